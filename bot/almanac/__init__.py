@@ -1,0 +1,1 @@
+"""Reference data, a source beside every figure: genera, ions."""

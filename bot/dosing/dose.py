@@ -1,0 +1,292 @@
+"""One dose: a request of plain values in, amounts, steps and cautions out."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from math import prod
+
+from bot.almanac.plants import Genus
+from bot.dosing.cautions import Caution, cautions
+from bot.dosing.concentration import element_mg_l
+from bot.dosing.conductivity import EcRange, feed_ec_ms_cm
+from bot.dosing.label import elemental_percent
+from bot.dosing.measuring import (
+    SCALE_STEP_G,
+    SYRINGE_STEP_ML,
+    TOLERABLE_ERROR,
+    Stock,
+    larger_batch_l,
+    relative_error,
+    stock_for,
+)
+from bot.dosing.strength import Step, ceilings, chain, most_sensitive
+
+#: Full strength where neither a label rate nor a product is known [mg/L N]. Source: 1 g/L of
+#: 20-20-20 was the best of three rates; Wang and Gregg, HortScience 29 (1994) 269.
+ASSUMED_N_MG_L = 200.0
+WANG_GREGG = "Wang and Gregg, HortScience 29 (1994) 269"
+#: Taken for a liquid of unknown density [kg/L]: common practice, no source.
+ASSUMED_DENSITY_KG_L = 1.2
+US_TEASPOON_ML = 4.92892159375
+#: The heaviest soluble powder in a level US teaspoon [g], so that a ceiling holds for any.
+#: Source: LSU AgCenter, 6.8 g for the densest salt listed (fixtures/published/spoons.toml).
+HEAVIEST_TEASPOON_G = 7.0
+
+
+@dataclass(frozen=True, slots=True)
+class Rate:
+    """A label rate: so much in each litre, in g, ml or tsp."""
+
+    per_litre: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DoseRequest:
+    """All that a dose depends on, in canonical values; None where it is not known.
+
+    Parameters
+    ----------
+    volume_l : ready feed [L]
+    analysis : N, P2O5, K2O [% of mass]
+    extras : further elements [% of mass]
+    form : powder, liquid or None
+    density_kg_l : of a liquid [kg/L]
+    label_rate, label_from : the rate and 'label' or 'product'
+    strength : fraction asked for [1]
+    target_n_mg_l, target_ec_ms_cm : wanted in the can [mg/L], [mS/cm]
+    plants : as in the almanac
+    water_ec_ms_cm : of the water alone [mS/cm], needed for an EC target
+    scale_step_g, syringe_step_ml : of the person's tools
+    """
+
+    volume_l: float
+    analysis: tuple[float, float, float]
+    extras: Mapping[str, float] = field(default_factory=dict)
+    form: str | None = None
+    density_kg_l: float | None = None
+    label_rate: Rate | None = None
+    label_from: str = "label"
+    strength: float | None = None
+    exact: bool = False
+    regime: str | None = None
+    season: str | None = None
+    medium: str | None = None
+    growth: str | None = None
+    plants: tuple[Genus, ...] = ()
+    target_n_mg_l: float | None = None
+    target_ec_ms_cm: float | None = None
+    water_kind: str | None = None
+    water_ec_ms_cm: float | None = None
+    hardness_mg_l_caco3: float | None = None
+    scale_step_g: float | None = None
+    syringe_step_ml: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Dose:
+    """What to measure and what it makes.
+
+    Parameters
+    ----------
+    amount, per_litre : of product, in `unit` (g, ml or tsp)
+    strength : fraction of full strength after every step [1]
+    elements_mg_l : in the can, without the water's own [mg/L]; empty where unknown
+    ec : conductivity that the feed adds [mS/cm]
+    relative_error : of measuring the amount at once (k = 2) [1]; None for spoons
+    stock : what to do instead where that error is too large
+    batch_l : volume from which measuring at once would do [L]
+    """
+
+    amount: float
+    unit: str
+    per_litre: float
+    strength: float
+    full_strength_source: str
+    elements_mg_l: Mapping[str, float]
+    ec: EcRange | None
+    relative_error: float | None
+    stock: Stock | None
+    batch_l: float | None
+    measuring_step: float | None
+    steps: tuple[Step, ...]
+    cautions: tuple[Caution, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Product:
+    """A product seen from the dose: its unit, and what one unit brings."""
+
+    unit: str
+    grams: float  # product in one unit; for spoons of powder the most there can be
+    percent: Mapping[str, float]
+    notes: tuple[Step, ...]
+
+    @property
+    def n_mg(self) -> float:
+        """Nitrogen in one unit [mg]."""
+        return self.grams * self.percent["N"] * 10
+
+
+def work_out(request: DoseRequest) -> Dose:
+    """The dose for one can.
+
+    Parameters
+    ----------
+    request : a volume above 0 and an analysis are needed; a product without nitrogen
+        needs a label rate; an EC target needs the EC of the water
+
+    Returns
+    -------
+    Dose
+
+    Raises
+    ------
+    ValueError
+        Where no full strength can be found.
+    """
+    label = _label_in_unit(request)
+    product = _product(request, label)
+    label_per_litre = label.per_litre if label else _per_litre_of_n(ASSUMED_N_MG_L, product)
+    full, source = _full_strength(request, product, label_per_litre)
+    target = source == "target"
+    steps = [_source_step(source), *product.notes] if source != "label" else list(product.notes)
+    steps += chain(
+        strength=request.strength,
+        exact=request.exact,
+        target=target,
+        regime=request.regime,
+        season=request.season,
+        medium=request.medium,
+        growth=request.growth,
+    )
+    feeding_class = most_sensitive(tuple(p.feeding_class for p in request.plants))
+    steps += ceilings(
+        prod(s.factor for s in steps),
+        label_fraction=label_per_litre / full,
+        n_mg_l_at_full=full * product.n_mg,
+        feeding_class=feeding_class,
+        regime=request.regime,
+    )
+    strength = prod(s.factor for s in steps)
+    return _measured(request, product, full * strength, strength, source, steps, feeding_class)
+
+
+def _label_in_unit(request: DoseRequest) -> Rate | None:
+    """The label rate; spoons of a liquid are millilitres."""
+    rate = request.label_rate
+    if rate is not None and rate.unit == "tsp" and request.form == "liquid":
+        return Rate(rate.per_litre * US_TEASPOON_ML, "ml")
+    return rate
+
+
+def _product(request: DoseRequest, label: Rate | None) -> _Product:
+    n, p2o5, k2o = request.analysis
+    percent = elemental_percent(n, p2o5, k2o, request.extras)
+    unit = label.unit if label else "ml" if request.form == "liquid" else "g"
+    notes: list[Step] = []
+    if unit == "tsp":
+        return _Product(unit, HEAVIEST_TEASPOON_G, percent, ())
+    if request.form is None and label is None:
+        notes.append(Step("form.weighed", 1.0, "assumed"))
+    if unit == "g":
+        return _Product(unit, 1.0, percent, tuple(notes))
+    if request.density_kg_l is None:
+        notes.append(Step("density.assumed", 1.0, "common practice, no source"))
+    return _Product(unit, request.density_kg_l or ASSUMED_DENSITY_KG_L, percent, tuple(notes))
+
+
+def _per_litre_of_n(n_mg_l: float, product: _Product) -> float:
+    if product.n_mg <= 0:
+        raise ValueError("a product without nitrogen needs a label rate")
+    return n_mg_l / product.n_mg
+
+
+def _full_strength(
+    request: DoseRequest, product: _Product, label_per_litre: float
+) -> tuple[float, str]:
+    if request.target_n_mg_l is not None:
+        return _per_litre_of_n(request.target_n_mg_l, product), "target"
+    if request.target_ec_ms_cm is not None:
+        return _per_litre_of_ec(request, product, label_per_litre), "target"
+    return label_per_litre, request.label_from if request.label_rate else "assumed"
+
+
+def _per_litre_of_ec(request: DoseRequest, product: _Product, start: float) -> float:
+    """Product that brings the can to an EC at most: by the upper end of the estimate."""
+    if request.water_ec_ms_cm is None:
+        raise ValueError("an EC target needs the EC of the water")
+    wanted = (request.target_ec_ms_cm or 0.0) - request.water_ec_ms_cm
+    if wanted <= 0:
+        raise ValueError("the water alone has that EC already")
+    per_litre = start
+    for _ in range(8):  # nearly proportional: converges in a few rounds
+        per_litre *= wanted / _ec(product, per_litre).high
+    return per_litre
+
+
+def _ec(product: _Product, per_litre: float) -> EcRange:
+    grams = per_litre * product.grams
+    elements = {e: element_mg_l(grams, p) for e, p in product.percent.items()}
+    return feed_ec_ms_cm(elements, None, product_mg_l=1000 * grams)
+
+
+def _source_step(source: str) -> Step:
+    if source == "assumed":
+        return Step("full.assumed", 1.0, WANG_GREGG)
+    return Step(f"full.{source}", 1.0, "asked" if source == "target" else "on record")
+
+
+def _measured(
+    request: DoseRequest,
+    product: _Product,
+    per_litre: float,
+    strength: float,
+    source: str,
+    steps: list[Step],
+    feeding_class: str,
+) -> Dose:
+    amount = per_litre * request.volume_l
+    spoons = product.unit == "tsp"
+    grams_l = per_litre * product.grams
+    percent = {} if spoons else product.percent
+    step, error, stock = (None, None, None) if spoons else _tool(request, product.unit, amount)
+    too_coarse = error is not None and error > TOLERABLE_ERROR
+    return Dose(
+        amount=amount,
+        unit=product.unit,
+        per_litre=per_litre,
+        strength=strength,
+        full_strength_source=source,
+        elements_mg_l={e: element_mg_l(grams_l, p) for e, p in percent.items() if p},
+        ec=None if spoons or not amount else _ec(product, per_litre),
+        relative_error=error,
+        stock=stock,
+        batch_l=larger_batch_l(request.volume_l, error) if error and too_coarse else None,
+        measuring_step=step,
+        steps=tuple(steps),
+        cautions=cautions(
+            form=request.form or ("liquid" if product.unit == "ml" else "powder"),
+            spoons=spoons,
+            plant_known=bool(request.plants),
+            feeding_class=feeding_class,
+            regime=request.regime,
+            growth=request.growth,
+            winter_target=source == "target" and request.season == "winter",
+            water_kind=request.water_kind,
+            hardness_mg_l_caco3=request.hardness_mg_l_caco3,
+            has_calcium=bool(product.percent.get("Ca")),
+            has_magnesium=bool(product.percent.get("Mg")),
+        ),
+    )
+
+
+def _tool(request: DoseRequest, unit: str, amount: float) -> tuple[float, float, Stock | None]:
+    step = (
+        request.scale_step_g or SCALE_STEP_G
+        if unit == "g"
+        else request.syringe_step_ml or SYRINGE_STEP_ML
+    )
+    error = relative_error(amount, step)
+    return step, error, stock_for(amount, unit, step) if error > TOLERABLE_ERROR else None

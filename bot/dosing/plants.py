@@ -1,0 +1,42 @@
+"""Which plants were named, and which of them rest."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bot.almanac.plants import Genus, genera
+from bot.dosing.season import season_of
+
+__all__ = ["Genus", "named", "resting"]
+
+
+def named(names: Iterable[str]) -> tuple[Genus, ...]:
+    """The almanac's entries for these names.
+
+    Raises
+    ------
+    KeyError
+        For a name that is not in the almanac.
+    """
+    return tuple(genera()[name] for name in names)
+
+
+def resting(plants: Iterable[Genus], *, month: int, season: str, south: bool) -> tuple[Genus, ...]:
+    """Those that get no feed now.
+
+    Parameters
+    ----------
+    plants : as named
+    month : the month meant [1 to 12]; counts where it lies in `season`
+    season : the season meant; where the month does not lie in it, two of its
+        three months must be months of rest
+    south : southern hemisphere
+
+    Returns
+    -------
+    tuple of Genus
+    """
+    if season_of(month, south=south) == season:
+        return tuple(p for p in plants if p.rests_in(month, south=south))
+    months = [m for m in range(1, 13) if season_of(m, south=south) == season]
+    return tuple(p for p in plants if sum(p.rests_in(m, south=south) for m in months) >= 2)
