@@ -1,0 +1,1 @@
+"""Checks against the outside: standards, bulletins, handbook tables, reference libraries."""
