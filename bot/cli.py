@@ -1,0 +1,112 @@
+"""The command line: `sinkside ask` and `sinkside chat`."""
+
+from __future__ import annotations
+
+import logging
+import sys
+from collections.abc import Iterator
+from datetime import date, datetime
+
+import click
+
+from bot.conversation.answer import Answer
+from bot.conversation.ask import Setting, ask
+from bot.conversation.wording import languages, wording
+
+log = logging.getLogger("sinkside")
+#: One line of standard input is read up to here [characters]; the rest of it is passed over.
+LONGEST_LINE = 1_000_000
+
+
+def _day(context: click.Context, parameter: click.Parameter, value: str | None) -> date:
+    if value is None:
+        return date.today()
+    try:
+        return datetime.strptime(value, "%Y-%m-%d").date()
+    except ValueError as error:
+        raise click.BadParameter("send a day like 2026-01-31") from error
+
+
+_lang = click.option(
+    "--lang", type=click.Choice(languages()), help="Language (default: detected per message)."
+)
+_today = click.option(
+    "--today", callback=_day, metavar="YYYY-MM-DD", help="The day it is (default: the clock)."
+)
+_south = click.option("--south", is_flag=True, help="Southern hemisphere.")
+_database = click.option(
+    "--database",
+    metavar="URL",
+    envvar="SINKSIDE_DATABASE_URL",
+    help="Where records are kept. Nothing is recorded yet by this command.",
+)
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+def cli() -> None:
+    """How much feed, in how much water, for which orchids, and why."""
+
+
+@cli.command("ask")
+@click.argument("text", required=False)
+@click.option("--json", "as_json", is_flag=True, help="The answer as one JSON object a line.")
+@click.option("--batch", is_flag=True, help="Messages from standard input, a line each.")
+@_lang
+@_today
+@_south
+@_database
+def ask_command(
+    text: str | None,
+    as_json: bool,
+    batch: bool,
+    lang: str | None,
+    today: date,
+    south: bool,
+    database: str | None,
+) -> None:
+    """Answer one request; nothing is stored."""
+    if batch == (text is not None):
+        raise click.UsageError('send one TEXT, like "5 litres, 20-20-20 powder", or --batch')
+    setting = Setting(today=today, south=south, language=lang)
+    for message in _lines() if batch else [text or ""]:
+        answer, fault = answered(message, setting)
+        click.echo(answer.as_json() if as_json and answer else answer.reply if answer else fault)
+        sys.stdout.flush()
+        if fault and not batch:
+            raise SystemExit(1)
+
+
+def answered(message: str, setting: Setting) -> tuple[Answer | None, str]:
+    """An answer, or an apology for a fault of ours, which is logged without the message."""
+    try:
+        return ask(message, setting), ""
+    except Exception:
+        log.exception("no answer to a message of %d characters", len(message))
+        return None, wording(setting.language or "en").say("apology")
+
+
+def _lines() -> Iterator[str]:
+    """Lines of standard input; bytes that are no UTF-8 are replaced, never an error."""
+    stream = sys.stdin.buffer
+    while line := stream.readline(LONGEST_LINE):
+        while not line.endswith(b"\n") and (rest := stream.readline(LONGEST_LINE)):
+            if rest.endswith(b"\n"):
+                break  # an endless line was cut: what is left of it is dropped
+        yield line.decode("utf-8", errors="replace").rstrip("\r\n")
+
+
+@cli.command("chat")
+@_lang
+@_today
+@_south
+@_database
+def chat_command(lang: str | None, today: date, south: bool, database: str | None) -> None:
+    """Talk in the terminal; `quit` or Ctrl-D ends it."""
+    from bot.channels.terminal import chat
+
+    chat(Setting(today=today, south=south, language=lang), answered)
+
+
+def main() -> None:
+    """Entry point: 0 answered, 2 unusable arguments, 1 a fault of ours."""
+    cli()

@@ -1,0 +1,137 @@
+"""The answer as data: what `sinkside ask --json` prints, one object a message."""
+
+from __future__ import annotations
+
+from pydantic import BaseModel, ConfigDict
+
+
+class _Model(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class Water(_Model):
+    """The water as told."""
+
+    kind: str
+    hardness_mg_l_caco3: float | None = None
+    ec_ms_cm: float | None = None
+    alkalinity_mg_l_caco3: float | None = None
+
+
+class LabelRate(_Model):
+    """The label rate in each litre."""
+
+    per_litre: float
+    unit: str
+
+
+class Understood(_Model):
+    """Every slot, None where nothing was said."""
+
+    volume_l: float | None
+    analysis: tuple[float, float, float] | None
+    extras: dict[str, float]
+    form: str | None
+    strength: float | None
+    exact: bool
+    regime: str | None
+    medium: str | None
+    season: str | None
+    month: int | None
+    growth: str | None
+    genus: str | None
+    genera: list[str]
+    count: int | None
+    water: Water | None
+    label_rate: LabelRate | None
+    target_n_mg_l: float | None
+    target_ec_ms_cm: float | None
+
+
+class ReadAs(_Model):
+    """A word taken for another; `as` in JSON."""
+
+    text: str
+    meaning: str
+
+    def model_dump_contract(self) -> dict[str, str]:
+        """With the name the contract gives it."""
+        return {"text": self.text, "as": self.meaning}
+
+
+class Unknown(_Model):
+    """Words not understood."""
+
+    text: str
+    suggestions: list[str]
+
+
+class Range(_Model):
+    """A low and a high estimate."""
+
+    low: float
+    high: float
+
+
+class Stock(_Model):
+    """A stock solution; the amount is weighed [g] or, of a liquid, taken [mL]."""
+
+    weigh_g: float | None = None
+    take_ml: float | None = None
+    in_ml: float
+    use_ml: float
+
+
+class Dose(_Model):
+    """Amounts, unrounded."""
+
+    amount: float
+    unit: str
+    per_litre: float
+    strength: float
+    full_strength_source: str
+    elements_mg_l: dict[str, float]
+    ec_ms_cm: Range | None
+    relative_error: float | None
+    stock: Stock | None
+
+
+class Why(_Model):
+    """One step of the chain."""
+
+    rule: str
+    factor: float
+    text: str
+
+
+class Caution(_Model):
+    """One caution."""
+
+    code: str
+    text: str
+
+
+class Answer(_Model):
+    """One message answered."""
+
+    message: str
+    kind: str
+    language: str
+    understood: Understood
+    read_as: list[ReadAs]
+    unknown: list[Unknown]
+    dose: Dose | None
+    why: list[Why]
+    cautions: list[Caution]
+    ask: str | None
+    reply: str
+
+    def as_json(self) -> str:
+        """One line of JSON, in the names of the contract."""
+        import json
+
+        data = self.model_dump(mode="json")
+        data["read_as"] = [r.model_dump_contract() for r in self.read_as]
+        if self.dose is not None and self.dose.stock is not None:
+            data["dose"]["stock"] = self.dose.stock.model_dump(exclude_none=True)
+        return json.dumps(data, ensure_ascii=False)

@@ -1,0 +1,347 @@
+"""One request, one answer: the road from a text to an `Answer`."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import asdict, dataclass
+from datetime import date
+
+from bot.conversation import answer as out
+from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
+from bot.conversation.wording import Wording, wording
+from bot.dosing.dose import Dose, DoseRequest, Rate, work_out
+from bot.dosing.plants import Genus, named, resting
+from bot.dosing.season import season_of
+from bot.dosing.strength import Step
+from grammar import Conflict, Reading, read
+
+#: More than any home mixes at once [L].
+MOST_L = 10_000.0
+#: Above this a label rate is a slip of the pen [g, ml or tsp in a litre].
+MOST_PER_LITRE = 100.0
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """What holds for a conversation: the day, the hemisphere, language and measures."""
+
+    today: date
+    south: bool = False
+    language: str | None = None
+    measure: str = "us"
+
+
+def ask(text: str, setting: Setting) -> out.Answer:
+    """Answer one message, with nothing remembered.
+
+    Parameters
+    ----------
+    text : as typed
+    setting : the day and the place it is asked
+
+    Returns
+    -------
+    Answer
+        Never raises for any text.
+    """
+    reading = read(text, setting.language, measure=setting.measure)
+    words = wording(reading.language)
+    for settle in (_refusal, _help, _doubt, _rest, _missing):
+        settled = settle(reading, setting, words)
+        if settled is not None:
+            return settled
+    return _dose(reading, setting, words)
+
+
+def warm_up(setting: Setting) -> None:
+    """Load what the first answer would wait for: vocabulary, wording, units."""
+    ask("1 gallon 20-20-20 powder, phal", setting)
+
+
+# --- what stands in the way of a dose, in the order it is looked at -----------------------
+
+
+def _refusal(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
+    if reading.problems:
+        problem = reading.problems[0]
+        text = words.say(f"refuse-{problem.code}", text=problem.text[:40])
+        return _answer(reading, "refused", text)
+    for test, code in _IMPOSSIBLE:
+        if test(reading):
+            return _answer(reading, "refused", words.say(code, **_figures(reading, words)))
+    return None
+
+
+def _over_100(reading: Reading) -> bool:
+    return sum(reading.analysis or ()) + sum(reading.extras.values()) > 100
+
+
+def _nothing(value: float | None) -> bool:
+    return value is not None and value <= 0
+
+
+def _absurd_label(reading: Reading) -> bool:
+    rate = reading.label_rate
+    return rate is not None and not 0 < rate.per_litre <= MOST_PER_LITRE
+
+
+_IMPOSSIBLE: tuple[tuple[Callable[[Reading], bool], str], ...] = (
+    (lambda r: r.form == "granules", "refuse-granules"),
+    (lambda r: _nothing(r.volume_l), "refuse-volume-zero"),
+    (lambda r: (r.volume_l or 0) > MOST_L, "refuse-volume-absurd"),
+    (_over_100, "refuse-analysis-over"),
+    (lambda r: r.analysis is not None and not any(r.analysis) and not r.extras,
+     "refuse-analysis-zero"),
+    (lambda r: _nothing(r.strength), "refuse-strength-zero"),
+    (lambda r: _nothing(r.target_n_mg_l) or _nothing(r.target_ec_ms_cm), "refuse-target-zero"),
+    (_absurd_label, "refuse-label-absurd"),
+)  # fmt: skip
+
+
+def _figures(reading: Reading, words: Wording) -> dict[str, str]:
+    rate = reading.label_rate
+    return {
+        "volume": words.say("volume-litres", litres=words.number(reading.volume_l or 0)),
+        "analysis": "-".join(words.number(a) for a in reading.analysis or ()),
+        "rate": words.number(rate.per_litre) if rate else "",
+        "unit": rate.unit if rate else "",
+    }
+
+
+def _help(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
+    return None if reading.says_something else _answer(reading, "help", words.say("help"))
+
+
+def _doubt(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
+    if not reading.conflicts:
+        return None
+    questions = [_question(c, words) for c in reading.conflicts[:2]]
+    return _asking(reading, " ".join(dict.fromkeys(questions)), words)
+
+
+def _question(conflict: Conflict, words: Wording) -> str:
+    texts = conflict.texts
+    shown = words.listed([f"“{t}”" for t in texts[:4]]) if len(texts) > 1 else texts[0]
+    return words.say(f"ask-{conflict.code}", texts=shown)
+
+
+def _season(reading: Reading, setting: Setting) -> tuple[int, str]:
+    """The month and season meant: as said, otherwise today's."""
+    month = reading.month or setting.today.month
+    return month, reading.season or season_of(month, south=setting.south)
+
+
+def _rest(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
+    if reading.growth == "resting":
+        why = [Step("rest.growth", 0.0, "common practice, no source")]
+        return _no_feed(reading, words, (), why, "")
+    plants = named(reading.genera)
+    month, season = _season(reading, setting)
+    asleep = resting(plants, month=month, season=season, south=setting.south)
+    if not asleep:
+        return None
+    why = [Step("rest.genus", 0.0, plant.rest_source) for plant in asleep]
+    others = tuple(p for p in plants if p not in asleep)
+    return _no_feed(reading, words, asleep, why, _for_others(reading, setting, words, others))
+
+
+def _for_others(
+    reading: Reading, setting: Setting, words: Wording, others: tuple[Genus, ...]
+) -> str:
+    """What the plants that do not rest would get from the same line, in one sentence."""
+    if not others or _lacking(reading):
+        return ""
+    try:
+        dose = work_out(_request(reading, setting, others))
+    except ValueError:
+        return ""
+    return words.say(
+        "no-feed-others",
+        plants=words.listed([p.name for p in others]),
+        amount=words.significant(dose.amount),
+        unit=dose.unit,
+        volume=words.say("volume-litres", litres=words.number(reading.volume_l or 0)),
+    )
+
+
+def _no_feed(
+    reading: Reading, words: Wording, asleep: tuple[Genus, ...], why: list[Step], others: str
+) -> out.Answer:
+    plants = words.listed([p.name for p in asleep])
+    text = no_feed_reply(plants, len(asleep), others, words)
+    steps = [
+        out.Why(rule=s.rule, factor=0.0, text=words.say(f"why-{s.rule.replace('.', '-')}",
+                                                        plants=p, factor="0"))
+        for s, p in zip(why, [p.name for p in asleep] or [""], strict=True)
+    ]  # fmt: skip
+    code = "clear-water-only"
+    caution = out.Caution(code=code, text=words.say(f"caution-{code}"))
+    return _answer(reading, "no_feed", text, why=steps, cautions=[caution])
+
+
+def _lacking(reading: Reading) -> str | None:
+    """The code of the question for what no dose can do without."""
+    if reading.volume_l is None:
+        return "ask-volume" if reading.analysis else "ask-volume-and-product"
+    if reading.analysis is None:
+        return "ask-product-with-rate" if reading.label_rate else "ask-product"
+    rate = reading.label_rate
+    if rate is None and reading.analysis[0] <= 0:
+        return "ask-label-rate"
+    if reading.target_n_mg_l is not None and reading.analysis[0] <= 0:
+        return "ask-label-rate"
+    if rate is not None and rate.unit == "ml" and reading.form == "powder":
+        return "ask-form-unit"
+    return None
+
+
+def _missing(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
+    code = _lacking(reading)
+    if code is None and reading.target_ec_ms_cm is not None and reading.target_n_mg_l is None:
+        water_ec = _water_ec(reading)
+        if water_ec is None:
+            code = "ask-water-ec"
+        elif reading.target_ec_ms_cm <= water_ec:
+            code = "ask-ec-reached"
+    return None if code is None else _asking(reading, words.say(code), words)
+
+
+#: Conductivity of water without salts [mS/cm]: reverse osmosis and distilled 0.02 at most,
+#: common practice; rain 0.05 is the top of what is usual, from memory.
+_PURE_EC = {"rain": 0.05, "reverse_osmosis": 0.02, "distilled": 0.02}
+
+
+def _water_ec(reading: Reading) -> float | None:
+    water = reading.water
+    if water is None:
+        return None
+    return water.ec_ms_cm if water.ec_ms_cm is not None else _PURE_EC.get(water.kind)
+
+
+# --- the dose ------------------------------------------------------------------------------
+
+
+def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> DoseRequest:
+    assert reading.volume_l is not None  # _missing has asked for both
+    assert reading.analysis is not None
+    rate, water = reading.label_rate, reading.water
+    return DoseRequest(
+        volume_l=reading.volume_l,
+        analysis=reading.analysis,
+        extras=reading.extras,
+        form=reading.form or ("liquid" if rate and rate.unit == "ml" else None),
+        label_rate=Rate(rate.per_litre, rate.unit) if rate else None,
+        strength=reading.strength,
+        exact=reading.exact,
+        regime=reading.regime,
+        season=_season(reading, setting)[1],
+        medium=reading.medium,
+        growth=reading.growth,
+        plants=plants,
+        target_n_mg_l=reading.target_n_mg_l,
+        target_ec_ms_cm=reading.target_ec_ms_cm,
+        water_kind=water.kind if water else None,
+        water_ec_ms_cm=_water_ec(reading),
+        hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
+    )
+
+
+def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
+    request = _request(reading, setting, named(reading.genera))
+    dose = work_out(request)
+    steps = list(dose.steps)
+    if reading.measure_taken:
+        steps.insert(0, Step(f"measure.{reading.measure_taken}", 1.0, "setting"))
+    why = [
+        out.Why(
+            rule=s.rule,
+            factor=s.factor,
+            text=words.say(f"why-{s.rule.replace('.', '-')}", factor=words.factor(s.factor)),
+        )
+        for s in steps
+    ]
+    cautions = [
+        out.Caution(code=c.code, text=words.say(f"caution-{c.code}")) for c in dose.cautions
+    ]
+    text = dose_reply(request, dose, why, cautions, words)
+    return _answer(reading, "dose", text, dose=_figures_of(dose), why=why, cautions=cautions)
+
+
+def _figures_of(dose: Dose) -> out.Dose:
+    stock = None
+    if dose.stock is not None:
+        key = "weigh_g" if dose.stock.unit == "g" else "take_ml"
+        stock = out.Stock(
+            in_ml=dose.stock.in_ml,
+            use_ml=dose.stock.use_ml,
+            **{key: dose.stock.product_amount},
+        )
+    return out.Dose(
+        amount=dose.amount,
+        unit=dose.unit,
+        per_litre=dose.per_litre,
+        strength=dose.strength,
+        full_strength_source=dose.full_strength_source,
+        elements_mg_l=dict(dose.elements_mg_l),
+        ec_ms_cm=out.Range(low=dose.ec.low, high=dose.ec.high) if dose.ec else None,
+        relative_error=dose.relative_error,
+        stock=stock,
+    )
+
+
+# --- the answer ------------------------------------------------------------------------------
+
+
+def _asking(reading: Reading, question: str, words: Wording) -> out.Answer:
+    return _answer(reading, "ask", question, question=question)
+
+
+def _answer(
+    reading: Reading,
+    kind: str,
+    text: str,
+    *,
+    dose: out.Dose | None = None,
+    why: list[out.Why] | None = None,
+    cautions: list[out.Caution] | None = None,
+    question: str | None = None,
+) -> out.Answer:
+    words = wording(reading.language)
+    return out.Answer(
+        message=reading.text,
+        kind=kind,
+        language=reading.language,
+        understood=_understood(reading),
+        read_as=[out.ReadAs(text=r.text, meaning=r.meaning) for r in reading.read_as],
+        unknown=[out.Unknown(text=u.text, suggestions=list(u.suggestions))
+                 for u in reading.unknown],
+        dose=dose,
+        why=why or [],
+        cautions=cautions or [],
+        ask=question,
+        reply=text if kind in ("help", "refused") else with_notes(text, reading, words),
+    )  # fmt: skip
+
+
+def _understood(reading: Reading) -> out.Understood:
+    water, rate = reading.water, reading.label_rate
+    return out.Understood(
+        volume_l=reading.volume_l,
+        analysis=reading.analysis,
+        extras=reading.extras,
+        form=reading.form,
+        strength=reading.strength,
+        exact=reading.exact,
+        regime=reading.regime,
+        medium=reading.medium,
+        season=reading.season,
+        month=reading.month,
+        growth=reading.growth,
+        genus=reading.genus,
+        genera=list(reading.genera),
+        count=reading.count,
+        water=out.Water(**asdict(water)) if water else None,
+        label_rate=out.LabelRate(per_litre=rate.per_litre, unit=rate.unit) if rate else None,
+        target_n_mg_l=reading.target_n_mg_l,
+        target_ec_ms_cm=reading.target_ec_ms_cm,
+    )

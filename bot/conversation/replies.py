@@ -1,0 +1,164 @@
+"""Laying out a reply for a phone in a wet hand: amount, measuring, why, what to mind."""
+
+from __future__ import annotations
+
+from math import floor
+
+from bot.conversation import answer as out
+from bot.conversation.wording import Wording
+from bot.dosing.dose import Dose, DoseRequest
+from grammar import Reading
+
+#: Cautions shown at once; the rest is behind a choice.
+SHOWN_CAUTIONS = 3
+#: Elements in the one short line; micro elements are in the details.
+_SHOWN_ELEMENTS = ("N", "P", "K", "Ca", "Mg", "S")
+
+
+def dose_reply(
+    request: DoseRequest,
+    dose: Dose,
+    why: list[out.Why],
+    cautions: list[out.Caution],
+    words: Wording,
+) -> str:
+    """The reply to one dose, line by line."""
+    lines = [
+        _amount_line(request, dose, words),
+        _measure_line(dose, words),
+        _makes_line(dose, words),
+        words.say(
+            "chain",
+            steps=_chained([w.text for w in why]),
+            strength=f"{words.significant(dose.strength * 100)} %",
+        ),
+        *(f"- {c.text}" for c in cautions[:SHOWN_CAUTIONS]),
+    ]
+    return "\n".join(line for line in lines if line)
+
+
+def no_feed_reply(plants: str, count: int, others: str, words: Wording) -> str:
+    """The reply where nothing is fed."""
+    first = (
+        words.say("no-feed-genus", plants=plants, count=count)
+        if plants
+        else words.say("no-feed-growth")
+    )
+    lines = [first, words.say("no-feed-until"), others]
+    return "\n".join(line for line in lines if line)
+
+
+def with_notes(text: str, reading: Reading, words: Wording) -> str:
+    """A reply with what was read as something else, or not understood, below it."""
+    lines = [text]
+    if reading.read_as:
+        pairs = [
+            words.say("read-as-pair", text=_short(r.text), meaning=r.meaning)
+            for r in reading.read_as[:4]
+        ]
+        lines.append(words.say("read-as", pairs=words.listed(pairs)))
+    if reading.unknown:
+        texts = []
+        for unknown in reading.unknown[:5]:
+            code = "not-used-maybe" if unknown.suggestions else "not-used-one"
+            suggestions = words.listed(list(unknown.suggestions))
+            texts.append(words.say(code, text=_short(unknown.text), suggestions=suggestions))
+        lines.append(words.say("not-used", texts=", ".join(texts)))
+    return "\n".join(lines)
+
+
+def _short(text: str) -> str:
+    return text if len(text) <= 40 else text[:39] + "…"
+
+
+def _chained(texts: list[str]) -> str:
+    """Steps as a chain: factors follow without a comma."""
+    joined = ""
+    for text in texts:
+        joined += text if not joined else f" {text}" if text.startswith("×") else f", {text}"
+    return joined
+
+
+def _volume(litres: float, words: Wording) -> str:
+    if litres < 1:
+        return words.say("volume-millilitres", millilitres=words.number(litres * 1000, 0))
+    return words.say("volume-litres", litres=words.number(litres))
+
+
+def _amount_line(request: DoseRequest, dose: Dose, words: Wording) -> str:
+    product = words.say(
+        "product",
+        analysis="-".join(words.number(a) for a in request.analysis),
+        form=request.form or "none",
+    )
+    return words.say(
+        "dose-amount",
+        amount=_shown_amount(dose, words),
+        unit=dose.unit,
+        product=product,
+        volume=_volume(request.volume_l, words),
+    )
+
+
+def _shown_amount(dose: Dose, words: Wording) -> str:
+    """As the scale can show it; never rounded up over a ceiling."""
+    step = dose.measuring_step
+    if step is None or dose.batch_l is not None:
+        return words.significant(dose.amount)
+    cut = any(s.rule.startswith("ceiling") for s in dose.steps)
+    # the hair keeps 4.0 from becoming 3.9 by the last bit of a float
+    steps = floor(dose.amount / step + 1e-9) if cut else round(dose.amount / step)
+    return words.number(steps * step)
+
+
+def _measure_line(dose: Dose, words: Wording) -> str:
+    if dose.relative_error is None or dose.measuring_step is None:
+        return words.say("measure-spoon")
+    step = words.number(dose.measuring_step)
+    error = words.significant(100 * dose.relative_error)
+    weighed = dose.unit == "g"
+    if dose.stock is not None:
+        return words.say(
+            "measure-stock" if weighed else "measure-stock-liquid",
+            step=step,
+            error=error,
+            product=words.number(dose.stock.product_amount),
+            bottle=words.number(dose.stock.in_ml, 0),
+            use=words.number(dose.stock.use_ml, 1),
+            days=dose.stock.keeps_days,
+        )
+    if dose.batch_l is not None:
+        return words.say("measure-batch", error=error, batch=_volume(dose.batch_l, words))
+    return words.say("measure-weigh" if weighed else "measure-syringe", step=step, error=error)
+
+
+def _makes_line(dose: Dose, words: Wording) -> str:
+    elements = [
+        f"{e} {words.significant(dose.elements_mg_l[e])}"
+        for e in _SHOWN_ELEMENTS
+        if dose.elements_mg_l.get(e)
+    ]
+    if not elements:
+        return ""
+    ec = "none"
+    if dose.ec is not None:
+        ec = f"{words.number(dose.ec.low)}–{words.number(dose.ec.high)}"
+    return words.say("makes", elements=", ".join(elements), ec=ec)
+
+
+def hint(answer: out.Answer, words: Wording) -> str:
+    """What else would make the answer to a dose better; empty where nothing would."""
+    if answer.kind != "dose":
+        return ""
+    said = answer.understood
+    missing = [
+        words.say(f"hint-{name}")
+        for name, value in (
+            ("plant", said.genera),
+            ("medium", said.medium),
+            ("label", said.label_rate or said.target_n_mg_l or said.target_ec_ms_cm),
+            ("water", said.water),
+        )
+        if not value
+    ]
+    return words.say("missing-hint", items=words.listed(missing)) if missing else ""
