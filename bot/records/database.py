@@ -1,0 +1,161 @@
+"""Opening the records, and sessions to read and to write."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import AsyncIterator, Iterator
+from contextlib import asynccontextmanager, contextmanager
+
+from sqlalchemy.exc import (
+    DBAPIError,
+    InterfaceError,
+    OperationalError,
+)
+from sqlalchemy.exc import TimeoutError as PoolTimeout
+from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession
+
+from .engines import Engines, make_engines, parse
+from .errors import (
+    CannotWrite,
+    DatabaseBusy,
+    DatabaseProblem,
+    DatabaseUnreachable,
+    ForeignDatabase,
+)
+from .schema import bring_up
+
+_BUSY_STATES = frozenset({"40001", "40P01", "55P03"})
+"""PostgreSQL: serialization failure, deadlock, lock not available."""
+
+_READ_ONLY_STATE = "25006"
+"""PostgreSQL: the transaction is one for reading."""
+
+_AWAY_CLASSES = frozenset({"08", "28", "3D", "53", "57"})
+"""PostgreSQL: connection, authorization, no such database, out of resources, shutting down."""
+
+
+class Records:
+    """The open records. Made by `open_records`."""
+
+    def __init__(self, engines: Engines) -> None:
+        self._engines = engines
+
+    @asynccontextmanager
+    async def reading(self) -> AsyncIterator[AsyncSession]:
+        """Give a session that sees one moment of the database, and cannot change it.
+
+        Raises
+        ------
+        CannotWrite
+            Something in the block tried to write.
+        DatabaseUnreachable
+            The connection could not be made or was lost.
+        """
+        async with _session(self._engines.reading) as session:
+            yield session
+
+    @asynccontextmanager
+    async def writing(self) -> AsyncIterator[AsyncSession]:
+        """Give a session whose changes are kept as a whole at the end, or not at all.
+
+        An exception that leaves the block undoes all of it: let `errors.Refused` leave. On
+        SQLite one writes at a time: keep the block short, never open a second one inside, and
+        never wait for a person or the network in it.
+
+        Raises
+        ------
+        DatabaseBusy
+            Another writer did not finish in time; nothing was written.
+        DatabaseUnreachable
+            The connection could not be made or was lost.
+        """
+        async with _session(self._engines.writing) as session:
+            yield session
+
+    async def close(self) -> None:
+        """Close every connection. Sessions must have ended."""
+        await self._engines.dispose()
+
+
+async def open_records(url: str) -> Records:
+    """Open the records, creating or upgrading their tables first.
+
+    Parameters
+    ----------
+    url
+        A SQLAlchemy URL: `sqlite:///file` or `postgresql://user@host/database`, with or
+        without the name of the driver.
+
+    Returns
+    -------
+    Records
+        To be closed with `Records.close`.
+
+    Raises
+    ------
+    UnsupportedUrl
+        Another kind of database, or SQLite without a file.
+    NewerDatabase, ForeignDatabase
+        A database we cannot use; it was not touched.
+    DatabaseBusy, DatabaseUnreachable
+        The database cannot serve now.
+    """
+    parsed = parse(url)
+    with _told_in_our_words(), _connecting():
+        await bring_up(parsed)
+    return Records(make_engines(parsed))
+
+
+@asynccontextmanager
+async def _session(engine: AsyncEngine) -> AsyncIterator[AsyncSession]:
+    with _told_in_our_words():
+        async with AsyncSession(engine, expire_on_commit=False) as session, session.begin():
+            # Begun here and not with the first query, so that waiting is done before the work.
+            with _connecting():
+                await session.connection()
+            yield session
+
+
+@contextmanager
+def _connecting() -> Iterator[None]:
+    """Name what goes wrong while a connection is made, which SQLAlchemy does not wrap."""
+    try:
+        yield
+    except (OSError, sqlite3.Error) as error:
+        raise DatabaseUnreachable(str(error)) from error
+    except Exception as error:
+        if type(error).__module__.partition(".")[0] == "asyncpg":
+            raise DatabaseUnreachable(str(error)) from error
+        raise
+
+
+@contextmanager
+def _told_in_our_words() -> Iterator[None]:
+    """Turn a database's failure to serve into our own error; let programming errors through."""
+    try:
+        yield
+    except PoolTimeout as error:
+        raise DatabaseBusy("too many are waiting for a connection") from error
+    except DBAPIError as error:
+        problem = _problem(error)
+        if problem is None:
+            raise
+        raise problem from error
+
+
+def _problem(error: DBAPIError) -> DatabaseProblem | None:
+    message = str(error.orig)
+    sqlite_code = getattr(error.orig, "sqlite_errorcode", 0) & 0xFF
+    if sqlite_code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+        return DatabaseBusy("another program keeps the database file from us")
+    if sqlite_code == sqlite3.SQLITE_NOTADB:
+        return ForeignDatabase("the file is not a database")
+    state = getattr(error.orig, "sqlstate", None) or ""
+    if sqlite_code == sqlite3.SQLITE_READONLY or state == _READ_ONLY_STATE:
+        return CannotWrite(message)
+    if state in _BUSY_STATES:
+        return DatabaseBusy(message)
+    away = error.connection_invalidated or state[:2] in _AWAY_CLASSES
+    if away or isinstance(error, OperationalError | InterfaceError):
+        return DatabaseUnreachable(message)
+    return None

@@ -1,0 +1,201 @@
+"""Whether an export can be taken in: every row and what they say of each other.
+
+An export is somebody's file. What is not refused here must be safe to keep, and safe to undo.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from .export_files import LISTS, Contents, Row, fields_of
+from .ledger import MOST, subject_of
+from .models import Base, Owned, Owner
+from .names import fold
+from .products import label_problem
+from .values import Unfit, changeable, from_json
+
+MAX_PROBLEMS = 50
+"""More problems than this are not listed: the file is not worth mending by hand."""
+
+_POINTERS: Mapping[str, str] = {
+    "place_id": "places",
+    "water_id": "waters",
+    "product_id": "products",
+    "plant_id": "plants",
+    "reverses": "events",
+}
+"""Fields that hold the id of another row, and the list that row is in."""
+
+_PAYLOAD = {"details", "before", "after"}
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """Something in a file that keeps it from being taken in.
+
+    Attributes
+    ----------
+    where
+        Such as `plants[3].pot_cm`: list, row from 1, field.
+    what
+        What is wrong, in English.
+    """
+
+    where: str
+    what: str
+
+
+@dataclass(slots=True)
+class Checked:
+    """The rows of an export as they are stored, and what is wrong with it."""
+
+    settings: Row = field(default_factory=dict)
+    rows: dict[str, list[Row]] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+
+def check(contents: Contents, codes: Mapping[str, Collection[str]]) -> Checked:
+    """Check contents, and return their rows in the order of their ids.
+
+    Parameters
+    ----------
+    contents
+        As read from a file.
+    codes
+        The canonical values that a field takes, by `plant.medium` and so on; fields that are
+        not named take any code.
+    """
+    checked = Checked()
+    for problem in _problems(contents, codes, checked):
+        checked.problems.append(problem)
+        if len(checked.problems) == MAX_PROBLEMS:
+            break
+    return checked
+
+
+def _problems(
+    contents: Contents, codes: Mapping[str, Collection[str]], checked: Checked
+) -> Iterator[Problem]:
+    yield from _row_problems("settings", Owner, contents.settings, codes, checked.settings)
+    for name, model in LISTS.items():
+        rows = checked.rows[name] = []
+        for place, raw in enumerate(contents.lists[name], 1):
+            row: Row = {}
+            yield from _row_problems(f"{name}[{place}]", model, raw, codes, row)
+            rows.append(row)
+        if len(rows) > MOST[model]:
+            yield Problem(name, f"more than {MOST[model]} rows")
+    if not checked.problems:
+        # What rows say of each other is only worth asking of rows that are well formed.
+        for rows in checked.rows.values():
+            rows.sort(key=lambda row: row["id"])
+        yield from _relation_problems(checked.rows)
+
+
+def _row_problems(
+    where: str, model: type[Base], raw: Row, codes: Mapping[str, Collection[str]], row: Row
+) -> Iterator[Problem]:
+    """Fill in a row as it is stored."""
+    fields = fields_of(model)
+    for unknown in sorted(set(raw) - set(fields)):
+        yield Problem(f"{where}.{unknown[:40]}", "no such field")
+    for name in fields:
+        try:
+            row[name] = from_json(model, name, raw.get(name))
+        except Unfit as unfit:
+            yield Problem(f"{where}.{name}", str(unfit))
+            continue
+        allowed = codes.get(f"{model.__tablename__}.{name}")
+        if allowed is not None and row[name] is not None and row[name] not in allowed:
+            yield Problem(f"{where}.{name}", f"{row[name]!r} is not known")
+
+
+def _relation_problems(rows: Mapping[str, list[Row]]) -> Iterator[Problem]:
+    ids = {name: {row["id"] for row in rows[name]} for name in LISTS}
+    for name, model in LISTS.items():
+        yield from _number_problems(name, model, rows[name])
+        for row in rows[name]:
+            yield from _pointer_problems(f"{name} id {row['id']}", row, ids)
+    yield from _name_problems(rows)
+    for row in rows["products"]:
+        problem = label_problem(row)
+        if problem is not None:
+            yield Problem(f"products id {row['id']}", problem)
+    for name in ("products", "waters"):
+        if sum(row["is_default"] for row in rows[name]) > 1:
+            yield Problem(name, "more than one default")
+    yield from _log_problems(rows["events"], ids)
+
+
+def _number_problems(name: str, model: type[Owned], rows: list[Row]) -> Iterator[Problem]:
+    for number, times in Counter(row["id"] for row in rows).items():
+        if times > 1:
+            yield Problem(f"{name} id {number}", "stands more than once")
+        if number > MOST[model]:
+            yield Problem(f"{name} id {number}", f"larger than {MOST[model]}")
+
+
+def _pointer_problems(
+    where: str, values: Mapping[str, Any], ids: Mapping[str, set[int]]
+) -> Iterator[Problem]:
+    for name, of in _POINTERS.items():
+        target = values.get(name)
+        if target is not None and target not in ids[of]:
+            yield Problem(f"{where}.{name}", f"no row {target} in {of}")
+
+
+def _name_problems(rows: Mapping[str, list[Row]]) -> Iterator[Problem]:
+    for of in ("places", "waters", "products", "plants"):
+        names = Counter(fold(row["name"]) for row in rows[of] if row["name"] and _in_use(row))
+        for name, times in names.items():
+            if times > 1:
+                yield Problem(of, f"{times} rows are called {name!r}")
+
+
+def _in_use(row: Row) -> bool:
+    gone = row.get("lost_on") or row.get("removed_on")
+    return bool(row.get("present", True)) and gone is None
+
+
+def _log_problems(events: list[Row], ids: Mapping[str, set[int]]) -> Iterator[Problem]:
+    by_id = {event["id"]: event for event in events}
+    reversed_once: set[int] = set()
+    for event in events:
+        where = f"events id {event['id']}"
+        first = by_id.get(event["batch"])
+        if first is None or first["batch"] != first["id"] or first["id"] > event["id"]:
+            yield Problem(f"{where}.batch", "not the id of the first entry of the batch")
+        target = event["reverses"]
+        if target is not None:
+            original = by_id.get(target)
+            if original is None or original["reverses"] is not None or target >= event["id"]:
+                yield Problem(f"{where}.reverses", "not an earlier entry that can be reversed")
+            if target in reversed_once:
+                yield Problem(f"{where}.reverses", f"entry {target} is reversed already")
+            reversed_once.add(target)
+        yield from _payload_problems(where, event, ids)
+
+
+def _payload_problems(where: str, event: Row, ids: Mapping[str, set[int]]) -> Iterator[Problem]:
+    payload = event["payload"]
+    parts = {name: payload.get(name, {}) for name in _PAYLOAD}
+    if set(payload) - _PAYLOAD or not all(isinstance(part, dict) for part in parts.values()):
+        yield Problem(f"{where}.payload", "has the wrong shape")
+        return
+    before, after = parts["before"], parts["after"]
+    model, named = subject_of(event["kind"])
+    if set(before) != set(after) or (before and named is not None and event[named] is None):
+        yield Problem(f"{where}.payload", "does not say what changed")
+    for values in (before, after):
+        for name, raw in values.items():
+            if name not in changeable(model):
+                yield Problem(f"{where}.payload", f"changes {name[:40]!r}")
+                continue
+            try:
+                from_json(model, name, raw)
+            except Unfit as unfit:
+                yield Problem(f"{where}.payload.{name}", str(unfit))
+        yield from _pointer_problems(f"{where}.payload", values, ids)

@@ -1,0 +1,94 @@
+"""Deleting everything of an owner."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import CursorResult, Result, Table, delete, exists, func, literal, select, union_all
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from .kinds import OwnerKind
+from .ledger import hold
+from .models import Base, Memory, Owner
+
+
+async def count_owned(session: AsyncSession, owner_id: int) -> dict[str, int]:
+    """Return how many rows of each table the owner has, for the question before `forget`.
+
+    Returns
+    -------
+    dict
+        By table; tables without a row of theirs are left out.
+    """
+    counts = [
+        select(literal(table.name), func.count()).where(table.c.owner_id == owner_id)
+        for table in _owned_tables()
+    ]
+    rows = await session.execute(union_all(*counts))
+    return {name: number for name, number in rows if number}
+
+
+async def forget(session: AsyncSession, owner_id: int) -> dict[str, int]:
+    """Delete an owner and everything of theirs, the log too; for good.
+
+    What groups remember of a person's last request goes as well. What a group owns stays
+    the group's.
+
+    Parameters
+    ----------
+    session
+        A session of `Records.writing`.
+    owner_id
+        The owner.
+
+    Returns
+    -------
+    dict
+        How many rows of each table were deleted; tables without one are left out.
+
+    Raises
+    ------
+    UnknownOwner
+        There is no such owner.
+    """
+    owner = await hold(session, owner_id)
+    deleted = {}
+    # Rows that point to others first.
+    for table in reversed(_owned_tables()):
+        result = await session.execute(delete(table).where(table.c.owner_id == owner_id))
+        deleted[table.name] = _rows_in(result)
+    deleted["memory"] += await _forget_in_groups(session, owner)
+    await session.execute(delete(Owner).where(Owner.id == owner_id))
+    deleted["owner"] = 1
+    return {name: number for name, number in deleted.items() if number}
+
+
+async def delete_collection(session: AsyncSession, owner_id: int) -> None:
+    """Delete what an owner has on record, but not the owner; for an import that replaces it."""
+    await hold(session, owner_id)
+    for table in reversed(_owned_tables()):
+        await session.execute(delete(table).where(table.c.owner_id == owner_id))
+    # The session must not answer from what it had loaded.
+    session.expire_all()
+
+
+def _owned_tables() -> list[Table]:
+    """Return every table whose rows have an owner, those that others point to first."""
+    return [table for table in Base.metadata.sorted_tables if "owner_id" in table.c]
+
+
+async def _forget_in_groups(session: AsyncSession, owner: Owner) -> int:
+    if owner.kind is not OwnerKind.PERSON:
+        return 0
+    # Promise: only rows about this person, in groups of the channel where they have this name.
+    same_channel = exists().where(Owner.id == Memory.owner_id, Owner.channel == owner.channel)
+    result = await session.execute(
+        delete(Memory)
+        .where(Memory.person == owner.external_id, same_channel)
+        .execution_options(synchronize_session=False)
+    )
+    return _rows_in(result)
+
+
+def _rows_in(result: Result[Any]) -> int:
+    return result.rowcount if isinstance(result, CursorResult) else 0

@@ -1,0 +1,211 @@
+"""The log: what was given, measured and changed. Nothing in it is ever overwritten.
+
+An utterance is begun with `begin`, and everything written through it is one batch; `undo`
+adds the reverse of the last batch that was not reversed yet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from sqlalchemy import ColumnElement, exists, select
+from sqlalchemy.exc import IntegrityError
+from sqlalchemy.ext.asyncio import AsyncSession
+from sqlalchemy.orm import aliased
+
+from .errors import CannotUndo, NothingToUndo
+from .kinds import CARE, EventKind
+from .ledger import Entry, Said, append, hold, next_id, reverse
+from .models import Event
+from .values import MAX_ID, Unfit, checked
+
+__all__ = ["Entry", "Said", "Undone", "begin", "entries", "history", "last_batch", "record", "undo"]
+
+
+@dataclass(frozen=True, slots=True)
+class Undone:
+    """What `undo` reversed: the entries of one utterance, first to last."""
+
+    events: tuple[Event, ...]
+
+
+async def begin(session: AsyncSession, owner_id: int, *, on: date, said_at: datetime) -> Said:
+    """Begin to write what was said; the owner's other writers wait until the session ends.
+
+    Parameters
+    ----------
+    session
+        A session of `Records.writing`.
+    owner_id
+        The owner.
+    on
+        The day it speaks of, where an entry does not say otherwise.
+    said_at
+        The instant it was said, with a zone.
+
+    Raises
+    ------
+    UnknownOwner
+        There is no such owner.
+    BadValue
+        A date out of range, or an instant without a zone.
+    """
+    fit = checked(Event, {"on": on, "said_at": said_at})
+    await hold(session, owner_id)
+    batch = await next_id(session, owner_id, Event)
+    return Said(session, owner_id, batch, fit["on"], fit["said_at"])
+
+
+async def record(said: Said, entries: Iterable[Entry]) -> list[int]:
+    """Write down what was done or measured: feed, clear water, a flush, a reading.
+
+    A date that is earlier than the plant's last one of the kind does not set it back.
+
+    Parameters
+    ----------
+    said
+        The utterance.
+    entries
+        Of the kinds in `kinds.CARE`, without `after`.
+
+    Returns
+    -------
+    list of int
+        The ids of the entries.
+
+    Raises
+    ------
+    NotOnRecord
+        A plant, product or water is not this owner's.
+    BadValue
+        The details are not JSON, or a date is out of range.
+    """
+    listed = list(entries)
+    for entry in listed:
+        if entry.kind not in CARE or entry.after:
+            raise ValueError(f"{entry.kind} changes what is on record: use its own function")
+    return await append(said, listed)
+
+
+async def undo(session: AsyncSession, owner_id: int, *, said_at: datetime) -> Undone:
+    """Add the reverse of the last utterance that was not reversed, and restore what it changed.
+
+    Parameters
+    ----------
+    session
+        A session of `Records.writing`.
+    owner_id
+        The owner.
+    said_at
+        The instant the undo was said, with a zone.
+
+    Raises
+    ------
+    NothingToUndo
+        Everything was reversed already, or nothing was ever said.
+    CannotUndo
+        The log came from an import that somebody edited, and does not fit.
+    """
+    said = await begin(session, owner_id, on=said_at.date(), said_at=said_at)
+    events = await last_batch(session, owner_id)
+    if not events:
+        raise NothingToUndo("nothing is left to undo")
+    try:
+        await reverse(said, events)
+    except (IntegrityError, Unfit) as error:
+        raise CannotUndo(f"entry {events[0].id} and those after it do not fit") from error
+    return Undone(tuple(events))
+
+
+async def last_batch(session: AsyncSession, owner_id: int) -> list[Event]:
+    """Return the entries that `undo` would reverse, first to last; empty where there are none."""
+    # Promise: the newest entry that is no reversal and has none. Walks the owner's entries
+    # from the newest, so it stops at the first that fits.
+    newest = (
+        select(Event.batch)
+        .where(Event.owner_id == owner_id, *_standing())
+        .order_by(Event.id.desc())
+        .limit(1)
+    )
+    batch = await session.scalar(newest)
+    if batch is None:
+        return []
+    # A batch is named after its first entry, so the range starts there.
+    query = (
+        select(Event)
+        .where(Event.owner_id == owner_id, Event.id >= batch, Event.batch == batch)
+        .order_by(Event.id)
+    )
+    return list(await session.scalars(query))
+
+
+async def history(
+    session: AsyncSession,
+    owner_id: int,
+    plant_id: int,
+    *,
+    since: date | None = None,
+    kinds: Collection[EventKind] | None = None,
+    limit: int = 1_000,
+) -> list[Event]:
+    """Return what stands in the log about a plant: undone entries and their reverse are left out.
+
+    Parameters
+    ----------
+    session
+        Any session of the records.
+    owner_id, plant_id
+        The plant.
+    since
+        The first day; None for all.
+    kinds
+        Only these kinds; None for all.
+    limit
+        The most entries; the newest are kept.
+
+    Returns
+    -------
+    list of Event
+        By day and then as said, oldest first.
+    """
+    if not 0 < plant_id <= MAX_ID:
+        return []
+    about = (Event.owner_id == owner_id, Event.plant_id == plant_id)
+    return await _standing_entries(session, about, since, kinds, limit)
+
+
+async def entries(
+    session: AsyncSession,
+    owner_id: int,
+    *,
+    since: date | None = None,
+    kinds: Collection[EventKind] | None = None,
+    limit: int = 1_000,
+) -> list[Event]:
+    """Return what stands in the owner's log; as `history`, for everything the owner has."""
+    return await _standing_entries(session, (Event.owner_id == owner_id,), since, kinds, limit)
+
+
+async def _standing_entries(
+    session: AsyncSession,
+    about: tuple[ColumnElement[bool], ...],
+    since: date | None,
+    kinds: Collection[EventKind] | None,
+    limit: int,
+) -> list[Event]:
+    query = select(Event).where(*about, *_standing())
+    if since is not None:
+        query = query.where(Event.on >= since)
+    if kinds is not None:
+        query = query.where(Event.kind.in_(kinds))
+    newest_first = query.order_by(Event.on.desc(), Event.id.desc()).limit(limit)
+    return list(reversed((await session.scalars(newest_first)).all()))
+
+
+def _standing() -> tuple[ColumnElement[bool], ColumnElement[bool]]:
+    """Promise: the entry is not a reversal, and no reversal of it exists."""
+    reversal = aliased(Event)
+    undone = exists().where(reversal.owner_id == Event.owner_id, reversal.reverses == Event.id)
+    return Event.reverses.is_(None), ~undone

@@ -1,0 +1,296 @@
+"""The tables.
+
+Every row but an owner's own has the key (owner_id, id), numbered per owner: a row cannot be
+reached without its owner, a plant cannot point to somebody else's water (the foreign keys
+carry the owner too), an export keeps its numbers, and on SQLite one owner's rows lie together.
+
+Objects that come back from a query are for reading. Changes go through the functions beside
+this module, which write the log and the row in one transaction.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import (
+    Date,
+    ForeignKey,
+    ForeignKeyConstraint,
+    Index,
+    MetaData,
+    String,
+    UniqueConstraint,
+)
+from sqlalchemy import text as sql
+from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column, validates
+
+from .columns import (
+    ID,
+    UtcDateTime,
+    amount,
+    choice,
+    code,
+    document,
+    flag,
+    name_key,
+    numbers,
+    text,
+    whole,
+)
+from .kinds import EventKind, Hemisphere, LabelUnit, OwnerKind, Units
+from .names import fold
+
+NAMING = {
+    "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+    "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+    "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+    "pk": "pk_%(table_name)s",
+}
+
+CLUSTERED = {"sqlite_with_rowid": False}
+"""On SQLite the rows are kept in the order of their key: one owner's rows lie together."""
+
+
+class Base(DeclarativeBase):
+    """Base of every table."""
+
+    metadata = MetaData(naming_convention=NAMING)
+
+
+class Owned(Base):
+    """A row of one owner, numbered per owner from 1."""
+
+    __abstract__ = True
+
+    owner_id: Mapped[int] = mapped_column(ID, ForeignKey("owner.id"), primary_key=True)
+    id: Mapped[int] = mapped_column(ID, primary_key=True, autoincrement=False)
+
+
+class Named:
+    """A row with a name; `name_key` follows the name."""
+
+    name: Mapped[str | None] = text(60)
+    name_key: Mapped[str | None] = name_key()
+
+    @validates("name")
+    def _follow(self, _attribute: str, name: str | None) -> str | None:
+        self.name_key = None if name is None else fold(name)
+        return name
+
+
+class Owner(Base):
+    """A person or a group, and how they like to be spoken to and what they measure with."""
+
+    __tablename__ = "owner"
+
+    id: Mapped[int] = mapped_column(ID, primary_key=True)
+    kind: Mapped[OwnerKind] = choice(OwnerKind)
+    channel: Mapped[str] = code()
+    external_id: Mapped[str] = text(128)
+    language: Mapped[str | None] = text(16)
+    zone: Mapped[str | None] = text(64)
+    place_name: Mapped[str | None] = text(120)
+    hemisphere: Mapped[Hemisphere | None] = choice(Hemisphere)
+    units: Mapped[Units | None] = choice(Units)
+    scale_step_g: Mapped[float | None] = amount(1_000.0)
+    syringe_step_ml: Mapped[float | None] = amount(1_000.0)
+    spoon: Mapped[bool | None]
+    can_l: Mapped[float | None] = amount(10_000.0)
+    created_at: Mapped[datetime] = mapped_column(UtcDateTime)
+
+    # An id is never given twice, not even after its owner was forgotten.
+    __table_args__ = (
+        UniqueConstraint("channel", "external_id", "kind"),
+        {"sqlite_autoincrement": True},
+    )
+
+
+class Place(Owned):
+    """Where plants stand."""
+
+    __tablename__ = "place"
+
+    name: Mapped[str] = text(60)
+    name_key: Mapped[str] = name_key()
+
+    __table_args__ = (UniqueConstraint("owner_id", "name_key"), CLUSTERED)
+
+    @validates("name")
+    def _follow(self, _attribute: str, name: str) -> str:
+        self.name_key = fold(name)
+        return name
+
+
+class Water(Owned, Named):
+    """A water the owner gives: tap, rain and so on, with what is known of it."""
+
+    __tablename__ = "water"
+
+    kind: Mapped[str] = code()
+    hardness_mg_l_caco3: Mapped[float | None] = amount(10_000.0)
+    ec_ms_cm: Mapped[float | None] = amount(100.0)
+    alkalinity_mg_l_caco3: Mapped[float | None] = amount(10_000.0)
+    ions: Mapped[dict[str, float] | None] = numbers(100_000.0)
+    is_default: Mapped[bool] = flag(False)
+    present: Mapped[bool] = flag(True)
+
+    __table_args__ = (
+        Index(None, "owner_id", "name_key"),
+        # At most one default water an owner, held by the database.
+        Index(
+            "uq_water_default",
+            "owner_id",
+            unique=True,
+            sqlite_where=sql("is_default"),
+            postgresql_where=sql("is_default"),
+        ),
+        CLUSTERED,
+    )
+
+
+class Product(Owned, Named):
+    """A feed on the owner's shelf, as printed on its label (percentages by mass)."""
+
+    __tablename__ = "product"
+
+    form: Mapped[str | None] = code()
+    n: Mapped[float | None] = amount(100.0)
+    p2o5: Mapped[float | None] = amount(100.0)
+    k2o: Mapped[float | None] = amount(100.0)
+    extras: Mapped[dict[str, float] | None] = numbers(100.0)
+    n_nitrate: Mapped[float | None] = amount(100.0)
+    n_ammonium: Mapped[float | None] = amount(100.0)
+    n_urea: Mapped[float | None] = amount(100.0)
+    label_per_litre: Mapped[float | None] = amount(1_000.0)
+    label_unit: Mapped[LabelUnit | None] = choice(LabelUnit)
+    density_kg_l: Mapped[float | None] = amount(3.0, least=0.1)
+    price: Mapped[float | None] = amount(1_000_000.0)
+    currency: Mapped[str | None] = text(3)
+    pack_size: Mapped[float | None] = amount(1_000_000.0)
+    pack_unit: Mapped[str | None] = code()
+    is_default: Mapped[bool] = flag(False)
+    added_on: Mapped[date]
+    removed_on: Mapped[date | None]
+    present: Mapped[bool] = flag(True)
+
+    __table_args__ = (
+        Index(None, "owner_id", "name_key"),
+        # At most one default product an owner, held by the database.
+        Index(
+            "uq_product_default",
+            "owner_id",
+            unique=True,
+            sqlite_where=sql("is_default"),
+            postgresql_where=sql("is_default"),
+        ),
+        CLUSTERED,
+    )
+
+
+class Plant(Owned, Named):
+    """A plant, or several alike that are treated as one.
+
+    `present` is false only for a plant whose addition was undone. The `last_` dates follow
+    the log and are kept in the transaction that writes the log.
+    """
+
+    __tablename__ = "plant"
+
+    genus: Mapped[str | None] = text(60)
+    detail: Mapped[str | None] = text(120)
+    count: Mapped[int] = whole(10_000)
+    medium: Mapped[str | None] = code()
+    pot_cm: Mapped[float | None] = amount(200.0)
+    water_ml: Mapped[float | None] = amount(100_000.0)
+    place_id: Mapped[int | None] = mapped_column(ID)
+    growth: Mapped[str | None] = code()
+    growth_since: Mapped[date | None]
+    water_id: Mapped[int | None] = mapped_column(ID)
+    added_on: Mapped[date]
+    lost_on: Mapped[date | None]
+    present: Mapped[bool] = flag(True)
+    last_fed_on: Mapped[date | None]
+    last_clear_on: Mapped[date | None]
+    last_flush_on: Mapped[date | None]
+    last_repot_on: Mapped[date | None]
+
+    __table_args__ = (
+        ForeignKeyConstraint(["owner_id", "place_id"], ["place.owner_id", "place.id"]),
+        ForeignKeyConstraint(["owner_id", "water_id"], ["water.owner_id", "water.id"]),
+        Index(None, "owner_id", "name_key"),
+        CLUSTERED,
+    )
+
+
+class Event(Owned):
+    """An entry of the log. Never changed (a trigger refuses it), deleted only by forgetting.
+
+    `batch` is the id of the first entry of one utterance. `payload` has `details` (what the
+    caller said of it) and, where the entry changed its subject, `before` and `after`.
+    """
+
+    __tablename__ = "event"
+
+    batch: Mapped[int] = mapped_column(ID)
+    kind: Mapped[EventKind] = choice(EventKind)
+    on: Mapped[date] = mapped_column("happened_on", Date)
+    said_at: Mapped[datetime] = mapped_column(UtcDateTime)
+    plant_id: Mapped[int | None] = mapped_column(ID)
+    product_id: Mapped[int | None] = mapped_column(ID)
+    water_id: Mapped[int | None] = mapped_column(ID)
+    payload: Mapped[dict[str, Any]] = document()
+    reverses: Mapped[int | None] = mapped_column(ID)
+
+    __table_args__ = (
+        ForeignKeyConstraint(["owner_id", "plant_id"], ["plant.owner_id", "plant.id"]),
+        ForeignKeyConstraint(["owner_id", "product_id"], ["product.owner_id", "product.id"]),
+        ForeignKeyConstraint(["owner_id", "water_id"], ["water.owner_id", "water.id"]),
+        ForeignKeyConstraint(["owner_id", "reverses"], ["event.owner_id", "event.id"]),
+        Index("ix_event_plant", "owner_id", "plant_id", "happened_on"),
+        Index("ix_event_day", "owner_id", "happened_on"),
+        # No entry is reversed twice, held by the database.
+        Index(
+            "uq_event_reverses",
+            "owner_id",
+            "reverses",
+            unique=True,
+            sqlite_where=sql("reverses IS NOT NULL"),
+            postgresql_where=sql("reverses IS NOT NULL"),
+        ),
+        CLUSTERED,
+    )
+
+    @property
+    def details(self) -> dict[str, Any]:
+        """What the caller said of it."""
+        return self._part("details")
+
+    @property
+    def before(self) -> dict[str, Any]:
+        """The changed fields of the subject, as they were."""
+        return self._part("before")
+
+    @property
+    def after(self) -> dict[str, Any]:
+        """The changed fields of the subject, as they became."""
+        return self._part("after")
+
+    def _part(self, key: str) -> dict[str, Any]:
+        part = self.payload.get(key)
+        return part if isinstance(part, dict) else {}
+
+
+class Memory(Base):
+    """What one person last asked for in a chat of the owner, and what we asked back."""
+
+    __tablename__ = "memory"
+
+    owner_id: Mapped[int] = mapped_column(ID, ForeignKey("owner.id"), primary_key=True)
+    person: Mapped[str] = mapped_column(String(128), primary_key=True)
+    request: Mapped[dict[str, Any] | None] = document()
+    said_at: Mapped[datetime | None] = mapped_column(UtcDateTime)
+    question: Mapped[dict[str, Any] | None] = document()
+    asked_at: Mapped[datetime | None] = mapped_column(UtcDateTime)
+
+    __table_args__ = (Index(None, "person"), CLUSTERED)

@@ -1,0 +1,156 @@
+"""People and groups, and their settings."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass
+from datetime import datetime
+from typing import Any, TypedDict, Unpack
+
+from sqlalchemy import select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from .errors import OwnerExists, UnknownOwner
+from .kinds import EventKind, Hemisphere, OwnerKind, Units
+from .ledger import Entry, Said, append, hold
+from .models import Owner
+from .upsert import upserting
+from .values import checked
+
+
+@dataclass(frozen=True, slots=True)
+class Address:
+    """Where an owner is met: one address is one owner.
+
+    Attributes
+    ----------
+    kind
+        A person or a group.
+    channel
+        The channel's code, such as `terminal`.
+    external_id
+        How the channel names them.
+    """
+
+    kind: OwnerKind
+    channel: str
+    external_id: str
+
+
+class Settings(TypedDict, total=False):
+    """What an owner can set; None clears it."""
+
+    language: str | None
+    zone: str | None
+    place_name: str | None
+    hemisphere: Hemisphere | None
+    units: Units | None
+    scale_step_g: float | None
+    syringe_step_ml: float | None
+    spoon: bool | None
+    can_l: float | None
+
+
+async def find(session: AsyncSession, address: Address) -> Owner | None:
+    """Return the owner of an address, None where nobody was met there.
+
+    Raises
+    ------
+    BadValue
+        A part of the address is empty, too long or no code.
+    """
+    fit = _fit(address)
+    query = select(Owner).where(
+        Owner.channel == fit["channel"],
+        Owner.external_id == fit["external_id"],
+        Owner.kind == fit["kind"],
+    )
+    found: Owner | None = await session.scalar(query)
+    return found
+
+
+async def find_or_add(session: AsyncSession, address: Address, *, created_at: datetime) -> Owner:
+    """Return the owner of an address; the first time, put them on record.
+
+    Two that come at once get the same owner.
+
+    Parameters
+    ----------
+    session
+        A session of `Records.writing`.
+    address
+        Where they are met.
+    created_at
+        The instant, with a zone.
+
+    Raises
+    ------
+    BadValue
+        A part of the address is empty, too long or no code.
+    """
+    found = await find(session, address)
+    if found is not None:
+        return found
+    row = {**_fit(address), **checked(Owner, {"created_at": created_at})}
+    # Promise: one owner an address, whoever is quicker; the row is there afterwards.
+    await session.execute(upserting(session, Owner).values(row).on_conflict_do_nothing())
+    added = await find(session, address)
+    assert added is not None
+    return added
+
+
+async def get(session: AsyncSession, owner_id: int) -> Owner:
+    """Return an owner.
+
+    Raises
+    ------
+    UnknownOwner
+        There is no such owner.
+    """
+    owner = await session.get(Owner, owner_id)
+    if owner is None:
+        raise UnknownOwner(owner_id)
+    return owner
+
+
+async def change_settings(said: Said, **settings: Unpack[Settings]) -> Owner:
+    """Change what the owner set, and write it to the log, so that it can be undone.
+
+    Returns
+    -------
+    Owner
+        With the new settings.
+
+    Raises
+    ------
+    BadValue
+        A setting does not take the value.
+    """
+    unknown = set(settings) - set(Settings.__annotations__)
+    if unknown:
+        raise ValueError(f"not a setting: {unknown}")
+    await append(said, [Entry(EventKind.SETTINGS, after=settings)])
+    return await get(said.session, said.owner_id)
+
+
+async def readdress(session: AsyncSession, owner_id: int, address: Address) -> Owner:
+    """Keep an owner's records where the channel has given them another address.
+
+    Raises
+    ------
+    UnknownOwner
+        There is no such owner.
+    OwnerExists
+        Another owner has that address.
+    """
+    owner = await hold(session, owner_id)
+    other = await find(session, address)
+    if other is not None and other.id != owner_id:
+        raise OwnerExists(other.id)
+    for name, value in _fit(address).items():
+        setattr(owner, name, value)
+    await session.flush()
+    return owner
+
+
+def _fit(address: Address) -> dict[str, Any]:
+    return checked(Owner, asdict(address))
