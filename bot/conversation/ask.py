@@ -17,8 +17,12 @@ from grammar import Conflict, Reading, read
 
 #: More than any home mixes at once [L].
 MOST_L = 10_000.0
+#: Less than this nobody pours, and weaker than this is clear water [L], [1].
+LEAST_L = 0.005
+WEAKEST = 0.001
 #: Above this a label rate is a slip of the pen [g, ml or tsp in a litre].
 MOST_PER_LITRE = 100.0
+LEAST_PER_LITRE = 0.001
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,23 +80,23 @@ def _over_100(reading: Reading) -> bool:
     return sum(reading.analysis or ()) + sum(reading.extras.values()) > 100
 
 
-def _nothing(value: float | None) -> bool:
-    return value is not None and value <= 0
+def _nothing(target: float | None) -> bool:
+    return target is not None and target < 0.001
 
 
 def _absurd_label(reading: Reading) -> bool:
     rate = reading.label_rate
-    return rate is not None and not 0 < rate.per_litre <= MOST_PER_LITRE
+    return rate is not None and not LEAST_PER_LITRE <= rate.per_litre <= MOST_PER_LITRE
 
 
 _IMPOSSIBLE: tuple[tuple[Callable[[Reading], bool], str], ...] = (
     (lambda r: r.form == "granules", "refuse-granules"),
-    (lambda r: _nothing(r.volume_l), "refuse-volume-zero"),
+    (lambda r: r.volume_l is not None and r.volume_l < LEAST_L, "refuse-volume-zero"),
     (lambda r: (r.volume_l or 0) > MOST_L, "refuse-volume-absurd"),
     (_over_100, "refuse-analysis-over"),
     (lambda r: r.analysis is not None and not any(r.analysis) and not r.extras,
      "refuse-analysis-zero"),
-    (lambda r: _nothing(r.strength), "refuse-strength-zero"),
+    (lambda r: r.strength is not None and r.strength < WEAKEST, "refuse-strength-zero"),
     (lambda r: _nothing(r.target_n_mg_l) or _nothing(r.target_ec_ms_cm), "refuse-target-zero"),
     (_absurd_label, "refuse-label-absurd"),
 )  # fmt: skip
@@ -109,7 +113,12 @@ def _figures(reading: Reading, words: Wording) -> dict[str, str]:
 
 
 def _help(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
-    return None if reading.says_something else _answer(reading, "help", words.say("help"))
+    if reading.says_something:
+        return None
+    numbers = [u.text for u in reading.unknown if any(c.isdigit() for c in u.text)]
+    if numbers:
+        return _asking(reading, words.say("ask-lone_number", texts=numbers[0][:40]), words)
+    return _answer(reading, "help", words.say("help"))
 
 
 def _doubt(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
@@ -197,12 +206,9 @@ def _lacking(reading: Reading) -> str | None:
 
 def _missing(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
     code = _lacking(reading)
-    if code is None and reading.target_ec_ms_cm is not None and reading.target_n_mg_l is None:
-        water_ec = _water_ec(reading)
-        if water_ec is None:
-            code = "ask-water-ec"
-        elif reading.target_ec_ms_cm <= water_ec:
-            code = "ask-ec-reached"
+    by_ec = reading.target_ec_ms_cm is not None and reading.target_n_mg_l is None
+    if code is None and by_ec and (reading.target_ec_ms_cm or 0) <= (_water_ec(reading) or 0):
+        code = "ask-ec-reached"
     return None if code is None else _asking(reading, words.say(code), words)
 
 

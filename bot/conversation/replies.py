@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from math import floor
+from math import ceil, floor
 
 from bot.conversation import answer as out
 from bot.conversation.wording import Wording
 from bot.dosing.dose import Dose, DoseRequest
+from bot.dosing.measuring import level_teaspoons
 from grammar import Reading
 
 #: Cautions shown at once; the rest is behind a choice.
@@ -126,10 +127,15 @@ def _measure_line(dose: Dose, words: Wording) -> str:
             bottle=words.number(dose.stock.in_ml, 0),
             use=words.number(dose.stock.use_ml, 1),
             days=dose.stock.keeps_days,
+            batch=_volume(ceil((dose.batch_l or 0) * 2) / 2, words),
         )
     if dose.batch_l is not None:
         return words.say("measure-batch", error=error, batch=_volume(dose.batch_l, words))
-    return words.say("measure-weigh" if weighed else "measure-syringe", step=step, error=error)
+    line = words.say("measure-weigh" if weighed else "measure-syringe", step=step, error=error)
+    spoons = level_teaspoons(dose.amount) if weighed else None
+    if spoons is None:
+        return line
+    return f"{line} {words.say('measure-cross-check', spoons=words.number(spoons, 3))}"
 
 
 def _makes_line(dose: Dose, words: Wording) -> str:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from math import prod
 
 from bot.almanac.plants import Genus
+from bot.almanac.reference import measures
 from bot.dosing.cautions import Caution, cautions
 from bot.dosing.concentration import element_mg_l
 from bot.dosing.conductivity import EcRange, feed_ec_ms_cm
@@ -22,16 +23,13 @@ from bot.dosing.measuring import (
 )
 from bot.dosing.strength import Step, ceilings, chain, most_sensitive
 
-#: Full strength where neither a label rate nor a product is known [mg/L N]. Source: 1 g/L of
-#: 20-20-20 was the best of three rates; Wang and Gregg, HortScience 29 (1994) 269.
-ASSUMED_N_MG_L = 200.0
-WANG_GREGG = "Wang and Gregg, HortScience 29 (1994) 269"
-#: Taken for a liquid of unknown density [kg/L]: common practice, no source.
-ASSUMED_DENSITY_KG_L = 1.2
-US_TEASPOON_ML = 4.92892159375
-#: The heaviest soluble powder in a level US teaspoon [g], so that a ceiling holds for any.
-#: Source: LSU AgCenter, 6.8 g for the densest salt listed (fixtures/published/spoons.toml).
-HEAVIEST_TEASPOON_G = 7.0
+#: Full strength where neither a label rate nor a product is known [mg/L N].
+ASSUMED_N_MG_L = measures()["assumed_full_strength"].value
+#: Taken for a liquid of unknown density [kg/L].
+ASSUMED_DENSITY_KG_L = measures()["assumed_density"].value
+US_TEASPOON_ML = measures()["us_teaspoon"].value
+#: The heaviest soluble powder in a level teaspoon [g], so that a ceiling holds for any.
+HEAVIEST_TEASPOON_G = measures()["heaviest_level_teaspoon"].value
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +55,7 @@ class DoseRequest:
     strength : fraction asked for [1]
     target_n_mg_l, target_ec_ms_cm : wanted in the can [mg/L], [mS/cm]
     plants : as in the almanac
-    water_ec_ms_cm : of the water alone [mS/cm], needed for an EC target
+    water_ec_ms_cm : of the water alone [mS/cm]; where unknown, an EC target is what the feed adds
     scale_step_g, syringe_step_ml : of the person's tools
     """
 
@@ -135,7 +133,7 @@ def work_out(request: DoseRequest) -> Dose:
     Parameters
     ----------
     request : a volume above 0 and an analysis are needed; a product without nitrogen
-        needs a label rate; an EC target needs the EC of the water
+        needs a label rate; an EC target must lie above the EC of the water
 
     Returns
     -------
@@ -152,6 +150,8 @@ def work_out(request: DoseRequest) -> Dose:
     full, source = _full_strength(request, product, label_per_litre)
     target = source == "target"
     steps = [_source_step(source), *product.notes] if source != "label" else list(product.notes)
+    if request.target_n_mg_l is None and request.target_ec_ms_cm and request.water_ec_ms_cm is None:
+        steps.append(Step("ec.water_unknown", 1.0, "assumed"))
     steps += chain(
         strength=request.strength,
         exact=request.exact,
@@ -193,7 +193,7 @@ def _product(request: DoseRequest, label: Rate | None) -> _Product:
     if unit == "g":
         return _Product(unit, 1.0, percent, tuple(notes))
     if request.density_kg_l is None:
-        notes.append(Step("density.assumed", 1.0, "common practice, no source"))
+        notes.append(Step("density.assumed", 1.0, measures()["assumed_density"].source))
     return _Product(unit, request.density_kg_l or ASSUMED_DENSITY_KG_L, percent, tuple(notes))
 
 
@@ -215,26 +215,31 @@ def _full_strength(
 
 def _per_litre_of_ec(request: DoseRequest, product: _Product, start: float) -> float:
     """Product that brings the can to an EC at most: by the upper end of the estimate."""
-    if request.water_ec_ms_cm is None:
-        raise ValueError("an EC target needs the EC of the water")
-    wanted = (request.target_ec_ms_cm or 0.0) - request.water_ec_ms_cm
+    wanted = (request.target_ec_ms_cm or 0.0) - (request.water_ec_ms_cm or 0.0)
     if wanted <= 0:
         raise ValueError("the water alone has that EC already")
     per_litre = start
     for _ in range(8):  # nearly proportional: converges in a few rounds
-        per_litre *= wanted / _ec(product, per_litre).high
+        ec = _ec(product, per_litre)
+        if ec is None:
+            break  # far above any ceiling, which will cut it
+        per_litre *= wanted / ec.high
     return per_litre
 
 
-def _ec(product: _Product, per_litre: float) -> EcRange:
+def _ec(product: _Product, per_litre: float) -> EcRange | None:
+    """What so much product adds; None beyond the strength that the model holds for."""
     grams = per_litre * product.grams
     elements = {e: element_mg_l(grams, p) for e, p in product.percent.items()}
-    return feed_ec_ms_cm(elements, None, product_mg_l=1000 * grams)
+    try:
+        return feed_ec_ms_cm(elements, None, product_mg_l=1000 * grams)
+    except ValueError:  # stronger than the model holds for: no estimate is better than a wrong one
+        return None
 
 
 def _source_step(source: str) -> Step:
     if source == "assumed":
-        return Step("full.assumed", 1.0, WANG_GREGG)
+        return Step("full.assumed", 1.0, measures()["assumed_full_strength"].source)
     return Step(f"full.{source}", 1.0, "asked" if source == "target" else "on record")
 
 

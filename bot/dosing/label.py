@@ -10,16 +10,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-#: Element in its oxide [mass fraction].
-OXIDE_FACTOR: dict[str, float] = {
-    "P2O5": 0.436421,
-    "K2O": 0.830147,
-    "CaO": 0.714691,
-    "MgO": 0.603036,
-    "SO3": 0.400463,
-    "SiO2": 0.467439,
-    "Na2O": 0.741857,
-}
+from bot.almanac.reference import elements
+
+#: Element in its oxide [mass fraction], by the oxide's formula.
+OXIDE_FACTOR: dict[str, float] = {e.oxide: e.oxide_fraction for e in elements().values() if e.oxide}
 
 
 def elemental_percent(

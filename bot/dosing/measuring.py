@@ -11,21 +11,23 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import hypot, sqrt
 
+from bot.almanac.reference import measures
+
 #: Steps taken where the person's tools are not known.
-SCALE_STEP_G = 0.1
-SYRINGE_STEP_ML = 0.1
+SCALE_STEP_G = measures()["scale_step"].value
+SYRINGE_STEP_ML = measures()["syringe_step"].value
 #: Above this relative error a stock solution is proposed [1].
-TOLERABLE_ERROR = 0.10
+TOLERABLE_ERROR = measures()["tolerable_error"].value
 
 _SPREAD = 2 * sqrt(2 / 12)  # k = 2, two readings
 _NICE = (1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0, 50.0)
 _BOTTLES_ML = (100.0, 200.0, 250.0, 500.0, 1000.0)
-#: Half of what a complete powder is mixed to in the trade (100 to 200 g/L); cold water
-#: dissolves less. Source: 20-20-20 at 1:100 is 100 g/L (fixtures/published/concentration.toml).
-_STRONGEST_G_L = 50.0
+_STRONGEST_G_L = measures()["strongest_stock"].value
 _USE_ML = (5.0, 100.0)
-#: Days a stock keeps, cool, dark and labelled: common practice, no source.
-KEEPS_DAYS = 14
+#: A stock keeps so long, cool, dark and labelled [d].
+KEEPS_DAYS = int(measures()["stock_keeps"].value)
+#: Product in a level US teaspoon of soluble powder, roughly [g].
+LEVEL_TEASPOON_G = measures()["level_teaspoon_of_powder"].value
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,3 +90,9 @@ def _fits(use_ml: float) -> bool:
 def larger_batch_l(volume_l: float, error: float) -> float:
     """Volume [L] at which the same strength is weighed within the tolerable error."""
     return volume_l * error / TOLERABLE_ERROR
+
+
+def level_teaspoons(amount_g: float) -> float | None:
+    """A rough cross-check: level teaspoons to the nearest eighth, None below one eighth."""
+    eighths = round(8 * amount_g / LEVEL_TEASPOON_G)
+    return eighths / 8 if eighths else None

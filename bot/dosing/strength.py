@@ -8,8 +8,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import inf
 
+from bot.almanac.reference import media
+
 COMMON = "common practice, no source"
-OURS = "direction common practice, factor ours"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +34,9 @@ WINTER = Step("season.winter", 0.5, COMMON)
 SEEDLING = Step("seedling", 0.5, COMMON)
 #: Media that hold salts.
 BY_MEDIUM = {
-    "sphagnum": Step("medium.sphagnum", 0.75, OURS),
-    "clay_pellets": Step("medium.clay_pellets", 0.75, OURS),
+    m.name: Step(f"medium.{m.name}", m.holds_salts_factor, m.source)
+    for m in media().values()
+    if m.holds_salts_factor != 1.0
 }
 #: States of growth that lift the halving in winter.
 GROWING = frozenset({"growing", "new_roots", "new_leaves", "new_pseudobulbs"})

@@ -10,7 +10,7 @@ from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
 
 import pytest
-from records_kit import ADDRESS, NEIGHBOUR, NOW, Databases
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, Databases
 
 from bot.records import Records, open_records, owners
 

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from typing import Any
 
 import pytest
-from records_kit import NOW, TODAY, begin
+from .records_kit import NOW, TODAY, begin
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.records import Records, errors, ledger, log, places, plants, products, waters

@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 from sqlalchemy import event, make_url
 from sqlalchemy.ext.asyncio import AsyncSession
 

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from records_kit import ADDRESS, NOW, TODAY, begin
+from .records_kit import ADDRESS, NOW, TODAY, begin
 from sqlalchemy import func, select
 
 from bot.records import (

@@ -6,7 +6,7 @@ from datetime import timedelta
 from typing import Any
 
 import pytest
-from records_kit import NOW
+from .records_kit import NOW
 
 from bot.records import Records, errors, memory
 

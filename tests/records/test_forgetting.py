@@ -6,7 +6,7 @@ import asyncio
 from pathlib import Path
 
 import pytest
-from records_kit import ADDRESS, NOW, Databases, begin
+from .records_kit import ADDRESS, NOW, Databases, begin
 from sqlalchemy import make_url, text
 
 from bot.records import (

@@ -10,7 +10,7 @@ import sys
 from pathlib import Path
 
 import pytest
-from records_kit import ADDRESS, NOW, Databases, begin
+from .records_kit import ADDRESS, NOW, Databases, begin
 from sqlalchemy import text
 
 from bot.records import log, open_records, owners, plants

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from records_kit import NOW, TODAY, Databases, begin
+from .records_kit import NOW, TODAY, Databases, begin
 from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.ext.asyncio import AsyncSession

@@ -15,7 +15,7 @@ import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
-from records_kit import Databases
+from .records_kit import Databases
 from sqlalchemy import Connection, inspect, make_url, text
 
 from bot.records import errors, open_records, schema

@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Any
 
 import pytest
-from records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, begin
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, begin
 
 from bot.records import Records, errors, log, owners
 from bot.records.kinds import EventKind, Hemisphere, OwnerKind, Units

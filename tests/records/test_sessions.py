@@ -6,7 +6,7 @@ import asyncio
 from datetime import timedelta
 
 import pytest
-from records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 

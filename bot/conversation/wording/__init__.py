@@ -68,10 +68,12 @@ class Wording:
         return self.number(value, decimals)
 
     def factor(self, value: float) -> str:
-        """A factor as a fraction where it is a plain one, otherwise in per cent."""
+        """A factor as a fraction where it is a plain one, 'full' for 1, otherwise in per cent."""
         for fraction, text in _FRACTIONS.items():
             if abs(value - fraction) < 1e-9:
                 return text
+        if value == 1:
+            return "full"
         if value >= 1 and value == round(value, 2):
             return self.number(value)
         return f"{self.significant(value * 100)} %"

@@ -15,8 +15,9 @@ volume-millilitres = { $millilitres } ml
 
 measure-weigh = Weigh it on a { $step } g scale (within { $error } %).
 measure-syringe = Take it with a { $step } ml syringe (within { $error } %).
-measure-stock = Too little for a { $step } g scale (off by up to { $error } %). Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled.
-measure-stock-liquid = Too little for a { $step } ml syringe (off by up to { $error } %). Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled.
+measure-stock = Too little for a { $step } g scale (off by up to { $error } %). Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
+measure-stock-liquid = Too little for a { $step } ml syringe (off by up to { $error } %). Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
+measure-cross-check = Roughly { $spoons } level teaspoon of powder: only to catch a slip of the decimal.
 measure-batch = Too little for your tools (off by up to { $error } %). Mix at least { $batch } and keep what is left over for the next watering.
 measure-spoon = A level spoon is a rough measure. Weigh one spoonful once and tell me, and I can do better.
 
@@ -35,8 +36,12 @@ why-form-weighed = weighed, as powder or liquid was not said
 why-density-assumed = 1.2 kg a litre taken for the liquid
 why-measure-us = US measures taken
 why-measure-imperial = imperial measures taken
-why-strength-asked = { $factor } asked
-why-strength-target = taken as asked
+why-ec-water_unknown = taken as what the feed adds, as your water's own EC was not said
+why-strength-asked = { $factor ->
+    [full] full strength
+   *[other] { $factor }
+} asked
+why-strength-target = nothing taken off it
 why-strength-default = { $factor }, as no strength or rhythm was said
 why-strength-every_watering = { $factor } for every watering
 why-strength-weekly = { $factor } for weekly feeding
@@ -98,7 +103,6 @@ ask-product = What does the label say? Send the three numbers, like 20-20-20.
 ask-product-with-rate = What are the three numbers on the label (like 20-20-20)? Without them I cannot tell whether the label rate is too much for the plant.
 ask-volume-and-product = How many litres, and what are the three numbers on the label? Like: 5 litres, 20-20-20 powder.
 ask-label-rate = There is no nitrogen in it, so I need the rate on the label. Send it like: label says 1 g per litre.
-ask-water-ec = For an EC I need to know your water. Send its EC too, like: tap water EC 0.3.
 ask-ec-reached = Your water alone has that EC already. Send a higher EC, or use rain water.
 ask-form-unit = The label rate is in millilitres but you wrote powder. Which is it? Send the rate in grams, or write liquid.
 ask-several = You wrote { $texts }. Which one is right? Send the whole line again with only one.
@@ -118,11 +122,11 @@ refuse-division_by_zero = “{ $text }” divides by zero. Send a fraction like 
 refuse-not_a_number = “{ $text }” is not a number I can use. Send it like 5 litres.
 refuse-too_long = That is very long. Send one watering in one short line, like: 5 litres, 20-20-20 powder, quarter strength.
 refuse-hidden_characters = There are hidden characters in that line that could turn figures round. Type it again by hand.
-refuse-volume-zero = No water, no feed. Send how much you want to mix, like 5 litres.
+refuse-volume-zero = That is next to no water. Send how much you want to mix, like 5 litres.
 refuse-volume-absurd = { $volume } is more than any home needs. Send litres for one watering, like 5 litres.
 refuse-analysis-over = { $analysis } adds up to more than 100 %. Look at the label again and send the three numbers, like 20-20-20.
 refuse-analysis-zero = 0-0-0 holds no nutrients to feed. Send the three numbers on the label, like 20-20-20.
-refuse-strength-zero = At zero strength it is clear water. Send a strength like quarter, or leave it out.
+refuse-strength-zero = At that strength it is clear water. Send a strength like quarter, or leave it out.
 refuse-target-zero = Nothing to feed at that figure. Send one above zero, like 100 ppm N.
 refuse-label-absurd = { $rate } { $unit } in each litre cannot be a feeding rate. Look at the label again and send it like: label says 1 g per litre.
 refuse-granules = Granules and slow-release products are never dissolved for watering: they would go on releasing and burn the roots. Lay the amount the label gives for the pot on the medium, if it allows orchids at all, or send me a soluble powder or a liquid.
