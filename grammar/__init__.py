@@ -1,0 +1,9 @@
+"""Text to `Reading`: words and quantities, in any order and language.
+
+It knows nothing of doses, chats or databases. The one entry is `read`.
+"""
+
+from grammar.reader import read
+from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
+
+__all__ = ["Conflict", "LabelRate", "Problem", "ReadAs", "Reading", "Unknown", "Water", "read"]

@@ -1,0 +1,808 @@
+"""Words that mean one thing here and another there, settled by their neighbours.
+
+`settle` turns the scanner's tokens into the terminals of request.lark. Every rule is a
+small function over the token list; they run in the order of `_RULES`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+from grammar import doubts
+from grammar.numerals import compose, fraction_value
+from grammar.scan import AMBIGUOUS, Token
+from grammar.tokens import PLANTS as _PLANTS
+from grammar.tokens import QUANTITY_UNITS, UNITS, Tokens
+from grammar.tokens import join as _join
+from grammar.tokens import skip as _skip
+from grammar.tokens import type_at as _type
+from grammar.units import to_canonical
+
+_SLOTS = frozenset({
+    "FORM", "MEDIUM", "SEASON", "MONTH", "GROWTH", "REGIME", "GENUS", "WATER", "FRACTION",
+    "LEVEL", "MULTIPLE", "MULTIPLIER", "VAGUE", "AMOUNT", "ANALYSIS", "EXACT", "OTHER_WATER",
+})  # fmt: skip
+#: Words that only hold a sentence together once the rules have looked at them.
+_GLUE = frozenset({
+    "FILLER", "ASIDE", "ARTICLE", "AND", "PLUS", "OF", "IN", "TO", "OR", "FOR", "EVERY",
+    "BETWEEN", "STRENGTH", "POINT", "TIMES", "NPK", "MIX", "MINUS", "PLANTS", "GROWING_VERB",
+    "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL",
+})  # fmt: skip
+#: A quantity dissolved in a volume is at least this many times smaller than it.
+_DILUTED = 20.0
+
+
+def settle(tokens: Tokens) -> Tokens:
+    """Terminals of the grammar from the scanner's tokens.
+
+    Parameters
+    ----------
+    tokens : as `scan` gives them
+
+    Returns
+    -------
+    list of Token
+        Without words that carry nothing; what is measured stands behind its number.
+    """
+    for rule in _RULES:
+        tokens = rule(tokens)
+    return tokens
+
+
+def _is_amount(tokens: Tokens, index: int) -> bool:
+    """Whether a number with a unit of volume, mass or spoons starts here."""
+    return (
+        _type(tokens, index) in ("NUMBER", "FRACTION")
+        and _type(tokens, index + 1) in QUANTITY_UNITS
+        and not tokens[index + 1].after_break
+    )
+
+
+# --- label analyses ------------------------------------------------------------------
+
+
+def _analyses(tokens: Tokens) -> Tokens:
+    """'20 20 20', 'N 13 P 3 K 15', '13N-3P-15K' are analyses too."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        size = _spaced(tokens, index)
+        if size:
+            values = [t.value for t in tokens[index : index + 3]]
+            out.append(_join(tokens[index : index + 3], "ANALYSIS", " ".join(values)))
+            index += 3
+            continue
+        named, size = _named(tokens, index)
+        if named is not None:
+            out.append(named)
+            index += size
+            continue
+        out.append(tokens[index])
+        index += 1
+    return out
+
+
+def _spaced(tokens: Tokens, index: int) -> int:
+    three = tokens[index : index + 3]
+    if len(three) < 3 or any(t.type != "NUMBER" or AMBIGUOUS in t.value for t in three):
+        return 0
+    if any(t.after_break for t in three[1:]) or _type(tokens, index + 3) in UNITS:
+        return 0
+    return 3
+
+
+def _named(tokens: Tokens, index: int) -> tuple[Token | None, int]:
+    """N, P, K each with its number; P2O5 and K2O say the basis, P and K leave it open."""
+    found: dict[str, str] = {}
+    basis = "label"
+    at = index
+    number_first = _type(tokens, index) == "NUMBER"
+    for wanted in (("N",), ("P", "P2O5"), ("K", "K2O")):
+        at = _skip(tokens, at, ("MINUS", "PLUS", "AND")) if at > index else at
+        number = at if number_first else at + 1
+        name = number + 1 if number_first else at
+        if number_first and _type(tokens, name) == "PERCENT":
+            name += 1
+        if _type(tokens, number) != "NUMBER" or _type(tokens, name) not in ("ELEMENT", "OXIDE"):
+            return None, 0
+        if tokens[name].value not in wanted:
+            return None, 0
+        if number_first and tokens[name].value in ("P", "K"):
+            basis = "open"
+        found[wanted[0]] = tokens[number].value
+        at = max(number, name) + 1
+        if not number_first and _type(tokens, at) == "PERCENT":
+            at += 1
+    type_ = "ANALYSIS" if basis == "label" else "OPEN_ANALYSIS"
+    return _join(tokens[index:at], type_, " ".join(found.values())), at - index
+
+
+# --- numbers and what they count --------------------------------------------------------
+
+
+def _strength_numbers(tokens: Tokens) -> Tokens:
+    """'0.25 strength', 'strength .5': a bare number beside the word is a strength."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        if token.type != "NUMBER" or AMBIGUOUS in token.value or token.raws[0].kind == "word":
+            continue
+        following, before = _type(out, index + 1), _type(out, index - 1)
+        alone = following not in UNITS | {"TIMES", "MINUS", "TO", "OR", "PER"} and not _is_amount(
+            out, index
+        )
+        # 'half strength, 3 phals': a strength that has its fraction takes no other number
+        open_word = before == "STRENGTH" and _type(out, index - 2) not in _STRENGTHS
+        counted = _counts(out, index + 1)
+        beside = following == "STRENGTH" or (open_word and alone and not counted)
+        if beside and 0 <= float(token.value) <= 4 and _type(out, index - 1) not in ("MINUS", "TO"):
+            out[index] = Token("FRACTION", token.value, token.raws)
+    return out
+
+
+def _times(tokens: Tokens) -> Tokens:
+    """'0.25x', 'x3', '3 x phals', '3 x 2 l', '3 times a week'."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        if token.type == "NUMBER" and _type(tokens, index + 1) == "TIMES":
+            after = _skip(tokens, index + 2, ("PER", "ARTICLE", "EVERY"))
+            if _type(tokens, after) == "TIME_UNIT":
+                out.append(_join(tokens[index : after + 1], "OTHER_REGIME", "other"))
+                index = after + 1
+                continue
+            if _type(tokens, index + 2) in ("NUMBER", "FRACTION"):
+                end = index + 3 + (_type(tokens, index + 3) in UNITS)
+                out.append(_join(tokens[index:end], "SEVERAL", "product_of_numbers"))
+                index = end
+                continue
+            kind = "COUNT" if _counts(tokens, index + 2) else "MULTIPLIER"
+            out.append(_join(tokens[index : index + 2], kind, token.value))
+            index += 2
+            continue
+        glued = index + 1 < len(tokens) and not tokens[index + 1].raws[0].after_space
+        if token.type == "TIMES" and _type(tokens, index + 1) == "NUMBER":
+            after_plant = bool(out) and out[-1].type in _PLANTS
+            if after_plant or (glued and _type(tokens, index + 2) not in UNITS):
+                kind = "COUNT" if after_plant else "MULTIPLIER"
+                out.append(_join(tokens[index : index + 2], kind, tokens[index + 1].value))
+                index += 2
+                continue
+        out.append(token)
+        index += 1
+    return out
+
+
+def _counts(tokens: Tokens, index: int) -> bool:
+    index = _skip(tokens, index, ("FILLER",))
+    return _type(tokens, index) in _PLANTS or (
+        _type(tokens, index) == "GROWTH" and tokens[index].value == "seedling"
+    )
+
+
+def _signs(tokens: Tokens) -> Tokens:
+    """'-5 l' is below nothing; a dash at the head of lines is a bullet."""
+    bullets = sum(
+        1
+        for i, t in enumerate(tokens)
+        if t.type == "MINUS" and t.after_break and _type(tokens, i + 1) not in ("NUMBER", "")
+    )
+    out: Tokens = []
+    for token in tokens:
+        if token.type in ("NUMBER", "FRACTION") and not bullets and _is_negative(out, token):
+            sign = out.pop()
+            out.append(_join([sign, token], token.type, f"-{token.value}"))
+        else:
+            out.append(token)
+    return out
+
+
+def _is_negative(out: Tokens, number: Token) -> bool:
+    """Whether the dash at the end of `out` makes this number negative."""
+    if _type(out, len(out) - 1) != "MINUS" or AMBIGUOUS in number.value:
+        return False
+    dash = out[-1].raws[0]
+    if len(out) == 1:
+        return True
+    glued = not number.raws[0].after_space
+    if glued and dash.after_space:
+        return True
+    before = out[-2].type
+    return (dash.kind == "word" or glued) and before not in UNITS | {
+        "NUMBER", "FRACTION", "ANALYSIS",
+    }  # fmt: skip
+
+
+def _ranges(tokens: Tokens) -> Tokens:
+    """'2 to 3 litres', '1/4-1/2', 'half or a quarter', 'between 2 and 3 l': one unclear thing."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        size = _range_size(tokens, index)
+        if not size:
+            out.append(tokens[index])
+            index += 1
+            continue
+        end = index + size
+        unit = tokens[end - 1].type
+        out.append(_join(tokens[index:end], "RANGE", unit))
+        index = end
+    return out
+
+
+_LINKS = ("MINUS", "TO", "OR")
+_STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER"})
+
+
+def _range_size(tokens: Tokens, index: int) -> int:
+    first = _type(tokens, index)
+    if first not in ("NUMBER", "MONTH") and first not in _STRENGTHS:
+        return 0
+    at = index + 1
+    if _type(tokens, at) == "STRENGTH":
+        at += 1
+    first_unit = ""
+    if _type(tokens, at) in UNITS and not tokens[at].after_break:
+        first_unit, at = tokens[at].value, at + 1
+    between = index > 0 and _type(tokens, index - 1) == "BETWEEN"
+    if _type(tokens, at) not in _LINKS and not (between and _type(tokens, at) == "AND"):
+        return 0
+    at = _skip(tokens, at + 1, ("ARTICLE",))
+    same = {"NUMBER": ("NUMBER", "FRACTION"), "MONTH": ("MONTH",)}.get(first, tuple(_STRENGTHS))
+    if first == "FRACTION" and first_unit:
+        same = ("NUMBER", "FRACTION")
+    if first == "FRACTION" and _volume_range(tokens, index, at):
+        same = ("NUMBER",)
+    if _type(tokens, at) not in same or (tokens[at].after_break and first != "MONTH"):
+        return 0
+    at += 1
+    if _type(tokens, at) in UNITS and not tokens[at].after_break:
+        if first_unit and tokens[at].value != first_unit:
+            return 0
+        at += 1
+        if _type(tokens, at) == "PER" and _type(tokens, at + 1) == "VOLUME_UNIT":
+            at += 2
+    elif first_unit:
+        return 0
+    elif _type(tokens, at) == "STRENGTH":
+        at += 1
+    return at - index
+
+
+def _volume_range(tokens: Tokens, index: int, at: int) -> bool:
+    """'1/2 - 1 l', 'half to one litre'; but 'half - 1 l' may be two parts with a dash."""
+    dash = _type(tokens, index + 1) == "MINUS"
+    return _is_amount(tokens, at) and not (dash and tokens[index].raws[0].kind == "word")
+
+
+def _rates(tokens: Tokens) -> Tokens:
+    """Which '/', 'a', 'in', 'to', 'for', 'every' mean 'per' between a quantity and a volume."""
+    out: Tokens = []
+    labelled = any(t.type == "LABEL" for t in tokens)
+    for index, token in enumerate(tokens):
+        if token.type not in ("PER", "ARTICLE", "IN", "TO", "FOR", "EVERY"):
+            out.append(token)
+            continue
+        volume = _skip(tokens, index + 1, ("ARTICLE", "EVERY", "FILLER"))
+        per_volume = _type(tokens, volume) == "VOLUME_UNIT" or _is_volume(tokens, volume)
+        quantity = _quantity_before(tokens, index)
+        if not per_volume:
+            out.append(token)
+        elif quantity is not None and _dissolves(tokens, quantity, index, volume, labelled):
+            out.append(Token("PER", "per", token.raws))
+        elif quantity is None and _reversed(tokens, index, volume, labelled):
+            out.append(Token("EACH", "each", token.raws))
+        else:
+            out.append(token)
+    return out
+
+
+def _is_volume(tokens: Tokens, index: int) -> bool:
+    return _is_amount(tokens, index) and tokens[index + 1].type == "VOLUME_UNIT"
+
+
+def _quantity_before(tokens: Tokens, index: int) -> int | None:
+    """Where the unit of the quantity before stands: '1 g', '1 g of powder'."""
+    at = index - 1
+    while _type(tokens, at) in ("FORM", "OF", "FILLER", "ARTICLE", "IN") and index - at < 4:
+        at -= 1
+    return at if _type(tokens, at) in QUANTITY_UNITS else None
+
+
+def _dissolves(tokens: Tokens, unit: int, index: int, volume: int, labelled: bool) -> bool:
+    token = tokens[index]
+    if token.type == "FOR" and not labelled:
+        return False
+    if tokens[unit].type != "VOLUME_UNIT" or token.type == "PER":
+        return True
+    quantity = _litres(tokens, unit - 1)
+    water = _litres(tokens, volume) or 1.0
+    return quantity is not None and quantity * _DILUTED <= water
+
+
+def _litres(tokens: Tokens, index: int) -> float | None:
+    """A number with a unit of volume [L], gallons roughly."""
+    if _type(tokens, index) not in ("NUMBER", "FRACTION", "ARTICLE"):
+        return None
+    value, unit = tokens[index].value, tokens[index + 1].value
+    if AMBIGUOUS in value:
+        return None
+    amount = fraction_value(value) if "/" in value else float(value) if value != "a" else 1.0
+    rough = {"gallon": 4.0, "quart": 1.0, "pint": 0.5, "fluid_ounce": 0.03}
+    return amount * (rough[unit] if unit in rough else to_canonical(1.0, unit))
+
+
+def _reversed(tokens: Tokens, index: int, volume: int, labelled: bool) -> bool:
+    """'per litre 2 ml', 'label: for 10 l 5 g'."""
+    if tokens[index].type in ("ARTICLE", "TO"):
+        return False
+    if tokens[index].type in ("FOR", "IN") and not labelled:
+        return False
+    after = volume + 1 if _type(tokens, volume) == "VOLUME_UNIT" else volume + 2
+    after = _skip(tokens, after, ("FILLER", "OF", "WATER_WORD", "FORM"))
+    if not _is_amount(tokens, after):
+        return False
+    is_volume = _type(tokens, after + 1) == "VOLUME_UNIT"
+    smaller = not is_volume or (_litres(tokens, after) or 1.0) * _DILUTED <= 1.0
+    later = _skip(tokens, after + 2, ("FORM", "OF", "FILLER"))
+    return smaller and _type(tokens, later) not in ("PER",)
+
+
+def _amounts(tokens: Tokens) -> Tokens:
+    """A number directly before a unit is an AMOUNT: 'half a litre', 'a gallon', '5 l'."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        unit = index + 1
+        if token.type == "FRACTION":
+            unit = _skip(tokens, unit, ("OF", "ARTICLE"))
+        is_unit = _type(tokens, unit) in UNITS and not tokens[unit].after_break
+        measured = _type(tokens, unit) in QUANTITY_UNITS
+        if token.type == "NUMBER" and is_unit:
+            out.append(Token("AMOUNT", token.value, token.raws))
+        elif token.type == "FRACTION" and is_unit and (measured or unit == index + 1):
+            whole = fraction_value(token.value) if "/" in token.value else math.inf
+            value = token.value if math.isinf(whole) else repr(whole)
+            out.append(_join(tokens[index:unit], "AMOUNT", value))
+            index = unit
+            continue
+        elif token.type == "ARTICLE" and is_unit and measured:
+            out.append(Token("AMOUNT", "1.0", token.raws))
+        elif token.type in UNITS and not _belongs(out, token):
+            out.append(Token("FILLER", token.value, token.raws))
+        elif token.type in QUANTITY_UNITS and _half_more(tokens, index):
+            amount = out.pop()
+            if AMBIGUOUS in amount.value or "/" in amount.value:
+                out += [amount, token]
+                index += 1
+                continue
+            out.append(amount._replace(value=repr(float(amount.value) + 0.5)))
+            out.append(_join(tokens[index : index + 4], token.type, token.value))
+            index += 4
+            continue
+        else:
+            out.append(token)
+        index += 1
+    return out
+
+
+def _belongs(out: Tokens, unit: Token) -> bool:
+    """A unit needs a number before it, or 'per'."""
+    before = out[-1].type if out else ""
+    if unit.type == "VOLUME_UNIT" and before in ("PER", "EACH", "ARTICLE", "EVERY", "FILLER"):
+        return any(t.type in ("PER", "EACH") for t in out[-3:])
+    return before == "AMOUNT" and not unit.after_break
+
+
+def _half_more(tokens: Tokens, unit: int) -> bool:
+    """'a litre and a half' (but not 'a litre and a half dose')."""
+    behind = [_type(tokens, unit + offset) for offset in (1, 2, 3)]
+    if behind != ["AND", "ARTICLE", "FRACTION"] or tokens[unit + 3].value != "1/2":
+        return False
+    after = _skip(tokens, unit + 4, ("OF", "FILLER", "ARTICLE"))
+    return _type(tokens, after) not in ("STRENGTH", "LABEL", "LEVEL")
+
+
+def _per_plant(tokens: Tokens) -> Tokens:
+    """'100 ml per plant' is not the volume of the can; '2 l pot' is the size of a pot."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        if tokens[index].type == "AMOUNT" and _type(tokens, index + 1) == "VOLUME_UNIT":
+            link = index + 2
+            plant = _skip(tokens, link + 1, ("ARTICLE", "EVERY", "FILLER"))
+            a_plant = _type(tokens, link) == "ARTICLE" and _type(tokens, link + 1) == "PLANTS"
+            per = _type(tokens, link) in ("PER", "EVERY") and _type(tokens, plant) in _PLANTS
+            if per or (a_plant and not tokens[link].after_break):
+                out.append(_join(tokens[index : plant + 1], "UNKNOWN", "per plant"))
+                index = plant + 1
+                continue
+            if _type(tokens, link) == "POT":
+                out += tokens[index : link + 1]
+                index = link + 1
+                continue
+        if tokens[index].type != "POT":
+            out.append(tokens[index])
+        index += 1
+    return out
+
+
+# --- words with two meanings -----------------------------------------------------------
+
+
+def _fractions(tokens: Tokens) -> Tokens:
+    """Which halves and doubles are strengths: 'half the label' is, 'half of my phals' is not."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        if token.type not in ("FRACTION", "MULTIPLE", "PERCENT", "MULTIPLIER"):
+            out.append(token)
+            index += 1
+            continue
+        behind = _skip(tokens, index + 1, ("STRENGTH",))
+        target = _skip(tokens, behind, ("OF", "FILLER", "ARTICLE", "ASIDE"))
+        if _type(tokens, target) in ("LEVEL", "LABEL") and not tokens[target].after_break:
+            out.append(_strength(token))
+            index = target + 1  # 'half of the full strength' is half
+            continue
+        linked = _type(tokens, behind) == "OF"
+        of_water = _type(tokens, target) == "WATER_WORD" and not tokens[target].after_break
+        if token.type != "PERCENT" and of_water:
+            out.append(_join(tokens[index:target], "UNKNOWN", token.value))
+            index = target
+            continue
+        if token.type != "PERCENT" and linked and _type(tokens, target) in _PLANTS | {"UNKNOWN"}:
+            out.append(_join(tokens[index:target], "UNKNOWN", token.value))
+            index = target
+            continue
+        if token.type == "FRACTION" and _type(tokens, index + 1) == "MULTIPLE":
+            out.append(_join(tokens[index : index + 2], "UNKNOWN", token.value))
+            index += 2
+            continue
+        if token.type == "MULTIPLE" and not _stands_alone(tokens, index):
+            out.append(Token("UNKNOWN", token.value, token.raws))
+            index += 1
+            continue
+        out.append(_strength(token))
+        index += 1
+    return out
+
+
+def _strength(token: Token) -> Token:
+    return token._replace(type="MULTIPLIER") if token.type == "MULTIPLE" else token
+
+
+#: Words that nobody calls full or double: a 'full' before them is the strength.
+_NOT_FULL = frozenset({
+    "", "STRENGTH", "LEVEL", "LABEL", "ANALYSIS", "NUMBER", "OF", "FORM", "AND", "REGIME",
+    "OTHER_REGIME", "SEASON", "MONTH", "WATER", "MEDIUM",
+})  # fmt: skip
+
+
+def _stands_alone(tokens: Tokens, index: int) -> bool:
+    """Whether 'full' or 'double' is not about the next word."""
+    following = _type(tokens, index + 1)
+    if following == "REGIME" and tokens[index].value != "1":
+        return False  # 'twice weekly'
+    if following in _NOT_FULL:
+        return True
+    return tokens[index + 1].after_break or following in ("FILLER", "FOR", "IN", "ARTICLE")
+
+
+def _dilutions(tokens: Tokens) -> Tokens:
+    """'1:500' is a label rate; '1:4' could be anything."""
+    out: Tokens = []
+    for token in tokens:
+        if token.type == "RATIO":
+            one, parts = (int(part) for part in token.value.split(":"))
+            if one != 1 or parts < _DILUTED:
+                token = token._replace(type="UNKNOWN")
+        out.append(token)
+    return out
+
+
+def _extras(tokens: Tokens) -> Tokens:
+    """'+ 8Ca 2Mg', '2% MgO': a label percentage before an element or oxide."""
+    out: Tokens = []
+    open_list = False
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        name = index + 1
+        if _type(tokens, name) == "PERCENT":
+            name += 1
+        if token.type == "NUMBER" and name < len(tokens):
+            element = _extra_name(tokens[name], open_list)
+            if element is not None:
+                out.append(_join(tokens[index:name], "COUNTED_PERCENT", token.value))
+                out.append(element)
+                index = name + 1
+                open_list = True
+                continue
+        # what follows an analysis or a '+' is read as its list, in small letters too
+        open_list = token.type in ("ANALYSIS", "PLUS") or (
+            open_list and token.type in ("AND", "MINUS")
+        )
+        out.append(token)
+        index += 1
+    return out
+
+
+_SMALL = {
+    "ca": "Ca",
+    "mg": "Mg",
+    "fe": "Fe",
+    "s": "S",
+    "mn": "Mn",
+    "zn": "Zn",
+    "b": "B",
+    "cu": "Cu",
+}
+
+
+def _extra_name(token: Token, open_list: bool) -> Token | None:
+    if token.type in ("ELEMENT", "OXIDE"):
+        return token
+    word = token.raws[0].text
+    if open_list and word in _SMALL and token.type in ("UNKNOWN", "MASS_UNIT"):
+        return Token("ELEMENT", _SMALL[word], token.raws)
+    return None
+
+
+def _growing(tokens: Tokens) -> Tokens:
+    """'growing' is a state of growth unless it only says that somebody grows something."""
+    out: Tokens = []
+    for index, token in enumerate(tokens):
+        if token.type == "GROWING_VERB":
+            following = _type(tokens, index + 1)
+            open_end = following == "" or tokens[index + 1].after_break
+            verb = following in _PLANTS | {"MEDIUM", "NUMBER", "IN", "COUNT"}
+            if open_end or not verb:
+                token = Token("GROWTH", "growing", token.raws)
+        out.append(token)
+    return out
+
+
+def _mixtures(tokens: Tokens) -> Tokens:
+    """'bark and perlite mix' is a mixed medium; moss or clay in it stays two media to ask about."""
+    out: Tokens = []
+    index = 0
+    between = ("AND", "PLUS", "PER", "MIX", "ARTICLE", "OF", "FILLER", "FOR", "IN")
+    while index < len(tokens):
+        token = tokens[index]
+        if token.type in ("MEDIUM", "MIX"):
+            end = index + 1
+            media = [token] if token.type == "MEDIUM" else []
+            mixed = token.type == "MIX"
+            while True:
+                at = _skip(tokens, end, between)
+                mixed = mixed or any(t.type == "MIX" for t in tokens[end:at])
+                if _type(tokens, at) != "MEDIUM" or tokens[at].after_break:
+                    trailing = at if at > end and tokens[at - 1].type == "MIX" else end
+                    break
+                media.append(tokens[at])
+                end = at + 1
+            kinds = {t.value for t in media}
+            if mixed and len(kinds) > 1 and not kinds & {"sphagnum", "clay_pellets"}:
+                out.append(_join(tokens[index:trailing], "MEDIUM", "mixed"))
+                index = trailing
+                continue
+        out.append(token)
+        index += 1
+    return out
+
+
+# --- what is left when the glue is gone ---------------------------------------------------
+
+
+def _negations(tokens: Tokens) -> Tokens:
+    """'no sphagnum', 'not in winter': what it is not, is not what it is."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        if tokens[index].type == "NOT":
+            at = _negated(tokens, index)
+            if _type(tokens, at) in _SLOTS and not tokens[at].after_break:
+                end = at + (2 if tokens[at].type == "AMOUNT" else 1)
+                out.append(_join(tokens[index:end], "NEGATED", tokens[at].type))
+                index = end
+                continue
+        out.append(tokens[index])
+        index += 1
+    return out
+
+
+def _negated(tokens: Tokens, index: int) -> int:
+    """The word a 'not' is about: a few small words may stand between, no comma."""
+    at = index + 1
+    while at - index <= 3 and _type(tokens, at) in _GLUE - {"NOT", "LABEL"}:
+        if tokens[at].after_break:
+            break
+        at += 1
+    return at
+
+
+def _loose(tokens: Tokens) -> Tokens:
+    """A capful or a pinch has no size: shown, never guessed."""
+    out: Tokens = []
+    for index, token in enumerate(tokens):
+        if token.type == "LOOSE_MEASURE":
+            start = len(out) - 1
+            while start > 0 and out[start].type in ("ARTICLE", "OF"):
+                start -= 1
+            if start >= 0 and start < len(out) - 1 and out[start].type == "FRACTION":
+                out[start:] = [_join([*out[start:], token], "UNKNOWN", "loose")]
+                continue
+            counted = out and out[-1].type in ("NUMBER", "FRACTION")
+            rate = _type(tokens, index + 1) == "PER" and out and out[-1].type == "ARTICLE"
+            if counted or rate:
+                number = out.pop()
+                out.append(_join([number, token], "UNKNOWN", "loose"))
+                continue
+        if token.type in ("$", "€", "£") or (
+            token.type == "UNKNOWN" and token.value in ("$", "€", "£")
+        ):
+            continue
+        out.append(token)
+    return out
+
+
+def _rhythms(tokens: Tokens) -> Tokens:
+    """'every 9 days' is a rhythm, if none that the rules know."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        counted = _type(tokens, index + 1) in ("NUMBER", "AMOUNT")
+        timed = counted and _type(tokens, index + 2) == "TIME_UNIT"
+        if tokens[index].type == "EVERY" and timed:
+            out.append(_join(tokens[index : index + 3], "OTHER_REGIME", "other"))
+            index += 3
+            continue
+        out.append(tokens[index])
+        index += 1
+    return out
+
+
+def _sizes(tokens: Tokens) -> Tokens:
+    """'4 in pot': inches."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        numbered = _type(out, index - 1) == "NUMBER" and _type(out, index + 1) == "POT"
+        if token.type == "IN" and numbered:
+            out[index] = Token("LENGTH_UNIT", "inch", token.raws)
+    return out
+
+
+def _plain(tokens: Tokens) -> Tokens:
+    """Drop the words that have done their work."""
+    return [token for token in tokens if token.type not in _GLUE or _still_needed(token)]
+
+
+def _still_needed(token: Token) -> bool:
+    return token.type in ("PER", "POT") and token.value in ("per", "pot")
+
+
+def _counted(tokens: Tokens) -> Tokens:
+    """'3 phals', '6 plants': a number of plants, before the glue goes."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        if token.type == "NUMBER" and _counts(out, index + 1) and AMBIGUOUS not in token.value:
+            out[index] = token._replace(type="COUNT")
+        elif _is_pronoun(token) and _type(out, index + 1) not in UNITS:
+            out[index] = token._replace(type="FILLER")
+    return out
+
+
+def _is_pronoun(token: Token) -> bool:
+    """'the red one'."""
+    return token.type == "NUMBER" and token.value == "1.0" and token.raws[0].kind == "word"
+
+
+_MEASURED: dict[str, tuple[str, ...]] = {
+    "ELEMENT": ("CONCENTRATION_UNIT",),
+    "HARDNESS": ("HARDNESS_UNIT", "CONCENTRATION_UNIT"),
+    "ALKALINITY": ("HARDNESS_UNIT", "ALKALINITY_UNIT", "CONCENTRATION_UNIT"),
+    "EC": ("EC_UNIT",),
+}
+
+
+def _measured_last(tokens: Tokens) -> Tokens:
+    """Put what is measured behind its number: 'hardness 12 dH' to '12 dH hardness'."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        units = _MEASURED.get(token.type)
+        small_n = token.type == "UNKNOWN" and token.value == "n"
+        if small_n and _type(out, len(out) - 1) == "CONCENTRATION_UNIT":
+            token = Token("ELEMENT", "N", token.raws)
+            units = _MEASURED["ELEMENT"]
+        if units is None:
+            out.append(token)
+            index += 1
+            continue
+        before = out[-1].type if out else ""
+        if before == "COUNTED_PERCENT" or (before in units and not token.after_break):
+            out.append(token)  # already behind it
+        elif _type(tokens, index + 1) == "AMOUNT" and _type(tokens, index + 2) in units:
+            out += [*tokens[index + 1 : index + 3], token]
+            index += 2
+        elif token.type != "ELEMENT" and _type(tokens, index + 1) == "NUMBER":
+            out += [tokens[index + 1], token]
+            index += 1
+        elif before in units or (token.type != "ELEMENT" and before == "NUMBER"):
+            out.append(token)
+        elif token.type == "ELEMENT":
+            out.append(token._replace(type="UNKNOWN"))
+        index += 1
+    return out
+
+
+def _oxides(tokens: Tokens) -> Tokens:
+    """An oxide without a percentage says nothing yet."""
+    return [
+        t._replace(type="UNKNOWN")
+        if t.type == "OXIDE" and _type(tokens, i - 1) != "COUNTED_PERCENT"
+        else t
+        for i, t in enumerate(tokens)
+    ]
+
+
+def _pure_per(tokens: Tokens) -> Tokens:
+    """A sign or word for 'per' that stands between no quantity and volume is glue."""
+    return [
+        t._replace(type="FILLER") if t.type == "PER" and not _divides(tokens, i) else t
+        for i, t in enumerate(tokens)
+    ]
+
+
+def _divides(tokens: Tokens, index: int) -> bool:
+    volume = _skip(tokens, index + 1, ("ARTICLE", "EVERY", "FILLER"))
+    return (
+        _type(tokens, volume) == "VOLUME_UNIT"
+        or (_type(tokens, volume) == "AMOUNT" and _type(tokens, volume + 1) == "VOLUME_UNIT")
+    ) and _quantity_before(tokens, index) is not None
+
+
+def _forms_before(tokens: Tokens) -> Tokens:
+    """'1 g of powder per litre': the form goes in front, so that the rate stands together."""
+    out = list(tokens)
+    for index in range(len(out) - 3):
+        amount, unit, form, per = out[index : index + 4]
+        measured = amount.type == "AMOUNT" and unit.type in QUANTITY_UNITS
+        if measured and form.type == "FORM" and per.type == "PER":
+            out[index : index + 3] = [form, amount, unit]
+    return out
+
+
+_RULES: tuple[Callable[[Tokens], Tokens], ...] = (
+    compose,
+    _signs,
+    _analyses,
+    doubts.dates,
+    *doubts.RULES,
+    _sizes,
+    _times,
+    _rates,
+    _strength_numbers,
+    _ranges,
+    _mixtures,
+    _growing,
+    _fractions,
+    _dilutions,
+    _extras,
+    _loose,
+    _rhythms,
+    _counted,
+    _amounts,
+    _per_plant,
+    _pure_per,
+    _negations,
+    _plain,
+    _forms_before,
+    _measured_last,
+    _oxides,
+)

@@ -1,0 +1,282 @@
+"""Numbers and words that are said of something else than the feed that is being mixed.
+
+Each rule takes a token list and gives one back in which such words are UNKNOWN (shown to the
+person) or RANGE and SEVERAL (asked about), so that none of them ends in a dose.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from grammar.numerals import fraction_value
+from grammar.scan import Token
+from grammar.tokens import PLANTS, UNITS, Tokens, clauses, join, skip, type_at
+
+_STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER", "VAGUE"})
+_SMALL_WORDS = ("FILLER", "ARTICLE", "OF")
+#: Sixteenths are the finest fraction that anybody measures a dose in.
+_FINEST = 16
+
+
+def dates(tokens: Tokens) -> Tokens:
+    """'bought on 15-05-20', 'temperature 15-20-25': three numbers that are no analysis."""
+    out: Tokens = []
+    for token in tokens:
+        if token.type == "ANALYSIS" and out:
+            at = len(out) - 1
+            while at > 0 and out[at].type in ("FILLER", "IN", "MINUS") and not out[at].after_break:
+                at -= 1
+            if out[at].type == "NO_ANALYSIS" and not token.after_break:
+                out.append(token._replace(type="UNKNOWN"))
+                continue
+        if token.type == "ANALYSIS" and _padded(token.value):
+            token = token._replace(type="UNKNOWN")
+        out.append(token)
+    return [t._replace(type="FILLER") if t.type == "NO_ANALYSIS" else t for t in out]
+
+
+def _padded(analysis: str) -> bool:
+    """Whether a part is written with a leading nought, as in dates and telephone numbers."""
+    for sign in "-/: ":
+        parts = [p.strip() for p in analysis.split(sign) if p.strip()]
+        if len(parts) == 3:
+            return any(len(p) > 1 and p[0] == "0" and p[1].isdigit() for p in parts)
+    return False
+
+
+def bounds(tokens: Tokens) -> Tokens:
+    """'less than half', 'more than 2 l': no quantity yet."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        if tokens[index].type == "BOUND_BEHIND":
+            out.append(_bounded(out, tokens[index]))
+            index += 1
+            continue
+        if tokens[index].type != "BOUND":
+            out.append(tokens[index])
+            index += 1
+            continue
+        at = index + 1 + (type_at(tokens, index + 1) in ("FILLER", "ARTICLE"))
+        end = _quantity_end(tokens, at)
+        if end is None:
+            out.append(tokens[index]._replace(type="FILLER"))
+            index += 1
+            continue
+        out.append(join(tokens[index:end], "RANGE", tokens[end - 1].type))
+        index = end
+    return out
+
+
+def _bounded(out: Tokens, bound: Token) -> Token:
+    """'2 l or less': takes the quantity before it off the list."""
+    size = 0
+    if out and not bound.after_break:
+        last = out[-1].type
+        size = 2 if last in UNITS | {"STRENGTH"} and len(out) > 1 else int(last in _STRENGTHS)
+    if not size or type_at(out, len(out) - size) not in _STRENGTHS | {"NUMBER", "ARTICLE"}:
+        return bound._replace(type="FILLER")
+    quantity = out[-size:]
+    del out[-size:]
+    return join([*quantity, bound], "RANGE", quantity[-1].type)
+
+
+def _quantity_end(tokens: Tokens, at: int) -> int | None:
+    """Behind the quantity that starts here: a number with its unit, or a strength."""
+    kind = type_at(tokens, at)
+    if kind not in _STRENGTHS | {"NUMBER"} or tokens[at].after_break:
+        return None
+    unit = skip(tokens, at + 1, ("OF", "ARTICLE")) if kind == "FRACTION" else at + 1
+    if type_at(tokens, unit) in UNITS and not tokens[unit].after_break:
+        return unit + 1
+    if type_at(tokens, at + 1) == "STRENGTH":
+        return at + 2
+    return None if kind == "NUMBER" else at + 1
+
+
+def past(tokens: Tokens) -> Tokens:
+    """'last time I gave half', 'I used 5 l yesterday': told, not asked for."""
+    out: Tokens = []
+    for clause in clauses(tokens):
+        start = 0
+        for at in (*(i for i, t in enumerate(clause) if t.type == "PRESENT"), len(clause)):
+            part = clause[start:at]
+            told = _told_from(part)
+            out += [*part[:told], *_told(part[told:])]
+            start = at
+    return [t._replace(type="FILLER") if t.type in ("PAST", "PRESENT") else t for t in out]
+
+
+def _told_from(clause: Tokens) -> int:
+    """Where in a clause the past begins; its length where nothing is past."""
+    marks = [place for place, t in enumerate(clause) if t.type == "PAST"]
+    if any(clause[place].value == "all" for place in marks):
+        return 0
+    return min(marks, default=len(clause))
+
+
+def _told(clause: Tokens) -> Tokens:
+    out: Tokens = []
+    index = 0
+    while index < len(clause):
+        token = clause[index]
+        end = index + 1
+        if token.type in _STRENGTHS | {"NUMBER", "ARTICLE"}:
+            unit = skip(clause, end, ("OF", "ARTICLE")) if token.type == "FRACTION" else end
+            if type_at(clause, unit) in UNITS:
+                end = unit + 1
+            elif token.type == "ARTICLE":
+                out.append(token)
+                index += 1
+                continue
+            out.append(join(clause[index:end], "UNKNOWN", "past"))
+        elif token.type in ("REGIME", "EC", "ANALYSIS", "RANGE"):
+            out.append(token._replace(type="UNKNOWN"))
+        else:
+            out.append(token)
+        index = end
+    return out
+
+
+def shares(tokens: Tokens) -> Tokens:
+    """'15 % off', 'humidity 60 %', 'every quarter', '20/20': fractions of something else."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        size = _share_size(tokens, index)
+        if size:
+            start = [out.pop()] if _humidity(out, tokens, index) else []
+            out.append(join([*start, *tokens[index : index + size]], "UNKNOWN", "share"))
+            index += size
+            continue
+        if token.type == "SHARE":
+            token = token._replace(type="FILLER")
+        out.append(token)
+        index += 1
+    return out
+
+
+def _humidity(out: Tokens, tokens: Tokens, index: int) -> bool:
+    return bool(out) and out[-1].type == "UNKNOWN" and not tokens[index].after_break
+
+
+def _share_size(tokens: Tokens, index: int) -> int:
+    """How many tokens from here are a share of something that is no dose."""
+    kind = type_at(tokens, index)
+    percent = type_at(tokens, index + 1) == "PERCENT"
+    if kind in ("NUMBER", "FRACTION") and percent:
+        before, after = type_at(tokens, index - 1), type_at(tokens, index + 2)
+        if after in ("SHARE", "UNKNOWN") and not tokens[index + 2].after_break:
+            return 3
+        return 2 if before == "UNKNOWN" and not tokens[index].after_break else 0
+    if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION":
+        return 0 if type_at(tokens, index + 2) in UNITS else 2
+    if kind == "FRACTION" and type_at(tokens, index + 1) == "SHARE":
+        return 2
+    if kind == "FRACTION" and "/" in tokens[index].value:
+        measured = skip(tokens, index + 1, ("OF", "ARTICLE"))
+        below = int(tokens[index].value.split("/")[1])
+        odd = below > _FINEST or 1 <= fraction_value(tokens[index].value) < float("inf")
+        return int(odd and type_at(tokens, measured) not in UNITS)
+    if kind == "MULTIPLE" and type_at(tokens, index + 1) == "NUMBER":
+        return 0 if type_at(tokens, index + 2) in UNITS | {"TIMES"} else 2
+    if kind == "VAGUE" and len(tokens[index].raws) == 1:
+        plant = skip(tokens, index + 1, _SMALL_WORDS)
+        near = plant < len(tokens) and not any(t.after_break for t in tokens[index + 1 : plant + 1])
+        return int(near and type_at(tokens, plant) in PLANTS)
+    return 0
+
+
+def portions(tokens: Tokens) -> Tokens:
+    """'2 l each', '1 l + 1 l', 'two half litre bottles', 'half full': how much was not said."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        size = _portion_size(tokens, index)
+        if size:
+            out.append(join(tokens[index : index + size], "SEVERAL", "product_of_numbers"))
+            index += size
+            continue
+        out.append(tokens[index])
+        index += 1
+    return out
+
+
+def _portion_size(tokens: Tokens, index: int) -> int:
+    kind, second, third = (type_at(tokens, index + offset) for offset in (0, 1, 2))
+    if kind == "NUMBER" and second == "FRACTION" and third == "VOLUME_UNIT":
+        return 0 if tokens[index + 1].after_break else 3
+    if kind == "NUMBER" and second == "VOLUME_UNIT" and third == "PLUS":
+        summed = type_at(tokens, index + 3) == "NUMBER" and not tokens[index + 2].after_break
+        other = type_at(tokens, index + 4) == "VOLUME_UNIT"
+        rate = "PER" in (type_at(tokens, index - 1), type_at(tokens, index + 5))
+        return 5 if summed and other and not rate else 0
+    if kind == "FRACTION" and second == "MULTIPLE" and tokens[index + 1].value == "1":
+        return 2
+    if kind in ("NUMBER", "FRACTION", "ARTICLE") and second == "VOLUME_UNIT" and third == "EVERY":
+        if tokens[index + 2].after_break:
+            return 0
+        ends = index + 3 >= len(tokens) or tokens[index + 3].after_break
+        return 3 if ends or type_at(tokens, index + 3) in ("FOR", "TO") else 0
+    return 0
+
+
+def others(tokens: Tokens) -> Tokens:
+    """A bulb in a lamp, a rhythm of flushing, a person called Vanda."""
+    out: Tokens = []
+    for clause in clauses(tokens):
+        kinds = [t.type for t in clause]
+        lamp, task = "LAMP" in kinds, "OTHER_TASK" in kinds
+        person = kinds.index("PERSON_VERB") if "PERSON_VERB" in kinds else -1
+        for place, token in enumerate(clause):
+            strange = (
+                (lamp and token.type == "GROWTH" and token.value == "new_pseudobulbs")
+                or (task and token.type == "REGIME")
+                or (token.type == "GENUS" and place < person)
+                or token.type == "OTHER_TASK"
+            )
+            if strange:
+                token = token._replace(type="UNKNOWN")
+            elif token.type in ("PERSON_VERB", "LAMP"):
+                token = token._replace(type="FILLER")
+            out.append(token)
+    return out
+
+
+def containers(tokens: Tokens) -> Tokens:
+    """'half the can', 'the tank is full': a share of what stands there, no strength."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        size = _container_size(tokens, index)
+        if size:
+            out.append(join(tokens[index : index + size], "UNKNOWN", "container"))
+            index += size
+            continue
+        token = tokens[index]
+        out.append(token._replace(type="FILLER") if token.type == "CONTAINER" else token)
+        index += 1
+    return out
+
+
+def _container_size(tokens: Tokens, index: int) -> int:
+    between = ("FILLER", "ARTICLE", "OF", "MULTIPLE")
+    near = skip(tokens, index + 1, between)
+    if near >= len(tokens) or any(t.after_break for t in tokens[index + 1 : near + 1]):
+        ends = near > index + 1 and near <= len(tokens)
+        near = next((i for i in range(index + 1, near) if tokens[i].after_break), near)
+        full = ends and type_at(tokens, near - 1) == "MULTIPLE"
+        return near - index if full and type_at(tokens, index) == "CONTAINER" else 0
+    kind, other = type_at(tokens, index), type_at(tokens, near)
+    if kind == "FRACTION" and other == "CONTAINER":
+        return near + 1 - index
+    behind = type_at(tokens, near + 1)
+    ends = not behind or tokens[near + 1].after_break
+    return near + 1 - index if kind == "CONTAINER" and other == "FRACTION" and ends else 0
+
+
+#: In the order they are applied, on the scanner's tokens with their numbers composed.
+RULES: tuple[Callable[[Tokens], Tokens], ...] = (
+    others, containers, bounds, past, shares, portions,
+)  # fmt: skip

@@ -1,0 +1,133 @@
+"""The vocabulary: one TOML file a language, and `common.toml` for what belongs to all.
+
+A section of a file is a token type, a key its value, the list all the ways to write it.
+Earlier sections win where the same phrase stands in two; `filler` comes last.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from dataclasses import dataclass, field
+from functools import cache
+from importlib import resources
+from typing import NamedTuple
+
+COMMON = "common"
+
+#: Sections that hold settings or lists for the speller, not words to read.
+_NOT_TOKENS = frozenset({"meta", "not_a_slip"})
+
+#: Sections of phrases whose single words mean nothing for a dose.
+_GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
+
+
+class Entry(NamedTuple):
+    """What a phrase means: a token type and a value."""
+
+    type: str
+    value: str
+
+
+@dataclass(slots=True)
+class Trie:
+    """Phrases by their words."""
+
+    next: dict[str, Trie] = field(default_factory=dict)
+    entry: Entry | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Lexicon:
+    """One language, ready to scan with."""
+
+    language: str
+    trie: Trie
+    words: dict[str, Entry]  # phrases of one word, for the speller
+    parts: dict[str, Entry]  # words that stand in phrases only
+    plain: frozenset[str]  # everyday words that are no slips of ours
+    digit_words: tuple[str, ...]  # words that hold digits (k2o), longest first
+    samples: dict[Entry, str]  # how to say it, for suggestions
+
+
+_PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
+
+
+def pieces(phrase: str) -> list[str]:
+    """The words of an entry, as the scanner will meet them."""
+    if any(c.isdigit() for c in phrase) and " " not in phrase and phrase[0].isalpha():
+        return [phrase]
+    found: list[str] = _PIECE.findall(phrase)
+    return [p if p.endswith(".") and len(p) > 2 else p.rstrip(".") for p in found]
+
+
+def languages() -> tuple[str, ...]:
+    """Codes of the languages that have a file here."""
+    names = (entry.name for entry in resources.files(__name__).iterdir())
+    codes = (n.removesuffix(".toml") for n in names if n.endswith(".toml"))
+    return tuple(sorted(c for c in codes if c != COMMON))
+
+
+def sections(name: str) -> dict[str, dict[str, list[str]]]:
+    """One file as it stands.
+
+    Raises
+    ------
+    FileNotFoundError
+        For a language without a file.
+    """
+    text = resources.files(__name__).joinpath(f"{name}.toml").read_text(encoding="utf-8")
+    return tomllib.loads(text)
+
+
+@cache
+def load(language: str) -> Lexicon:
+    """The vocabulary of one language with the common words in it.
+
+    Raises
+    ------
+    FileNotFoundError
+        For a language without a file.
+    """
+    own, common = sections(language), sections(COMMON)
+    trie = Trie()
+    words: dict[str, Entry] = {}
+    samples: dict[Entry, str] = {}
+    late = [("filler", own["filler"])]
+    early = [*common.items(), *((n, t) for n, t in own.items() if n != "filler")]
+    phrase_words: dict[str, Entry] = {}
+    run_together: list[tuple[list[str], Entry]] = []
+    for section, table in (*early, *late):
+        if section in _NOT_TOKENS:
+            continue
+        for value, phrases in table.items():
+            entry = Entry(section.upper(), value)
+            samples.setdefault(entry, phrases[0])
+            for phrase in phrases:
+                parts = pieces(phrase)
+                _insert(trie, parts, entry)
+                joined = "".join(parts)
+                if len(parts) > 1 and len(joined) > 6 and joined.isalpha():
+                    run_together.append(([joined], entry))
+                if len(parts) == 1:
+                    words.setdefault(parts[0], entry)
+                elif section not in _GLUE_SECTIONS:
+                    for part in parts:
+                        phrase_words.setdefault(part, Entry("PHRASE", part))
+    for parts, entry in run_together:  # after all real entries, so that they never hide one
+        _insert(trie, parts, entry)
+    plain = frozenset(own.get("not_a_slip", {}).get("plain", []))
+    rest = {w: e for w, e in phrase_words.items() if w not in words and len(w) > 4}
+    return Lexicon(language, trie, words, rest, plain, _digit_words(words), samples)
+
+
+def _insert(trie: Trie, parts: list[str], entry: Entry) -> None:
+    node = trie
+    for part in parts:
+        node = node.next.setdefault(part, Trie())
+    if node.entry is None:
+        node.entry = entry
+
+
+def _digit_words(words: dict[str, Entry]) -> tuple[str, ...]:
+    return tuple(sorted((w for w in words if re.search(r"\d", w)), key=lambda w: (-len(w), w)))

@@ -1,0 +1,140 @@
+"""`read`: text to `Reading`, through scan, context, parser, interpret and spelling."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from grammar.context import settle
+from grammar.interpret import interpret
+from grammar.lexicon import Lexicon, languages, load
+from grammar.parser import parse
+from grammar.reading import Problem, ReadAs, Reading, Unknown
+from grammar.scan import Folded, Raw, fold, raws_of, typed
+from grammar.spelling import Guess, guess
+
+#: Longer messages are not about one watering [characters].
+LONGEST = 2000
+#: Each slip costs one more parse; a message with more of them is another language.
+_MOST_SLIPS = 8
+#: Direction overrides: what is shown is in another order than what is stored.
+_HIDDEN = frozenset(map(chr, (*range(0x202A, 0x202F), *range(0x2066, 0x206A))))
+
+
+def read(text: str, language: str | None = None, *, measure: str = "us") -> Reading:
+    """What a message says about a feeding, and what is unclear in it.
+
+    Parameters
+    ----------
+    text : one message, as typed
+    language : code of a lexicon, or None to find out
+    measure : 'us' or 'imperial', for a gallon, quart, pint or fluid ounce without a country
+
+    Returns
+    -------
+    Reading
+        Empty where nothing was said. Never raises for any text.
+
+    Raises
+    ------
+    FileNotFoundError
+        For a language without a lexicon.
+    """
+    if len(text) > LONGEST:
+        problem = Problem("too_long", f"{len(text)}")
+        return Reading(text=text[:80], language=language or "en", problems=(problem,))
+    if _HIDDEN.intersection(text):
+        problem = Problem("hidden_characters", "".join(c for c in text if c not in _HIDDEN)[:80])
+        return Reading(text=text, language=language or "en", problems=(problem,))
+    folded = fold(text)
+    if language is not None:
+        return _read(folded, load(language), measure)
+    readings = [_read(folded, load(code), measure) for code in languages()]
+    return min(readings, key=lambda r: (len(r.unknown) + len(r.read_as), r.language != "en"))
+
+
+def _read(folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
+    raws = raws_of(folded, lexicon)
+    first = _meaning(raws, folded, lexicon, measure)
+    if not first.unknown:
+        return first
+    return _spelled(first, raws, folded, lexicon, measure)
+
+
+def _meaning(raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
+    tree = parse(settle(typed(raws, folded, lexicon)))
+    return interpret(tree, folded, lexicon.language, measure)
+
+
+def _spelled(
+    first: Reading, raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str
+) -> Reading:
+    """The message read again with its slips mended, where that makes it clearer."""
+    unknown_words = {raw.start for token in typed(raws, folded, lexicon)
+                     if token.type == "UNKNOWN" for raw in token.raws}  # fmt: skip
+    guesses = {
+        i: guess(raw, lexicon, counted=_counted(raws, i))
+        for i, raw in enumerate(raws)
+        if raw.start in unknown_words
+    }
+    mended = list(raws)
+    taken: list[ReadAs] = []
+    reading = first
+    slips = dict.fromkeys(raws[i].text for i, found in guesses.items() if found.word)
+    for slip in list(slips)[:_MOST_SLIPS]:
+        places = [i for i, found in guesses.items() if raws[i].text == slip and found.word]
+        trial = list(mended)
+        for i in places:
+            trial[i] = trial[i]._replace(text=guesses[i].word or slip)
+        candidate = _meaning(trial, folded, lexicon, measure)
+        if _clearer(candidate, reading):
+            mended, reading = trial, candidate
+            taken += [_taken(raws[i], guesses[i], folded, lexicon) for i in places[:1]
+                      if not guesses[i].silent]  # fmt: skip
+    unknown = (_with_suggestions(u, guesses, raws, folded, lexicon) for u in reading.unknown)
+    return replace(
+        reading,
+        read_as=tuple(dict.fromkeys((*taken, *reading.read_as))),
+        unknown=tuple(unknown),
+    )
+
+
+def _taken(raw: Raw, found: Guess, folded: Folded, lexicon: Lexicon) -> ReadAs:
+    return ReadAs(folded.written(raw.start, raw.end), _shown(found, lexicon))
+
+
+def _counted(raws: list[Raw], place: int) -> bool:
+    """Whether a number or an article stands before this word."""
+    before = raws[place - 1] if place else None
+    return before is not None and (before.kind != "word" or before.text in ("a", "an"))
+
+
+def _clearer(candidate: Reading, before: Reading) -> bool:
+    return (
+        len(candidate.unknown) <= len(before.unknown)
+        and len(candidate.conflicts) <= len(before.conflicts)
+        and _unknown_length(candidate) < _unknown_length(before)
+    )
+
+
+def _unknown_length(reading: Reading) -> int:
+    return sum(len(u.text) for u in reading.unknown)
+
+
+def _shown(found: Guess, lexicon: Lexicon) -> str:
+    word = found.word or ""
+    entry = lexicon.words.get(word)
+    return entry.value if entry is not None and entry.type in ("GENUS", "MEDIUM") else word
+
+
+def _with_suggestions(
+    unknown: Unknown, guesses: dict[int, Guess], raws: list[Raw], folded: Folded, lexicon: Lexicon
+) -> Unknown:
+    if unknown.suggestions:
+        return unknown
+    listed = [
+        rival
+        for place, found in guesses.items()
+        if folded.written(raws[place].start, raws[place].end) in unknown.text
+        for rival in (found.rivals or ((found.word,) if found.word else ()))
+    ]
+    return replace(unknown, suggestions=tuple(dict.fromkeys(listed))[:4])

@@ -1,0 +1,132 @@
+"""What a message said: the result of `grammar.read`, and nothing that was not said."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True)
+class Water:
+    """The water as told; None where not said."""
+
+    kind: str
+    hardness_mg_l_caco3: float | None = None
+    ec_ms_cm: float | None = None
+    alkalinity_mg_l_caco3: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class LabelRate:
+    """What the label says to use: `per_litre` in `unit` (g, ml or tsp)."""
+
+    per_litre: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class ReadAs:
+    """A word that was taken for another, to be shown."""
+
+    text: str
+    meaning: str
+
+
+@dataclass(frozen=True, slots=True)
+class Unknown:
+    """Words that were not understood, with what could have been meant."""
+
+    text: str
+    suggestions: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Conflict:
+    """Something that needs a question: two values for `slot`, or one that is unclear.
+
+    `code` is one of: several, range, negation, ambiguous_number, element, basis,
+    lone_number, ec_unit, hardness_unit, product_of_numbers.
+    """
+
+    code: str
+    slot: str
+    texts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """A number no computation can start from.
+
+    `code` is one of: negative, division_by_zero, not_a_number, too_long, hidden_characters.
+    """
+
+    code: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One message understood. Every slot is None (or empty) where nothing was said.
+
+    Attributes
+    ----------
+    volume_l : litres of water [L]
+    analysis : N, P2O5, K2O as on the label [% of mass]
+    extras : further label figures by element symbol [% of mass]
+    strength : fraction of full strength
+    exact : whether 'exactly' was said
+    target_n_mg_l : nitrogen wanted in the can [mg/L]
+    target_ec_ms_cm : conductivity wanted in the can [mS/cm]
+    count : number of plants
+    measure_taken : 'us' or 'imperial' where a gallon, quart, pint or fluid ounce came
+        without a country
+    trace_elements : whether the label was said to hold them
+    """
+
+    text: str
+    language: str
+    volume_l: float | None = None
+    analysis: tuple[float, float, float] | None = None
+    extras: dict[str, float] = field(default_factory=dict)
+    trace_elements: bool = False
+    form: str | None = None
+    strength: float | None = None
+    exact: bool = False
+    regime: str | None = None
+    medium: str | None = None
+    season: str | None = None
+    month: int | None = None
+    growth: str | None = None
+    genera: tuple[str, ...] = ()
+    count: int | None = None
+    water: Water | None = None
+    label_rate: LabelRate | None = None
+    target_n_mg_l: float | None = None
+    target_ec_ms_cm: float | None = None
+    measure_taken: str | None = None
+    read_as: tuple[ReadAs, ...] = ()
+    unknown: tuple[Unknown, ...] = ()
+    conflicts: tuple[Conflict, ...] = ()
+    problems: tuple[Problem, ...] = ()
+
+    @property
+    def genus(self) -> str | None:
+        """The one plant that was named, if exactly one was."""
+        return self.genera[0] if len(self.genera) == 1 else None
+
+    @property
+    def says_something(self) -> bool:
+        """Whether anything about feeding was understood."""
+        return bool(
+            self.conflicts
+            or self.problems
+            or self.genera
+            or self.extras
+            or any(
+                value is not None
+                for value in (
+                    self.volume_l, self.analysis, self.form, self.strength, self.regime,
+                    self.medium, self.season, self.month, self.growth, self.count, self.water,
+                    self.label_rate, self.target_n_mg_l, self.target_ec_ms_cm,
+                )
+            )
+        )  # fmt: skip

@@ -1,0 +1,267 @@
+"""Text to typed tokens, by the lexicon alone: longest entry first, spans kept.
+
+Nothing is decided here that needs the neighbourhood of a word; see `context`.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from dataclasses import dataclass
+from functools import cache
+from typing import NamedTuple
+
+from grammar.lexicon import Entry, Lexicon, Trie
+
+#: Written before a value that could be read in two ways ("1,500").
+AMBIGUOUS = "?"
+
+
+@dataclass(frozen=True, slots=True)
+class Folded:
+    """Casefolded text without accents, and where each character came from."""
+
+    text: str
+    original: str
+    origin: list[int] | None  # None: the same positions as in the original
+
+    def written(self, start: int, end: int) -> str:
+        """A stretch of the folded text as the person wrote it."""
+        if self.origin is None:
+            return self.original[start:end]
+        return self.original[self.origin[start] : self.origin[end - 1] + 1]
+
+
+class Raw(NamedTuple):
+    """A word, a number or a sign as it stands in the folded text."""
+
+    kind: str  # word, number, garbled, fraction, analysis, ratio, sign
+    text: str
+    start: int
+    end: int
+    after_break: bool  # a comma, a line break, a bracket ... stands before it
+    after_space: bool
+    dotted: bool
+
+
+class Token(NamedTuple):
+    """A typed token; `value` is what the lexicon or the number says."""
+
+    type: str
+    value: str
+    raws: tuple[Raw, ...]
+
+    @property
+    def start(self) -> int:
+        """Position in the folded text."""
+        return self.raws[0].start
+
+    @property
+    def end(self) -> int:
+        """Position behind the last character."""
+        return self.raws[-1].end
+
+    @property
+    def after_break(self) -> bool:
+        """Whether a comma, line break or bracket stands before it."""
+        return self.raws[0].after_break
+
+
+_SAME = {"−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-", "‒": "-", "⁄": "/", "∕": "/", "×": "x",
+         "μ": "u", "µ": "u", "’": "'", "‘": "'", "´": "'", "`": "'", "″": '"', "”": '"', "“": '"',
+         "º": "°", "˚": "°", "∞": " infinity ", "⁻": "-", "₋": "-"}  # fmt: skip
+
+
+def fold(text: str) -> Folded:
+    """Casefold, strip accents, unify signs; control and direction marks vanish."""
+    if text.isascii() and text.isprintable():
+        return Folded(text.lower(), text, None)
+    out: list[str] = []
+    origin: list[int] = []
+    for position, char in enumerate(text):
+        if unicodedata.category(char) == "No" and out and out[-1].isdigit():
+            out.append("^" if "/" not in _folded_char(char) else " ")  # '2²' is not 22
+            origin.append(position)
+        for piece in _folded_char(char):
+            out.append(piece)
+            origin.append(position)
+    return Folded("".join(out), text, origin)
+
+
+def _folded_char(char: str) -> str:
+    if char in _SAME:
+        return _SAME[char]
+    if char in "\n\r\u2028\u2029":
+        return "\n"
+    if char.isspace():
+        return " "
+    category = unicodedata.category(char)
+    if char != "°" and (category[0] == "C" or category in ("So", "Sk", "Mn", "Me")):
+        return " " if category == "So" else ""
+    if category == "No":
+        digits = unicodedata.normalize("NFKD", char).replace("\u2044", "/")
+        return f" {digits}" if "/" in digits else digits
+    plain = unicodedata.normalize("NFKD", char.casefold())
+    return "".join(c for c in plain if not unicodedata.combining(c))
+
+
+_NUM = r"\d+(?:[.,]\d+)?"
+_RAW = rf"""
+    (?P<garbled>
+        # a letter typed for a digit: 5O0, 2O, o.5, l0
+        (?<!\w)(?=[\d.,:/-]*o)(?=[o.,:/-]*\d)[\do]+(?:[.,:/-][\do]+)*(?=\W|_|ml|l\b|g\b|$)
+      | (?<!\w)[il]\d[\d.,]*(?!\w) | (?<!\w)\d+[il]\d+(?=\s?[ml]) | \d+[.,]{{2,}}\d+
+        # blanks inside: 1. 5 l, 1 250 ml
+      | (?<![\d.,/:-])\d{{1,2}}\.[ ]\d+(?:[.,]\d+)?(?=\s?[a-z])
+      | (?<![\d.,/:-])(?<![\d.,/:-][ ])\d{{1,3}}(?:[ ]\d{{3}})+(?=\s?(?:ml|l|g|cc|lit|mil)[a-z]*\b)
+        # an exponent, four numbers where an analysis has three
+      | \d[\d.,]*\^[\d^]+
+      | (?<![\w.,/-])\d+(?:-\d+){{3,}}(?![\w%]|\s?(?:ca|mg|s|fe|te)\b))
+  | (?P<analysis>(?<![\d/-])(?<!\d[.,])
+        {_NUM}(?P<sep>\s?[-/:]\s?){_NUM}(?P=sep){_NUM}(?![.,]?\d|\s?[/:]\s?\d))
+  | (?P<ratio>(?<![\d.:])\d+\s?:\s?\d+(?![\d:]))
+  | (?P<fraction>(?<![\d.,/])\d+/\d+(?![\d./]))
+  | (?P<number>(?:\d+(?:[.,]\d+)*|(?<!\w)[.,]\d+)(?:e[+-]?\d+)?)
+  | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)?)
+  | (?P<sign>[/+%"°&$€£<>-])
+"""
+
+
+@cache
+def _pattern(digit_words: tuple[str, ...]) -> re.Pattern[str]:
+    """The raw pieces of a message; words that hold digits (k2o) come first."""
+    known = "|".join(map(re.escape, digit_words)) or r"(?!)"
+    return re.compile(rf"(?P<known>(?<![^\W\d_])(?:{known})(?!\w))|{_RAW}", re.VERBOSE)
+
+
+_BREAKS = re.compile(r"[,;:\n()\[\]{}!?|•·]|\.(?=\s|$)|\s-+\s")
+
+
+def _raws(folded: str, pattern: re.Pattern[str]) -> list[Raw]:
+    """Words, numbers and signs; a hyphen that only joins words is a space."""
+    found: list[Raw] = []
+    behind = 0
+    for match in pattern.finditer(folded):
+        start, end = match.span()
+        kind = match.lastgroup or ""
+        gap = folded[behind:start]
+        text = match.group()
+        if (text == "-" and _joins(folded, start, end)) or _is_list_number(match, gap):
+            continue
+        found.append(
+            Raw(
+                kind="word" if kind == "known" else kind,
+                text=text,
+                start=start,
+                end=end,
+                after_break=not found or (text != "-" and bool(_BREAKS.search(gap))),
+                after_space=not found or bool(gap),
+                dotted=folded[end : end + 1] == ".",
+            )
+        )
+        behind = end
+    return found
+
+
+def _is_list_number(match: re.Match[str], gap: str) -> bool:
+    """Whether this is the '2)' of a numbered list."""
+    after = match.string[match.end() : match.end() + 1]
+    return match.lastgroup == "number" and after == ")" and "(" not in gap
+
+
+def _joins(folded: str, start: int, end: int) -> bool:
+    """Whether this hyphen joins two parts of a word, or is a bullet or a dash between parts."""
+    before = folded[start - 1] if start else " "
+    after = folded[end] if end < len(folded) else " "
+    if after.isdigit():
+        return before.isalpha()
+    left, right = folded[:start].rstrip(" ")[-1:], folded[end : end + 9].lstrip(" ")[:1]
+    lone = not left and "\n" not in folded  # no list, so '- 5 l' is no bullet
+    return not (right.isdigit() and (left.isdigit() or lone))
+
+
+def scan(folded: Folded, lexicon: Lexicon) -> list[Token]:
+    """Typed tokens of a message in one language.
+
+    Parameters
+    ----------
+    folded : the message after `fold`
+    lexicon : vocabulary, common words included
+
+    Returns
+    -------
+    list of Token
+        Words the lexicon does not hold have the type UNKNOWN.
+    """
+    return typed(raws_of(folded, lexicon), folded, lexicon)
+
+
+def raws_of(folded: Folded, lexicon: Lexicon) -> list[Raw]:
+    """The words, numbers and signs of a message, before they mean anything."""
+    return _raws(_INVERSE.sub(_divided, folded.text), _pattern(lexicon.digit_words))
+
+
+_INVERSE = re.compile(r"(?<=[gl])[ .·*]l\^?-1(?!\d)")
+
+
+def _divided(match: re.Match[str]) -> str:
+    """'g l-1' is 'g/l'; the length stays, so that spans do."""
+    return "/l".ljust(len(match.group()))
+
+
+def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
+    """Give each word or phrase its type and value, longest entry first."""
+    tokens: list[Token] = []
+    index = 0
+    while index < len(raws):
+        raw = raws[index]
+        entry, size = _longest(raws, index, lexicon.trie)
+        if raw.text in _SYMBOLS and size <= 1:
+            symbol = folded.written(raw.start, raw.end)
+            if symbol in _SYMBOLS[raw.text]:
+                entry, size = Entry("ELEMENT", symbol.capitalize()), 1
+        if entry is not None and not (raw.kind == "number" and size == 1):
+            tokens.append(Token(entry.type, entry.value, tuple(raws[index : index + size])))
+            index += size
+            continue
+        tokens.append(_bare(raw))
+        index += 1
+    return tokens
+
+
+#: Element symbols by their folded form; only this writing of them means the element.
+_SYMBOLS = {
+    **{s.lower(): (s,) for s in ("N", "P", "K", "S", "B", "Mg")},
+    **{s.lower(): (s, s.upper()) for s in ("Ca", "Fe", "Mn", "Zn", "Cu", "Mo", "Si", "Na")},
+}
+
+
+def _bare(raw: Raw) -> Token:
+    if raw.kind == "garbled":
+        return Token("NUMBER", AMBIGUOUS + raw.text, (raw,))
+    if raw.kind in ("number", "fraction", "analysis", "ratio"):
+        return Token(raw.kind.upper(), raw.text, (raw,))
+    if raw.text == "-":
+        return Token("MINUS", raw.text, (raw,))
+    return Token("UNKNOWN", raw.text, (raw,))
+
+
+def _longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int]:
+    """The longest entry of the lexicon that starts at this word."""
+    best: Entry | None = None
+    size = 0
+    node = trie
+    abbreviated = False  # the dot of 'den.' is no break before 'nobile'
+    for offset in range(index, len(raws)):
+        raw = raws[offset]
+        if offset > index and raw.after_break and raw.kind != "sign" and not abbreviated:
+            break
+        dotted = node.next.get(raw.text + ".") if raw.dotted else None
+        abbreviated = dotted is not None
+        following = dotted or node.next.get(raw.text)
+        if following is None:
+            break
+        node = following
+        if node.entry is not None:
+            best, size = node.entry, offset - index + 1
+    return best, size

@@ -1,0 +1,91 @@
+"""Slips of the thumb: one clear candidate is taken and shown, rivals are listed.
+
+Distances are optimal string alignment (a swap of neighbours counts one). Numbers and units
+are never corrected: they are only suggested.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import NamedTuple
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from grammar.lexicon import Entry, Lexicon, load
+from grammar.scan import Raw
+
+#: Token types whose words may be corrected.
+_CORRECTED = frozenset({
+    "FORM", "MEDIUM", "SEASON", "MONTH", "GROWTH", "REGIME", "GENUS", "WATER", "FRACTION",
+    "MULTIPLE", "VAGUE", "STRENGTH", "EXACT", "LABEL", "PLANTS", "POT", "PHRASE", "OTHER_WATER",
+    "HARDNESS", "ELEMENT", "NOT",
+})  # fmt: skip
+_ONLY_SUGGESTED = frozenset({"VOLUME_UNIT", "MASS_UNIT", "SPOON", "HARDNESS_UNIT", "NUMBER"})
+#: Words that carry nothing, one slip away, are passed over.
+_FILLERS = frozenset({"FILLER", "LOOSE_MEASURE", "AND", "FOR", "IN", "TO", "OR", "OF", "EVERY"})
+
+
+class Guess(NamedTuple):
+    """What an unknown word could be.
+
+    `word` is the clear candidate, None where there is none; `rivals` are what to list.
+    """
+
+    word: str | None
+    silent: bool
+    rivals: tuple[str, ...]
+
+
+def reach(length: int) -> int:
+    """How many edits a word of this length may be away [letters]."""
+    if length < 4:
+        return 0
+    return 1 if length <= 5 else 2 if length <= 8 else 3
+
+
+def guess(raw: Raw, lexicon: Lexicon, *, counted: bool) -> Guess:
+    """Candidates for one unknown word; units come into question only where it is `counted`."""
+    word = raw.text
+    limit = reach(len(word))
+    if raw.kind != "word" or not limit or word in lexicon.plain:
+        return Guess(None, False, ())
+    choices = _choices(lexicon.language)
+    matches = process.extract(
+        word, choices.keys(), scorer=OSA.distance, score_cutoff=limit, limit=8
+    )
+    # a short word of ours must not swallow a longer or much different one
+    near = [
+        (m, int(d))
+        for m, d, _ in matches
+        if d <= reach(len(m)) and (counted or choices[m].type not in _ONLY_SUGGESTED)
+    ]
+    if not near:
+        return Guess(None, False, ())
+    best = min(d for _, d in near)
+    nearest = [m for m, d in near if d == best]
+    whole = [m for m in nearest if choices[m].type != "PHRASE"]
+    nearest = whole or nearest
+    kinds = {choices[m] for m in nearest}
+    if all(k.type in _FILLERS for k in kinds):
+        return Guess(nearest[0], best <= 1, ()) if best <= 1 else Guess(None, False, ())
+    kinds = {k for k in kinds if k.type not in _FILLERS}
+    nearest = [m for m in nearest if choices[m].type not in _FILLERS]
+    if len(kinds) > 1 or next(iter(kinds)).type in _ONLY_SUGGESTED or best > limit:
+        return Guess(None, False, tuple(sorted(nearest)))
+    return Guess(_likest(word, nearest), False, ())
+
+
+def _likest(word: str, candidates: list[str]) -> str:
+    return min(candidates, key=lambda c: (c[:1] != word[:1], abs(len(c) - len(word)), c))
+
+
+@cache
+def _choices(language: str) -> dict[str, Entry]:
+    """Words a slip could be aimed at, with their meaning."""
+    lexicon = load(language)
+    wanted = _CORRECTED | _ONLY_SUGGESTED | _FILLERS
+    known = {w: e for w, e in lexicon.words.items() if e.type in wanted and len(w) > 2}
+    for word, entry in lexicon.parts.items():
+        known.setdefault(word, entry)
+    return known

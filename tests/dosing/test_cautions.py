@@ -1,0 +1,110 @@
+"""Which cautions stand before which (common practice where strength.py names no source)."""
+
+from __future__ import annotations
+
+from itertools import product
+
+import pytest
+
+from bot.dosing.cautions import Caution, cautions
+
+PLAIN: dict[str, object] = {
+    "form": "powder",
+    "spoons": False,
+    "plant_known": True,
+    "feeding_class": "moderate",
+    "regime": None,
+    "growth": None,
+    "winter_target": False,
+    "water_kind": None,
+    "hardness_mg_l_caco3": None,
+    "has_calcium": False,
+    "has_magnesium": False,
+}
+ALWAYS = {
+    "wet-roots-first",
+    "too-much-signs",
+    "children-and-pets",
+    "never-mix-concentrates",
+    "label-first",
+    "not-for-food",
+    "not-down-the-drain",
+    "ask-a-society",
+}
+
+
+def found(**said: object) -> tuple[Caution, ...]:
+    return cautions(**{**PLAIN, **said})  # type: ignore[arg-type]
+
+
+def codes(**said: object) -> list[str]:
+    return [caution.code for caution in found(**said)]
+
+
+@pytest.mark.parametrize(
+    ("said", "code"),
+    [
+        ({"plant_known": False}, "plant-unknown"),
+        ({"water_kind": "softened"}, "softened-water"),
+        ({"spoons": True}, "spoon-is-rough"),
+        ({"feeding_class": "sensitive"}, "sensitive-roots"),
+        ({"winter_target": True}, "winter-half"),
+        ({"growth": "slow"}, "slow-growth"),
+        ({"hardness_mg_l_caco3": 300.0}, "hard-water"),
+        ({"water_kind": "rain"}, "no-calcium-in-water"),
+        ({"water_kind": "reverse_osmosis"}, "no-calcium-in-water"),
+        ({"water_kind": "distilled", "has_calcium": True}, "no-calcium-in-water"),
+        ({"has_calcium": True}, "calcium-apart"),
+        ({"form": "liquid"}, "no-splash"),
+    ],
+)
+def test_a_fact_brings_its_caution(said: dict[str, object], code: str) -> None:
+    assert code in codes(**said)
+    assert code not in codes()
+
+
+@pytest.mark.parametrize(
+    ("said", "code"),
+    [
+        ({"hardness_mg_l_caco3": 250.0}, "hard-water"),  # the German act's limit itself
+        ({"water_kind": "tap"}, "no-calcium-in-water"),
+        ({"water_kind": "rain", "has_calcium": True, "has_magnesium": True}, "no-calcium-in-water"),
+        ({"regime": "fortnightly"}, "clear-water-monthly"),
+        ({"regime": "monthly"}, "clear-water-monthly"),
+        ({"form": "liquid"}, "no-dust"),
+    ],
+)
+def test_a_fact_keeps_a_caution_away(said: dict[str, object], code: str) -> None:
+    assert code not in codes(**said)
+
+
+@pytest.mark.parametrize("regime", [None, "every_watering", "weekly"])
+def test_those_fed_often_get_clear_water_once_a_month(regime: str | None) -> None:
+    assert "clear-water-monthly" in codes(regime=regime)
+
+
+CASES = [
+    dict(zip(PLAIN, values, strict=True))
+    for values in product(
+        ["powder", "liquid"], [False, True], [False, True], ["moderate", "sensitive"],
+        [None, "monthly"], [None, "slow"], [False, True], ["softened", "rain"], [None, 300.0],
+        [False, True], [False],
+    )
+]  # fmt: skip
+
+
+def test_the_most_severe_come_first_whatever_is_said() -> None:
+    for case in CASES:
+        severities = [caution.severity for caution in found(**case)]
+        assert severities == sorted(severities, reverse=True), case
+
+
+def test_house_rules_are_always_within_reach_and_none_stands_twice() -> None:
+    for case in CASES:
+        listed = codes(**case)
+        assert set(listed) >= ALWAYS, case
+        assert len(listed) == len(set(listed)), case
+
+
+def test_softened_water_is_the_first_of_all() -> None:
+    assert codes(water_kind="softened", plant_known=False, spoons=True)[0] == "softened-water"

@@ -1,0 +1,225 @@
+"""Doses worked by hand, and the sums that hold for every one of them."""
+
+from __future__ import annotations
+
+from math import prod
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.almanac.plants import genera
+from bot.dosing.dose import US_TEASPOON_ML, Dose, DoseRequest, Rate, work_out
+
+EVEN = (20.0, 20.0, 20.0)
+
+
+def dose(volume_l: float, analysis: tuple[float, float, float] = EVEN, **said: object) -> Dose:
+    return work_out(DoseRequest(volume_l=volume_l, analysis=analysis, **said))  # type: ignore[arg-type]
+
+
+def test_the_contract_example_comes_out_as_worked_by_hand() -> None:
+    # 200 mg/L N is 1 g/L of 20 % N; x 1/4 asked x 1/2 winter x 3/4 sphagnum = 0.09375 g/L
+    result = dose(5.0, form="powder", strength=0.25, season="winter", medium="sphagnum")
+    assert result.amount == pytest.approx(0.46875)
+    assert result.unit == "g"
+    assert result.full_strength_source == "assumed"
+    # P = 0.436 x P2O5 and K = 0.830 x K2O: source oxides.toml in fixtures/published
+    assert result.elements_mg_l == pytest.approx({"N": 18.75, "P": 8.18, "K": 15.57}, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("analysis", "rate", "form", "strength", "volume_l", "amount", "unit", "n_mg_l"),
+    [
+        # 1 g/L x 1/2 x 3 L; 20 % N of 0.5 g/L
+        (EVEN, Rate(1.0, "g"), "powder", 0.5, 3.0, 1.5, "g", 100.0),
+        # 0.8 g/L x 1/4 x 10 L; 15 % N of 0.2 g/L
+        ((15.0, 5.0, 15.0), Rate(0.8, "g"), "powder", 0.25, 10.0, 2.0, "g", 30.0),
+        # 2 ml/L x 1/2 x 2 L; 1 ml/L is 1.2 g/L of 10 % N
+        ((10.0, 5.0, 5.0), Rate(2.0, "ml"), "liquid", 0.5, 2.0, 2.0, "ml", 120.0),
+        # without nitrogen the label rate alone decides
+        ((0.0, 30.0, 20.0), Rate(1.0, "g"), "powder", 0.5, 2.0, 1.0, "g", 0.0),
+    ],
+)
+def test_a_label_rate_is_full_strength(
+    analysis: tuple[float, float, float],
+    rate: Rate,
+    form: str,
+    strength: float,
+    volume_l: float,
+    amount: float,
+    unit: str,
+    n_mg_l: float,
+) -> None:
+    result = dose(volume_l, analysis, label_rate=rate, form=form, strength=strength)
+    assert result.amount == pytest.approx(amount)
+    assert result.unit == unit
+    assert result.full_strength_source == "label"
+    assert result.elements_mg_l.get("N", 0.0) == pytest.approx(n_mg_l)
+
+
+def test_a_rate_from_the_shelf_says_so() -> None:
+    result = dose(1.0, label_rate=Rate(1.0, "g"), label_from="product")
+    assert result.full_strength_source == "product"
+    assert result.steps[0].rule == "full.product"
+
+
+def test_spoons_of_powder_are_counted_and_not_weighed() -> None:
+    # 1 tsp in a US gallon of 3.785 L: 0.2642 tsp/L x 1/4 x 4 L
+    result = dose(4.0, label_rate=Rate(0.264172, "tsp"), form="powder", strength=0.25)
+    assert result.amount == pytest.approx(0.264172)
+    assert result.unit == "tsp"
+    assert not result.elements_mg_l
+    assert (result.ec, result.relative_error, result.stock) == (None, None, None)
+
+
+def test_spoons_of_a_liquid_are_millilitres() -> None:
+    # a US teaspoon is 4.929 ml (NIST Handbook 44, appendix C)
+    result = dose(1.0, (4.0, 4.0, 4.0), label_rate=Rate(1.0, "tsp"), form="liquid", strength=0.25)
+    assert result.unit == "ml"
+    assert result.amount == pytest.approx(4.929 / 4, abs=1e-3)
+    assert pytest.approx(4.929, abs=1e-3) == US_TEASPOON_ML
+
+
+@pytest.mark.parametrize(
+    ("density_kg_l", "amount_ml", "said"),
+    # 200 mg/L of 10 % N is 2 g/L; x 1/4 x 3 L = 1.5 g, over the density
+    [(None, 1.25, True), (1.2, 1.25, False), (1.0, 1.5, False), (1.5, 1.0, False)],
+)
+def test_a_liquid_in_per_cent_of_mass_is_divided_by_its_density(
+    density_kg_l: float | None, amount_ml: float, said: bool
+) -> None:
+    result = dose(3.0, (10.0, 5.0, 5.0), form="liquid", density_kg_l=density_kg_l)
+    assert result.amount == pytest.approx(amount_ml)
+    assert ("density.assumed" in [s.rule for s in result.steps]) == said
+    assert result.elements_mg_l["N"] == pytest.approx(50.0)
+
+
+@pytest.mark.parametrize(
+    ("target_n_mg_l", "n_percent", "volume_l", "amount_g"),
+    # mass_g = mg/L x L / (10 x %): Univ. of Massachusetts Extension, see concentration.toml
+    [(100.0, 20.0, 2.0, 1.0), (75.0, 15.0, 4.0, 2.0), (60.0, 13.0, 2.0, 0.923)],
+)
+def test_a_nitrogen_target_is_met(
+    target_n_mg_l: float, n_percent: float, volume_l: float, amount_g: float
+) -> None:
+    result = dose(volume_l, (n_percent, 5.0, 10.0), form="powder", target_n_mg_l=target_n_mg_l)
+    assert result.amount == pytest.approx(amount_g, abs=5e-4)
+    assert result.elements_mg_l["N"] == pytest.approx(target_n_mg_l)
+    assert result.full_strength_source == "target"
+    assert result.strength == 1.0
+
+
+def test_a_nitrogen_target_is_not_halved_in_winter_but_warned_of() -> None:
+    result = dose(1.0, target_n_mg_l=100.0, season="winter", medium="sphagnum")
+    assert result.elements_mg_l["N"] == pytest.approx(100.0)
+    assert "winter-half" in [c.code for c in result.cautions]
+
+
+def test_a_nitrogen_target_over_the_ceiling_is_cut() -> None:
+    result = dose(1.0, target_n_mg_l=150.0)
+    assert result.elements_mg_l["N"] == pytest.approx(125.0)
+    assert result.steps[-1].rule == "ceiling.moderate"
+    assert result.steps[-1].factor == pytest.approx(125 / 150)
+
+
+@given(target=st.floats(0.1, 3.0), water=st.floats(0.0, 0.09), n=st.floats(5.0, 25.0))
+def test_an_ec_target_is_never_passed_by_the_upper_estimate(
+    target: float, water: float, n: float
+) -> None:
+    result = dose(2.0, (n, 10.0, 15.0), target_ec_ms_cm=target, water_ec_ms_cm=water)
+    assert result.ec is not None
+    assert water + result.ec.high <= target * (1 + 1e-3)
+
+
+def test_an_ec_target_within_the_ceilings_is_met_by_the_upper_end() -> None:
+    result = dose(5.0, (15.0, 5.0, 20.0), target_ec_ms_cm=0.4, water_ec_ms_cm=0.02)
+    assert result.ec is not None
+    assert not [s for s in result.steps if s.rule.startswith("ceiling")]
+    assert result.ec.high == pytest.approx(0.38, rel=1e-3)
+    assert result.ec.low < result.ec.high
+
+
+@pytest.mark.parametrize("label_g_l", [0.5, 1.0, 5.0, 30.0, 90.0])
+def test_an_ec_target_does_not_depend_on_a_strong_label(label_g_l: float) -> None:
+    # far over the strength that the EC model holds for, the search must still come down
+    result = dose(
+        5.0,
+        label_rate=Rate(label_g_l, "g"),
+        regime="fortnightly",
+        target_ec_ms_cm=0.5,
+        water_ec_ms_cm=0.02,
+    )
+    assert result.ec is not None
+    assert result.ec.high <= 0.48 * (1 + 1e-3)
+
+
+def test_an_ec_target_is_what_the_feed_adds_where_the_water_is_unknown() -> None:
+    result = dose(5.0, (15.0, 5.0, 20.0), target_ec_ms_cm=0.4)
+    assert result.ec is not None
+    assert result.ec.high == pytest.approx(0.4, rel=1e-3)
+    assert "ec.water_unknown" in [s.rule for s in result.steps]
+
+
+def test_extras_stand_among_the_elements() -> None:
+    # 100 mg/L of 13 % N is 0.769 g/L: 8 % Ca is 61.5 mg/L, 2 % Mg 15.4 mg/L
+    result = dose(2.0, (13.0, 3.0, 15.0), extras={"Ca": 8.0, "Mg": 2.0}, target_n_mg_l=100.0)
+    assert result.elements_mg_l["Ca"] == pytest.approx(61.54, abs=0.01)
+    assert result.elements_mg_l["Mg"] == pytest.approx(15.38, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        {"analysis": (0.0, 30.0, 20.0)},
+        {"analysis": (0.0, 30.0, 20.0), "label_rate": Rate(1.0, "g"), "target_n_mg_l": 50.0},
+        {"analysis": EVEN, "target_ec_ms_cm": 0.8, "water_ec_ms_cm": 0.8},
+    ],
+)
+def test_no_full_strength_is_an_error(said: dict[str, object]) -> None:
+    with pytest.raises(ValueError, match=r"nitrogen|EC"):
+        work_out(DoseRequest(volume_l=1.0, **said))  # type: ignore[arg-type]
+
+
+REQUESTS = st.builds(
+    DoseRequest,
+    volume_l=st.floats(0.01, 10_000),
+    analysis=st.tuples(st.floats(0.5, 30), st.floats(0, 30), st.floats(0, 30)),
+    form=st.sampled_from([None, "powder", "liquid"]),
+    label_rate=st.none()
+    | st.builds(Rate, st.floats(0.01, 20), st.sampled_from(["g", "ml", "tsp"])),
+    strength=st.none() | st.floats(0.01, 5),
+    exact=st.booleans(),
+    regime=st.sampled_from([None, "every_watering", "weekly", "fortnightly", "monthly"]),
+    season=st.sampled_from(["spring", "summer", "autumn", "winter"]),
+    medium=st.sampled_from([None, "bark", "sphagnum", "clay_pellets"]),
+    growth=st.sampled_from([None, "growing", "slow", "seedling"]),
+    plants=st.lists(
+        st.sampled_from(sorted(genera().values(), key=lambda g: g.name)), max_size=3
+    ).map(tuple),
+    target_n_mg_l=st.none() | st.floats(1, 500),
+)
+
+
+@given(REQUESTS)
+def test_the_steps_multiply_to_the_strength(request: DoseRequest) -> None:
+    result = work_out(request)
+    assert prod(s.factor for s in result.steps) == pytest.approx(result.strength)
+    assert all(s.source for s in result.steps)
+
+
+@given(REQUESTS)
+def test_the_amount_is_the_rate_times_the_volume(request: DoseRequest) -> None:
+    result = work_out(request)
+    assert result.amount == result.per_litre * request.volume_l
+    assert result.amount > 0
+
+
+@given(REQUESTS)
+def test_the_label_rate_is_never_passed(request: DoseRequest) -> None:
+    result = work_out(request)
+    rate = request.label_rate
+    if rate is not None:
+        spoons_of_liquid = rate.unit == "tsp" and result.unit == "ml"
+        most = rate.per_litre * (US_TEASPOON_ML if spoons_of_liquid else 1.0)
+        assert result.per_litre <= most * (1 + 1e-9)

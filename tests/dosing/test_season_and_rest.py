@@ -1,0 +1,79 @@
+"""Which season a month lies in, and who rests in it."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.almanac.plants import genera
+from bot.dosing.plants import named, resting
+from bot.dosing.season import season_of
+
+#: Meteorological seasons of the northern hemisphere: WMO convention, from memory.
+NORTH = {
+    "winter": (12, 1, 2),
+    "spring": (3, 4, 5),
+    "summer": (6, 7, 8),
+    "autumn": (9, 10, 11),
+}
+OPPOSITE = {"winter": "summer", "summer": "winter", "spring": "autumn", "autumn": "spring"}
+MONTHS = [(month, season) for season, months in NORTH.items() for month in months]
+RESTERS = sorted(name for name, plant in genera().items() if plant.rest_months)
+OTHERS = sorted(name for name, plant in genera().items() if not plant.rest_months)
+
+
+@pytest.mark.parametrize(("month", "season"), MONTHS)
+def test_a_month_has_its_season(month: int, season: str) -> None:
+    assert season_of(month, south=False) == season
+    assert season_of(month, south=True) == OPPOSITE[season]
+
+
+def asleep(name: str, month: int, *, south: bool = False, season: str | None = None) -> bool:
+    meant = season or season_of(month, south=south)
+    return bool(resting(named([name]), month=month, season=meant, south=south))
+
+
+@pytest.mark.parametrize("name", RESTERS)
+def test_a_plant_rests_in_the_months_of_the_almanac(name: str) -> None:
+    months = {month for month in range(1, 13) if asleep(name, month)}
+    assert months == set(genera()[name].rest_months)
+
+
+@pytest.mark.parametrize("name", RESTERS)
+def test_in_the_south_it_rests_half_a_year_later(name: str) -> None:
+    months = {month for month in range(1, 13) if asleep(name, month, south=True)}
+    assert months == {(m + 5) % 12 + 1 for m in genera()[name].rest_months}
+
+
+@pytest.mark.parametrize("name", OTHERS)
+def test_the_others_never_rest(name: str) -> None:
+    assert not [month for month in range(1, 13) if asleep(name, month)]
+
+
+@pytest.mark.parametrize(
+    ("name", "season", "rests"),
+    [
+        ("Dendrobium nobile", "winter", True),
+        ("Catasetum", "winter", True),
+        ("Dendrobium nobile", "summer", False),
+        ("Dendrobium nobile", "autumn", True),  # October and November
+        ("Catasetum", "autumn", False),  # November alone
+        ("Phalaenopsis", "winter", False),
+    ],
+)
+@pytest.mark.parametrize("south", [False, True])
+def test_a_season_said_against_the_month_needs_two_months_of_rest(
+    name: str, season: str, rests: bool, south: bool
+) -> None:
+    elsewhere = next(m for m in range(1, 13) if season_of(m, south=south) != season)
+    assert asleep(name, elsewhere, season=season, south=south) == rests
+
+
+def test_only_those_that_rest_are_returned() -> None:
+    plants = named(["Phalaenopsis", "Catasetum", "Cattleya"])
+    found = resting(plants, month=1, season="winter", south=False)
+    assert [plant.name for plant in found] == ["Catasetum"]
+
+
+def test_a_name_outside_the_almanac_is_an_error() -> None:
+    with pytest.raises(KeyError):
+        named(["Rosa"])

@@ -1,0 +1,48 @@
+"""Label analyses: N, P2O5, K2O in % of mass, and further figures by element."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from grammar import read
+from tests.grammar.told import same, value
+
+SAID: list[tuple[str, list[float]]] = [
+    ("20-20-20", [20, 20, 20]), ("20/20/20", [20, 20, 20]), ("20:20:20", [20, 20, 20]),
+    ("20 20 20", [20, 20, 20]), ("13-3-15", [13, 3, 15]), ("NPK 7-7-7", [7, 7, 7]),
+    ("20 - 10 - 20", [20, 10, 20]), ("0-10-10", [0, 10, 10]), ("12.5-3.5-6", [12.5, 3.5, 6]),
+    ("N 20 P 10 K 15", [20, 10, 15]), ("20–20–20", [20, 20, 20]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "analysis"), SAID)
+def test_analysis_is_read(text: str, analysis: list[float]) -> None:
+    assert same(value(read(f"2 l, {text} powder", "en"), "analysis"), analysis)
+
+
+# Molar masses (IUPAC): CaO 56.077 holds 40.078 of Ca, MgO 40.304 holds 24.305 of Mg.
+EXTRAS: list[tuple[str, dict[str, float]]] = [
+    ("13-3-15 + 2 MgO", {"Mg": 2 * 24.305 / 40.304}),
+    ("15-5-15 + 5 CaO + 2 MgO", {"Ca": 5 * 40.078 / 56.077, "Mg": 2 * 24.305 / 40.304}),
+    ("13-3-15 8Ca 2Mg", {"Ca": 8, "Mg": 2}),
+]
+
+
+@pytest.mark.parametrize(("text", "extras"), EXTRAS)
+def test_further_figures_are_by_element(text: str, extras: dict[str, float]) -> None:
+    assert same(value(read(f"{text} powder, 2 l", "en"), "extras"), extras)
+
+
+NONE = [
+    "my number is 06-12-34", "bought on 15-05-20", "temperature 15-20-25 over the day",
+    "20-20-20-20 powder", "20-20-2O powder", "20-20 powder", "05-12-34 powder", "13N-3P-15K",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", NONE)
+def test_other_numbers_are_no_analysis(text: str) -> Any:
+    reading = read(f"2 l, {text}", "en")
+    assert reading.analysis is None
+    assert reading.unknown or reading.conflicts

@@ -1,0 +1,69 @@
+"""Input no dose can start from: a problem is named, at once, and nothing raises."""
+
+from __future__ import annotations
+
+import time
+
+import pytest
+
+from grammar import read
+
+PROBLEMS = [
+    ("-5 l 20-20-20 powder", "negative"), ("minus 5 l, 20-20-20", "negative"),
+    ("- 5 l, 20-20-20", "negative"), ("20-20-20 -5 l", "negative"), ("−3 l", "negative"),
+    ("-0.5 litres", "negative"), ("1/0 l", "division_by_zero"), ("1e999 l", "not_a_number"),
+    ("infinite litres", "not_a_number"), ("∞ l", "not_a_number"), ("nan l", "not_a_number"),
+    ("2.5.3 l", "not_a_number"), ("\u202e51 l\u202c 20-20-20 powder", "hidden_characters"),
+    ("\u206651 l\u2069 20-20-20", "hidden_characters"), ("a" * 100_000, "too_long"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "code"), PROBLEMS, ids=[t[:12] for t, _ in PROBLEMS])
+def test_problem_is_named_and_no_volume_taken(text: str, code: str) -> None:
+    reading = read(text, "en")
+    assert code in [p.code for p in reading.problems]
+    assert reading.volume_l is None
+
+
+NOTHING = ["", " ", "\n", "\x00", "🌱", "<b></b>", "()", "----", "?!", "%", "'", '"']
+
+
+@pytest.mark.parametrize("text", NOTHING)
+def test_empty_message_says_nothing(text: str) -> None:
+    assert not read(text, "en").says_something
+
+
+def test_dashes_of_a_list_are_no_signs() -> None:
+    reading = read("- 5 l\n- 20-20-20 powder\n- half", "en")
+    assert (reading.volume_l, reading.strength) == (5, 0.5)
+
+
+def test_zero_width_character_does_not_cut_a_number() -> None:
+    assert read("1\u200b0 l 20-20-20", "en").volume_l == 10
+
+
+LONG = ["sphagnim ", "hardnes ", "phalenopsys wintr powdre ", "a ", "5 ", "half ", "2 l ", "per l ",
+        "1 g per ", "- 5 ", "1-", "1 250 ", "o5", "(", "every ", "not "]  # fmt: skip
+
+
+@pytest.mark.parametrize("piece", LONG)
+def test_longest_message_takes_under_a_third_of_a_second(piece: str) -> None:
+    text = (piece * 2000)[:2000]
+    read("2 l", "en")  # the lexicon and the grammar are loaded once
+    taken_s = min(_seconds(text) for _ in range(2))
+    assert taken_s < 0.3
+
+
+def test_hundred_kilobytes_are_refused_at_once() -> None:
+    assert _seconds("2 l " * 25_000) < 0.05
+
+
+def _seconds(text: str) -> float:
+    start = time.perf_counter()
+    read(text, "en")
+    return time.perf_counter() - start
+
+
+def test_unknown_language_is_an_error() -> None:
+    with pytest.raises(FileNotFoundError):
+        read("2 l", "xx")

@@ -1,0 +1,46 @@
+"""The vocabulary files: consistent with the almanac and with themselves."""
+
+from __future__ import annotations
+
+import tomllib
+from collections import defaultdict
+from pathlib import Path
+
+import pytest
+
+from grammar.lexicon import COMMON, languages, sections
+from grammar.units import CANONICAL
+
+GENERA = Path(__file__).parents[2] / "bot" / "almanac" / "genera.toml"
+UNIT_SECTIONS = ("volume_unit", "mass_unit", "ec_unit", "hardness_unit", "alkalinity_unit")
+COUNTRYLESS = {"gallon", "quart", "pint", "fluid_ounce"}
+
+
+def test_genera_are_those_of_the_almanac() -> None:
+    almanac = tomllib.loads(GENERA.read_text(encoding="utf-8"))["genus"]
+    assert set(sections(COMMON)["genus"]) == {entry["name"] for entry in almanac}
+
+
+@pytest.mark.parametrize("name", [COMMON, *languages()])
+def test_no_phrase_has_two_values_in_one_section(name: str) -> None:
+    for section, table in sections(name).items():
+        if section in ("meta", "not_a_slip"):
+            continue
+        values = defaultdict(set)
+        for value, phrases in table.items():
+            for phrase in phrases:
+                values[phrase].add(value)
+        assert {p: v for p, v in values.items() if len(v) > 1} == {}, section
+
+
+@pytest.mark.parametrize("name", languages())
+def test_vernacular_genera_are_accepted_names(name: str) -> None:
+    assert set(sections(name).get("genus", {})) <= set(sections(COMMON)["genus"])
+
+
+@pytest.mark.parametrize("name", languages())
+def test_every_unit_can_be_converted(name: str) -> None:
+    own, common = sections(name), sections(COMMON)
+    units = {u for s in UNIT_SECTIONS for f in (own, common) for u in f.get(s, {})}
+    assert len(units) > 10
+    assert units - COUNTRYLESS <= set(CANONICAL)

@@ -1,0 +1,115 @@
+"""Imports run one way, and the top level holds only what belongs there."""
+
+from __future__ import annotations
+
+import ast
+import json
+import subprocess
+import sys
+from fnmatch import fnmatch
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+ROOMS = ("almanac", "dosing", "records", "reminders", "conversation", "channels")
+#: What each room may import of the house, besides itself.
+ALLOWED = {
+    "grammar": set(),
+    "bot.almanac": set(),
+    "bot.dosing": {"bot.almanac"},
+    "bot.records": set(),
+    "bot.reminders": set(),
+    "bot.conversation": {"grammar", "bot.dosing", "bot.records", "bot.reminders"},
+    "bot.channels": {"bot.conversation"},
+}
+TOP_LEVEL = {
+    "README.md", "DEVELOPERS.md", "pyproject.toml", "LICENSE", "bot", "grammar", "tests",
+    "fixtures",
+}  # fmt: skip
+
+
+def folder(room: str) -> Path:
+    return ROOT / room.replace(".", "/")
+
+
+def imported(path: Path) -> set[str]:
+    """Modules a file imports anywhere in it, as absolute names."""
+    package = path.relative_to(ROOT).parent.parts
+    names: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            names |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.ImportFrom):
+            start = package[: len(package) - node.level + 1] if node.level else ()
+            module = ".".join([*start, *([node.module] if node.module else [])])
+            names |= {module} | {f"{module}.{alias.name}" for alias in node.names}
+    return names
+
+
+def room_of(module: str) -> str | None:
+    parts = module.split(".")
+    if parts[0] == "grammar":
+        return "grammar"
+    if parts[0] == "bot" and len(parts) > 1:
+        return f"bot.{parts[1]}"
+    return None
+
+
+FILES = [
+    (room, path)
+    for room in ALLOWED
+    if folder(room).is_dir()
+    for path in sorted(folder(room).rglob("*.py"))
+]
+
+
+@pytest.mark.parametrize(
+    ("room", "path"), FILES, ids=[str(path.relative_to(ROOT)) for _, path in FILES]
+)
+def test_a_file_imports_only_along_the_arrows(room: str, path: Path) -> None:
+    rooms = {found for module in imported(path) if (found := room_of(module))}
+    assert rooms <= ALLOWED[room] | {room}
+
+
+def test_every_room_that_stands_is_looked_at() -> None:
+    standing = {p.name for p in (ROOT / "bot").iterdir() if p.is_dir() and p.name[0] not in "._"}
+    assert standing <= set(ROOMS)
+    assert {room for room, _ in FILES} >= {"grammar", *(f"bot.{name}" for name in standing)}
+
+
+def test_an_import_against_the_arrows_would_be_found(tmp_path: Path) -> None:
+    found = imported(ROOT / "bot" / "conversation" / "ask.py")
+    assert {room_of(module) for module in found} >= {"grammar", "bot.dosing", "bot.conversation"}
+
+
+def test_the_top_level_holds_only_what_belongs_there() -> None:
+    lines = (ROOT / ".gitignore").read_text(encoding="utf-8").split()
+    ignored = [line.rstrip("/") for line in lines]
+    found = {
+        entry.name
+        for entry in ROOT.iterdir()
+        if not entry.name.startswith(".")
+        and not any(fnmatch(entry.name, pattern) for pattern in ignored)
+    }
+    assert found <= TOP_LEVEL
+
+
+def test_asking_loads_no_messenger_database_or_plots() -> None:
+    script = (
+        "import json, sys\n"
+        "from click.testing import CliRunner\n"
+        "from bot.cli import cli\n"
+        "line = '5 litres, 20-20-20 powder, quarter strength'\n"
+        "done = CliRunner().invoke(cli, ['ask', line, '--today', '2026-05-15'])\n"
+        "loaded = sorted({name.split('.')[0] for name in sys.modules})\n"
+        "print(json.dumps([done.exit_code, done.output, loaded]))\n"
+    )
+    run = subprocess.run(
+        [sys.executable, "-c", script], cwd=ROOT, capture_output=True, text=True, check=True
+    )
+    code, output, loaded = json.loads(run.stdout)
+    assert code == 0
+    assert "20-20-20 powder in 5 l" in output
+    assert {"bot", "grammar"} <= set(loaded)
+    assert not {"telegram", "sqlalchemy", "matplotlib", "PIL", "alembic"} & set(loaded)
