@@ -59,7 +59,7 @@ def _details(typed: str, last: Answer | None) -> str | None:
     if word in ("more", "all cautions", "cautions"):
         return "\n".join(f"- {c.text}" for c in last.cautions)
     if word in ("why", "steps"):
-        return "\n".join(f"- {w.text}" for w in last.why)
+        return "\n".join(f"- {w.text} ({w.source})" for w in last.why)
     return None
 
 

@@ -97,11 +97,12 @@ class Dose(_Model):
 
 
 class Why(_Model):
-    """One step of the chain."""
+    """One step of the chain, with where its figure is from."""
 
     rule: str
     factor: float
     text: str
+    source: str
 
 
 class Caution(_Model):

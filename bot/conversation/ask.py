@@ -23,6 +23,8 @@ WEAKEST = 0.001
 #: Above this a label rate is a slip of the pen [g, ml or tsp in a litre].
 MOST_PER_LITRE = 100.0
 LEAST_PER_LITRE = 0.001
+#: With less nitrogen than this no dose is computed from it [% of mass].
+LEAST_N_PERCENT = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,11 +180,16 @@ def _no_feed(
 ) -> out.Answer:
     plants = words.listed([p.name for p in asleep])
     text = no_feed_reply(plants, len(asleep), others, words)
+    names = [p.name for p in asleep] or [""]
     steps = [
-        out.Why(rule=s.rule, factor=0.0, text=words.say(f"why-{s.rule.replace('.', '-')}",
-                                                        plants=p, factor="0"))
-        for s, p in zip(why, [p.name for p in asleep] or [""], strict=True)
-    ]  # fmt: skip
+        out.Why(
+            rule=s.rule,
+            factor=0.0,
+            text=words.say(f"why-{s.rule.replace('.', '-')}", plants=name),
+            source=s.source,
+        )
+        for s, name in zip(why, names, strict=True)
+    ]
     code = "clear-water-only"
     caution = out.Caution(code=code, text=words.say(f"caution-{code}"))
     return _answer(reading, "no_feed", text, why=steps, cautions=[caution])
@@ -195,9 +202,7 @@ def _lacking(reading: Reading) -> str | None:
     if reading.analysis is None:
         return "ask-product-with-rate" if reading.label_rate else "ask-product"
     rate = reading.label_rate
-    if rate is None and reading.analysis[0] <= 0:
-        return "ask-label-rate"
-    if reading.target_n_mg_l is not None and reading.analysis[0] <= 0:
+    if reading.analysis[0] < LEAST_N_PERCENT and (rate is None or reading.target_n_mg_l):
         return "ask-label-rate"
     if rate is not None and rate.unit == "ml" and reading.form == "powder":
         return "ask-form-unit"
@@ -257,12 +262,15 @@ def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
     dose = work_out(request)
     steps = list(dose.steps)
     if reading.measure_taken:
-        steps.insert(0, Step(f"measure.{reading.measure_taken}", 1.0, "setting"))
+        steps.insert(
+            0, Step(f"measure.{reading.measure_taken}", 1.0, "assumed, as no country was said")
+        )
     why = [
         out.Why(
             rule=s.rule,
             factor=s.factor,
             text=words.say(f"why-{s.rule.replace('.', '-')}", factor=words.factor(s.factor)),
+            source=s.source,
         )
         for s in steps
     ]

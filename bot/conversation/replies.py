@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import ceil, floor
+from math import ceil, floor, log10
 
 from bot.conversation import answer as out
 from bot.conversation.wording import Wording
@@ -102,14 +102,18 @@ def _amount_line(request: DoseRequest, dose: Dose, words: Wording) -> str:
 
 
 def _shown_amount(dose: Dose, words: Wording) -> str:
-    """As the scale can show it; never rounded up over a ceiling."""
-    step = dose.measuring_step
-    if step is None or dose.batch_l is not None:
-        return words.significant(dose.amount)
-    cut = any(s.rule.startswith("ceiling") for s in dose.steps)
-    # the hair keeps 4.0 from becoming 3.9 by the last bit of a float
-    steps = floor(dose.amount / step + 1e-9) if cut else round(dose.amount / step)
-    return words.number(steps * step)
+    """As the tool can show it, or to two digits; never rounded up over a ceiling."""
+    coarse = dose.measuring_step is None or dose.batch_l is not None
+    unit = _last_digit(dose.amount) if coarse else dose.measuring_step or 1.0
+    units = round(dose.amount / unit)
+    if units * unit > dose.most * (1 + 1e-9):
+        units = floor(dose.amount / unit + 1e-9)
+    return words.number(units * unit, 6)
+
+
+def _last_digit(value: float) -> float:
+    """The place of the second digit that counts, at most 1."""
+    return 1.0 if value >= 10 else float(10.0 ** (floor(log10(value)) - 1))
 
 
 def _measure_line(dose: Dose, words: Wording) -> str:

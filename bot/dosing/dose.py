@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from math import prod
+from typing import TypedDict
 
 from bot.almanac.plants import Genus
 from bot.almanac.reference import measures
@@ -21,12 +22,14 @@ from bot.dosing.measuring import (
     relative_error,
     stock_for,
 )
-from bot.dosing.strength import Step, ceilings, chain, most_sensitive
+from bot.dosing.strength import Step, ceilings, chain, limits, most_sensitive
 
 #: Full strength where neither a label rate nor a product is known [mg/L N].
 ASSUMED_N_MG_L = measures()["assumed_full_strength"].value
 #: Taken for a liquid of unknown density [kg/L].
 ASSUMED_DENSITY_KG_L = measures()["assumed_density"].value
+#: No feed is stronger than this [g/L]; an EC target is looked for below it.
+MOST_G_L = 20.0
 US_TEASPOON_ML = measures()["us_teaspoon"].value
 #: The heaviest soluble powder in a level teaspoon [g], so that a ceiling holds for any.
 HEAVIEST_TEASPOON_G = measures()["heaviest_level_teaspoon"].value
@@ -95,6 +98,7 @@ class Dose:
     relative_error : of measuring the amount at once (k = 2) [1]; None for spoons
     stock : what to do instead where that error is too large
     batch_l : volume from which measuring at once would do [L]
+    most : the largest amount that no ceiling cuts, in `unit`
     """
 
     amount: float
@@ -108,8 +112,18 @@ class Dose:
     stock: Stock | None
     batch_l: float | None
     measuring_step: float | None
+    most: float  # the amount that no ceiling cuts, same unit
     steps: tuple[Step, ...]
     cautions: tuple[Caution, ...]
+
+
+class _Bounds(TypedDict):
+    """What the ceilings depend on."""
+
+    label_fraction: float
+    n_mg_l_at_full: float
+    feeding_class: str
+    regime: str | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,9 +163,9 @@ def work_out(request: DoseRequest) -> Dose:
     label_per_litre = label.per_litre if label else _per_litre_of_n(ASSUMED_N_MG_L, product)
     full, source = _full_strength(request, product, label_per_litre)
     target = source == "target"
-    steps = [_source_step(source), *product.notes] if source != "label" else list(product.notes)
+    steps = [*_source_steps(source), *product.notes]
     if request.target_n_mg_l is None and request.target_ec_ms_cm and request.water_ec_ms_cm is None:
-        steps.append(Step("ec.water_unknown", 1.0, "assumed"))
+        steps.append(Step("ec.water_unknown", 1.0, "assumed, as it was not said"))
     steps += chain(
         strength=request.strength,
         exact=request.exact,
@@ -162,15 +176,15 @@ def work_out(request: DoseRequest) -> Dose:
         growth=request.growth,
     )
     feeding_class = most_sensitive(tuple(p.feeding_class for p in request.plants))
-    steps += ceilings(
-        prod(s.factor for s in steps),
-        label_fraction=label_per_litre / full,
-        n_mg_l_at_full=full * product.n_mg,
-        feeding_class=feeding_class,
-        regime=request.regime,
-    )
-    strength = prod(s.factor for s in steps)
-    return _measured(request, product, full * strength, strength, source, steps, feeding_class)
+    bounds: _Bounds = {
+        "label_fraction": label_per_litre / full,
+        "n_mg_l_at_full": full * product.n_mg,
+        "feeding_class": feeding_class,
+        "regime": request.regime,
+    }
+    steps += ceilings(prod(s.factor for s in steps), **bounds)
+    most = full * min(ceiling for _, ceiling in limits(**bounds)) * request.volume_l
+    return _measured(request, product, full, source, steps, feeding_class, most)
 
 
 def _label_in_unit(request: DoseRequest) -> Rate | None:
@@ -189,7 +203,7 @@ def _product(request: DoseRequest, label: Rate | None) -> _Product:
     if unit == "tsp":
         return _Product(unit, HEAVIEST_TEASPOON_G, percent, ())
     if request.form is None and label is None:
-        notes.append(Step("form.weighed", 1.0, "assumed"))
+        notes.append(Step("form.weighed", 1.0, "assumed, as it was not said"))
     if unit == "g":
         return _Product(unit, 1.0, percent, tuple(notes))
     if request.density_kg_l is None:
@@ -209,22 +223,24 @@ def _full_strength(
     if request.target_n_mg_l is not None:
         return _per_litre_of_n(request.target_n_mg_l, product), "target"
     if request.target_ec_ms_cm is not None:
-        return _per_litre_of_ec(request, product, label_per_litre), "target"
+        return _per_litre_of_ec(request, product), "target"
     return label_per_litre, request.label_from if request.label_rate else "assumed"
 
 
-def _per_litre_of_ec(request: DoseRequest, product: _Product, start: float) -> float:
+def _per_litre_of_ec(request: DoseRequest, product: _Product) -> float:
     """Product that brings the can to an EC at most: by the upper end of the estimate."""
     wanted = (request.target_ec_ms_cm or 0.0) - (request.water_ec_ms_cm or 0.0)
     if wanted <= 0:
         raise ValueError("the water alone has that EC already")
-    per_litre = start
-    for _ in range(8):  # nearly proportional: converges in a few rounds
-        ec = _ec(product, per_litre)
-        if ec is None:
-            break  # far above any ceiling, which will cut it
-        per_litre *= wanted / ec.high
-    return per_litre
+    low, high = 0.0, MOST_G_L / product.grams
+    for _ in range(60):  # EC grows with the amount: halve the interval
+        middle = (low + high) / 2
+        ec = _ec(product, middle)
+        if ec is None or ec.high > wanted:
+            high = middle
+        else:
+            low = middle
+    return low
 
 
 def _ec(product: _Product, per_litre: float) -> EcRange | None:
@@ -237,21 +253,26 @@ def _ec(product: _Product, per_litre: float) -> EcRange | None:
         return None
 
 
-def _source_step(source: str) -> Step:
+def _source_steps(source: str) -> list[Step]:
+    """What full strength was taken to be, where it was not a label rate."""
     if source == "assumed":
-        return Step("full.assumed", 1.0, measures()["assumed_full_strength"].source)
-    return Step(f"full.{source}", 1.0, "asked" if source == "target" else "on record")
+        return [Step("full.assumed", 1.0, measures()["assumed_full_strength"].source)]
+    if source == "target":
+        return [Step("full.target", 1.0, "your message")]
+    return [Step("full.product", 1.0, "your shelf")] if source == "product" else []
 
 
 def _measured(
     request: DoseRequest,
     product: _Product,
-    per_litre: float,
-    strength: float,
+    full: float,
     source: str,
     steps: list[Step],
     feeding_class: str,
+    most: float,
 ) -> Dose:
+    strength = prod(s.factor for s in steps)
+    per_litre = full * strength
     amount = per_litre * request.volume_l
     spoons = product.unit == "tsp"
     grams_l = per_litre * product.grams
@@ -270,6 +291,7 @@ def _measured(
         stock=stock,
         batch_l=larger_batch_l(request.volume_l, error) if error and too_coarse else None,
         measuring_step=step,
+        most=most,
         steps=tuple(steps),
         cautions=cautions(
             form=request.form or ("liquid" if product.unit == "ml" else "powder"),

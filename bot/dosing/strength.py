@@ -6,7 +6,6 @@ Each rule is a code, a factor and a source beside each other; `ceilings` come la
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import inf
 
 from bot.almanac.reference import media
 
@@ -91,9 +90,9 @@ def chain(
         In order; the product of the factors is the fraction of full strength.
     """
     if strength is not None:
-        steps = [Step("strength.asked", strength, "asked")]
+        steps = [Step("strength.asked", strength, "your message")]
     elif target:
-        steps = [Step("strength.target", 1.0, "asked")]
+        steps = [Step("strength.target", 1.0, "your message")]
     else:
         steps = [BY_REGIME.get(regime or "", NOTHING_SAID)]
     if exact or (target and strength is None):
@@ -130,17 +129,25 @@ def ceilings(
     list of Step
         Each factor brings the fraction down to its ceiling; empty where nothing is cut.
     """
-    limit = CEILINGS[feeding_class]
-    by_n = limit.n_mg_l / n_mg_l_at_full if n_mg_l_at_full > 0 else inf
-    of_class = label_fraction * limit.of_label
-    if regime not in _SELDOM:
-        of_class = min(of_class, by_n)
     steps = []
-    for rule, ceiling in (
-        ("ceiling.label", label_fraction),
-        (f"ceiling.{feeding_class}", of_class),
+    for rule, ceiling in limits(
+        label_fraction=label_fraction,
+        n_mg_l_at_full=n_mg_l_at_full,
+        feeding_class=feeding_class,
+        regime=regime,
     ):
         if fraction > ceiling * (1 + 1e-12):
             steps.append(Step(rule, ceiling / fraction, COMMON))
             fraction = ceiling
     return steps
+
+
+def limits(
+    *, label_fraction: float, n_mg_l_at_full: float, feeding_class: str, regime: str | None
+) -> tuple[tuple[str, float], ...]:
+    """The ceilings as fractions of full strength [1], by rule; parameters as in `ceilings`."""
+    limit = CEILINGS[feeding_class]
+    of_class = label_fraction * limit.of_label
+    if regime not in _SELDOM and n_mg_l_at_full > 0:
+        of_class = min(of_class, limit.n_mg_l / n_mg_l_at_full)
+    return ("ceiling.label", label_fraction), (f"ceiling.{feeding_class}", of_class)

@@ -29,7 +29,6 @@ chain = Why: { $steps } = { $strength } of full strength.
 
 # --- the steps ---
 why-full-assumed = full strength taken as 200 mg/l N (no label rate given)
-why-full-label = full strength by the label
 why-full-product = full strength by the product on your shelf
 why-full-target = the concentration you asked for
 why-form-weighed = weighed, as powder or liquid was not said
@@ -102,7 +101,7 @@ ask-volume = How many litres do you want to mix?
 ask-product = What does the label say? Send the three numbers, like 20-20-20.
 ask-product-with-rate = What are the three numbers on the label (like 20-20-20)? Without them I cannot tell whether the label rate is too much for the plant.
 ask-volume-and-product = How many litres, and what are the three numbers on the label? Like: 5 litres, 20-20-20 powder.
-ask-label-rate = There is no nitrogen in it, so I need the rate on the label. Send it like: label says 1 g per litre.
+ask-label-rate = There is hardly any nitrogen in it, so I need the rate on the label. Send it like: label says 1 g per litre.
 ask-ec-reached = Your water alone has that EC already. Send a higher EC, or use rain water.
 ask-form-unit = The label rate is in millilitres but you wrote powder. Which is it? Send the rate in grams, or write liquid.
 ask-several = You wrote { $texts }. Which one is right? Send the whole line again with only one.
