@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from typing import TypeAlias
 
 from grammar import doubts
 from grammar.numerals import compose, fraction_value
@@ -45,8 +46,11 @@ def settle(tokens: Tokens) -> Tokens:
     list of Token
         Without words that carry nothing; what is measured stands behind its number.
     """
-    for rule in _RULES:
-        tokens = rule(tokens)
+    present = {token.type for token in tokens}
+    for rule, types in _RULES:
+        if not types or not types.isdisjoint(present):
+            tokens = rule(tokens)
+            present = {token.type for token in tokens}
     return tokens
 
 
@@ -152,7 +156,8 @@ def _times(tokens: Tokens) -> Tokens:
                 out.append(_join(tokens[index : after + 1], "OTHER_REGIME", "other"))
                 index = after + 1
                 continue
-            if _type(tokens, index + 2) in ("NUMBER", "FRACTION"):
+            product = _type(tokens, index + 2) in ("NUMBER", "FRACTION")
+            if product and not tokens[index + 2].after_break:
                 end = index + 3 + (_type(tokens, index + 3) in UNITS)
                 out.append(_join(tokens[index:end], "SEVERAL", "product_of_numbers"))
                 index = end
@@ -314,7 +319,8 @@ def _dissolves(tokens: Tokens, unit: int, index: int, volume: int, labelled: boo
     token = tokens[index]
     if token.type == "FOR" and not labelled:
         return False
-    if tokens[unit].type != "VOLUME_UNIT" or token.type == "PER":
+    spoken = token.type == "PER" and (token.value != "/" or not _is_volume(tokens, volume))
+    if tokens[unit].type != "VOLUME_UNIT" or spoken:
         return True
     quantity = _litres(tokens, unit - 1)
     water = _litres(tokens, volume) or 1.0
@@ -706,6 +712,7 @@ _MEASURED: dict[str, tuple[str, ...]] = {
     "HARDNESS": ("HARDNESS_UNIT", "CONCENTRATION_UNIT"),
     "ALKALINITY": ("HARDNESS_UNIT", "ALKALINITY_UNIT", "CONCENTRATION_UNIT"),
     "EC": ("EC_UNIT",),
+    "SCALE": ("MASS_UNIT",),
 }
 
 
@@ -778,31 +785,43 @@ def _forms_before(tokens: Tokens) -> Tokens:
     return out
 
 
-_RULES: tuple[Callable[[Tokens], Tokens], ...] = (
-    compose,
-    _signs,
-    _analyses,
-    doubts.dates,
-    *doubts.RULES,
-    _sizes,
-    _times,
-    _rates,
-    _strength_numbers,
-    _ranges,
-    _mixtures,
-    _growing,
-    _fractions,
-    _dilutions,
-    _extras,
-    _loose,
-    _rhythms,
-    _counted,
-    _amounts,
-    _per_plant,
-    _pure_per,
-    _negations,
-    _plain,
-    _forms_before,
-    _measured_last,
-    _oxides,
+Rule: TypeAlias = Callable[[Tokens], Tokens]
+
+#: The rules in order, each with the token types without which it would change nothing
+#: (none: it always runs). Most messages need only a few of them.
+_RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
+    (rule, frozenset(types.split()))
+    for rule, types in (
+        (compose, "NUMBER POINT"),
+        (_signs, "MINUS"),
+        (_analyses, "NUMBER"),
+        (doubts.dates, "ANALYSIS NO_ANALYSIS"),
+        (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
+        (doubts.containers, "CONTAINER"),
+        (doubts.bounds, "BOUND BOUND_BEHIND"),
+        (doubts.past, "PAST PRESENT"),
+        (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
+        (doubts.portions, "FRACTION EVERY PLUS AND"),
+        (_sizes, "POT"),
+        (_times, "TIMES"),
+        (_rates, "PER ARTICLE IN TO FOR EVERY"),
+        (_strength_numbers, "STRENGTH"),
+        (_ranges, "MINUS TO OR BETWEEN"),
+        (_mixtures, "MIX"),
+        (_growing, "GROWING_VERB"),
+        (_fractions, "FRACTION MULTIPLE PERCENT MULTIPLIER"),
+        (_dilutions, "RATIO"),
+        (_extras, "ELEMENT OXIDE PLUS UNKNOWN MASS_UNIT"),
+        (_loose, "LOOSE_MEASURE UNKNOWN"),
+        (_rhythms, "EVERY"),
+        (_counted, "NUMBER"),
+        (_amounts, ""),
+        (_per_plant, "POT PER EVERY"),
+        (_pure_per, "PER"),
+        (_negations, "NOT"),
+        (_plain, ""),
+        (_forms_before, "PER"),
+        (_measured_last, "ELEMENT HARDNESS ALKALINITY EC SCALE UNKNOWN"),
+        (_oxides, "OXIDE"),
+    )
 )

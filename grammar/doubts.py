@@ -6,8 +6,6 @@ person) or RANGE and SEVERAL (asked about), so that none of them ends in a dose.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from grammar.numerals import fraction_value
 from grammar.scan import Token
 from grammar.tokens import PLANTS, UNITS, Tokens, clauses, join, skip, type_at
@@ -274,9 +272,3 @@ def _container_size(tokens: Tokens, index: int) -> int:
     behind = type_at(tokens, near + 1)
     ends = not behind or tokens[near + 1].after_break
     return near + 1 - index if kind == "CONTAINER" and other == "FRACTION" and ends else 0
-
-
-#: In the order they are applied, on the scanner's tokens with their numbers composed.
-RULES: tuple[Callable[[Tokens], Tokens], ...] = (
-    others, containers, bounds, past, shares, portions,
-)  # fmt: skip

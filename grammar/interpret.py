@@ -14,14 +14,15 @@ from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unkno
 from grammar.scan import AMBIGUOUS, Folded, Token
 from grammar.units import to_canonical
 
+_Parts = list[tuple[str, list[Token]]]
 #: IUPAC atomic weights give these; fixtures/published/oxides.toml holds the check.
 ELEMENT_IN_OXIDE: dict[str, tuple[str, float]] = {
     "P2O5": ("P", 0.436421),
-    "K2O": ("K", 0.830147),
+    "K2O": ("K", 0.830148),
     "CaO": ("Ca", 0.714691),
-    "MgO": ("Mg", 0.603036),
-    "SO3": ("S", 0.400463),
-    "SiO2": ("Si", 0.467439),
+    "MgO": ("Mg", 0.603037),
+    "SO3": ("S", 0.400495),
+    "SiO2": ("Si", 0.467435),
     "Na2O": ("Na", 0.741857),
 }
 _COUNTRYLESS = ("gallon", "quart", "pint", "fluid_ounce")
@@ -108,9 +109,19 @@ def interpret(tree: Parsed, folded: Folded, language: str, measure: str) -> Read
     for index, (name, tokens) in enumerate(parts):
         if name in _READERS:
             _READERS[name](notes, tokens)
+            if name == "strength" and len(tokens) == 2 and _shares_word(parts, index):
+                notes.read_as.append(ReadAs(notes.written(tokens), "strength"))
         elif name == "conductivity":
             _conductivity(notes, tokens, parts, index)
     return _reading(notes, language)
+
+
+def _shares_word(parts: _Parts, index: int) -> bool:
+    """Whether a medium or water follows at once: '50% bark' could be a share of it."""
+    following = parts[index + 1][1][0] if index + 1 < len(parts) else None
+    if following is None or following.after_break:
+        return False
+    return following.type in ("MEDIUM", *_WATER_WORDS)
 
 
 def _leaves(node: Parsed) -> list[Token]:
@@ -233,7 +244,6 @@ def _alkalinity(notes: _Notes, tokens: list[Token]) -> None:
     _hardness(notes, tokens, "alkalinity")
 
 
-_Parts = list[tuple[str, list[Token]]]
 _WATER_WORDS = ("WATER", "OTHER_WATER", "WATER_WORD")
 
 
@@ -334,6 +344,12 @@ def _lone(notes: _Notes, tokens: list[Token]) -> None:
     notes.unknown.append(Unknown(notes.written(tokens), ()))
 
 
+def _scale(notes: _Notes, tokens: list[Token]) -> None:
+    value = notes.number(tokens[0], "scale_step_g")
+    if value is not None:
+        notes.say("scale_step_g", to_canonical(value, tokens[1].value), tokens)
+
+
 _READERS: dict[str, Callable[[_Notes, list[Token]], None]] = {
     "volume": _volume,
     "analysis": _analysis,
@@ -344,6 +360,7 @@ _READERS: dict[str, Callable[[_Notes, list[Token]], None]] = {
     "concentration": _concentration,
     "hardness": _hardness,
     "alkalinity": _alkalinity,
+    "scale": _scale,
     "word": _word,
     "unclear": _unclear,
     "weight": _lone,
@@ -393,6 +410,7 @@ def _reading(notes: _Notes, language: str) -> Reading:
         label_rate=get("label_rate"),  # type: ignore[arg-type]
         target_n_mg_l=get("target_n_mg_l"),  # type: ignore[arg-type]
         target_ec_ms_cm=get("target_ec_ms_cm"),  # type: ignore[arg-type]
+        scale_step_g=get("scale_step_g"),  # type: ignore[arg-type]
         measure_taken=notes.measure_taken,
         read_as=tuple(dict.fromkeys(notes.read_as)),
         unknown=tuple(dict.fromkeys(notes.unknown)),

@@ -29,7 +29,9 @@ class _Tokens(Lexer):
     def lex(self, data: Any) -> Iterator[Terminal]:  # type: ignore[override]
         """One terminal a token, with its place in the list."""
         for place, token in enumerate(data):
-            yield Terminal(token.type, token, start_pos=place)
+            terminal = Terminal(token.type, token.value, start_pos=place)
+            terminal.value = token  # set after: lark would make text of it
+            yield terminal
 
 
 @cache

@@ -16,8 +16,17 @@ from grammar.spelling import Guess, guess
 LONGEST = 2000
 #: Each slip costs one more parse; a message with more of them is another language.
 _MOST_SLIPS = 8
-#: Direction overrides: what is shown is in another order than what is stored.
-_HIDDEN = frozenset(map(chr, (*range(0x202A, 0x202F), *range(0x2066, 0x206A))))
+#: What does not show and could turn or join figures: direction marks, zero width spaces,
+#: control characters (not tabs and line ends).
+_HIDDEN = frozenset(
+    map(
+        chr,
+        (
+            *range(0x202A, 0x202F), *range(0x2066, 0x206A), 0x200B, 0x2060, 0xFEFF,
+            *range(9), *range(14, 32), *range(127, 0x85), *range(0x86, 0xA0),
+        ),
+    )
+)  # fmt: skip
 
 
 def read(text: str, language: str | None = None, *, measure: str = "us") -> Reading:
@@ -61,8 +70,10 @@ def _read(folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
 
 
 def _meaning(raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
-    tree = parse(settle(typed(raws, folded, lexicon)))
-    return interpret(tree, folded, lexicon.language, measure)
+    tokens = typed(raws, folded, lexicon)
+    feeding = any(t.type == "FILLER" and t.value == "feeding" for t in tokens)
+    reading = interpret(parse(settle(tokens)), folded, lexicon.language, measure)
+    return replace(reading, mentions_feeding=True) if feeding else reading
 
 
 def _spelled(

@@ -77,6 +77,8 @@ class Reading:
     target_n_mg_l : nitrogen wanted in the can [mg/L]
     target_ec_ms_cm : conductivity wanted in the can [mS/cm]
     count : number of plants
+    scale_step_g : smallest step the person's scale shows [g]
+    mentions_feeding : whether a word like feed or fertiliser fell
     measure_taken : 'us' or 'imperial' where a gallon, quart, pint or fluid ounce came
         without a country
     trace_elements : whether the label was said to hold them
@@ -102,7 +104,9 @@ class Reading:
     label_rate: LabelRate | None = None
     target_n_mg_l: float | None = None
     target_ec_ms_cm: float | None = None
+    scale_step_g: float | None = None
     measure_taken: str | None = None
+    mentions_feeding: bool = False
     read_as: tuple[ReadAs, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
@@ -118,6 +122,7 @@ class Reading:
         """Whether anything about feeding was understood."""
         return bool(
             self.conflicts
+            or self.mentions_feeding
             or self.problems
             or self.genera
             or self.extras

@@ -253,6 +253,7 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         target_ec_ms_cm=reading.target_ec_ms_cm,
         water_kind=water.kind if water else None,
         water_ec_ms_cm=_water_ec(reading),
+        scale_step_g=reading.scale_step_g,
         hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
     )
 

@@ -10,9 +10,10 @@ from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
 
 import pytest
-from .records_kit import ADDRESS, NEIGHBOUR, NOW, Databases
 
 from bot.records import Records, open_records, owners
+
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, Databases
 
 # A database server and a file: what is tested on one is tested on the other.
 BOTH = ("sqlite", "postgresql")

@@ -6,7 +6,6 @@ from datetime import date, timedelta
 from typing import Any
 
 import pytest
-from .records_kit import NOW, TODAY, begin
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.records import Records, errors, ledger, log, places, plants, products, waters
@@ -16,6 +15,8 @@ from bot.records.plants import PlantFields
 from bot.records.products import ProductFields
 from bot.records.values import changeable
 from bot.records.waters import WaterFields
+
+from .records_kit import NOW, TODAY, begin
 
 
 async def test_a_plant_is_kept_as_it_was_told(records: Records, owner_id: int) -> None:

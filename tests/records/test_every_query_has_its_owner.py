@@ -17,7 +17,6 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 from sqlalchemy import event, make_url
 from sqlalchemy.ext.asyncio import AsyncSession
 
@@ -38,6 +37,8 @@ from bot.records.kinds import EventKind, OwnerKind, Units
 from bot.records.log import Entry
 from bot.records.models import Base, Memory, Owned, Owner
 from bot.records.owners import Address
+
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 
 MODULES = (forget, log, memory, owners, places, plants, products, transfer, waters)
 

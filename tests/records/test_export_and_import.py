@@ -14,7 +14,6 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from .records_kit import ADDRESS, NOW, TODAY, begin
 from sqlalchemy import func, select
 
 from bot.records import (
@@ -33,6 +32,8 @@ from bot.records import (
 from bot.records.kinds import EventKind, LabelUnit, OwnerKind, Units
 from bot.records.log import Entry
 from bot.records.models import Owner
+
+from .records_kit import ADDRESS, NOW, TODAY, begin
 
 Document = dict[str, Any]
 

@@ -6,9 +6,10 @@ from datetime import timedelta
 from typing import Any
 
 import pytest
-from .records_kit import NOW
 
 from bot.records import Records, errors, memory
+
+from .records_kit import NOW
 
 REQUEST = {"volume_l": 5.0, "analysis": [20, 20, 20], "regime": None, "text": "größer \u2028"}
 

@@ -6,7 +6,6 @@ import asyncio
 from pathlib import Path
 
 import pytest
-from .records_kit import ADDRESS, NOW, Databases, begin
 from sqlalchemy import make_url, text
 
 from bot.records import (
@@ -27,6 +26,8 @@ from bot.records.kinds import EventKind, OwnerKind
 from bot.records.log import Entry
 from bot.records.models import Base
 from bot.records.owners import Address
+
+from .records_kit import ADDRESS, NOW, Databases, begin
 
 
 async def grow(records: Records, owner_id: int) -> None:

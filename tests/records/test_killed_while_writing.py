@@ -10,11 +10,12 @@ import sys
 from pathlib import Path
 
 import pytest
-from .records_kit import ADDRESS, NOW, Databases, begin
 from sqlalchemy import text
 
 from bot.records import log, open_records, owners, plants
 from bot.records.kinds import EventKind
+
+from .records_kit import ADDRESS, NOW, Databases, begin
 
 TOP = Path(__file__).parents[2]
 PROGRAM = Path(__file__).with_name("writer_process.py")

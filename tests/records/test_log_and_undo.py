@@ -10,7 +10,6 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from .records_kit import NOW, TODAY, Databases, begin
 from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.ext.asyncio import AsyncSession
@@ -30,6 +29,8 @@ from bot.records import (
 from bot.records.kinds import CARE, EventKind, OwnerKind, Units
 from bot.records.log import Entry, Said
 from bot.records.owners import Address
+
+from .records_kit import NOW, TODAY, Databases, begin
 
 
 async def two_plants(records: Records, owner_id: int) -> tuple[int, int]:

@@ -15,13 +15,14 @@ import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
-from .records_kit import Databases
 from sqlalchemy import Connection, inspect, make_url, text
 
 from bot.records import errors, open_records, schema
 from bot.records.engines import make_migrator, parse
 from bot.records.models import Base
 from bot.records.schema import HEAD, VERSION_TABLE
+
+from .records_kit import Databases
 
 
 async def run(url: str, *statements: str) -> None:

@@ -7,10 +7,11 @@ from datetime import datetime
 from typing import Any
 
 import pytest
-from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, begin
 
 from bot.records import Records, errors, log, owners
 from bot.records.kinds import EventKind, Hemisphere, OwnerKind, Units
+
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, begin
 
 
 async def test_the_same_address_is_the_same_owner(records: Records, owner_id: int) -> None:

@@ -6,7 +6,6 @@ import asyncio
 from datetime import timedelta
 
 import pytest
-from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 
@@ -14,6 +13,8 @@ from bot.records import Records, engines, errors, log, open_records, owners, pla
 from bot.records.kinds import EventKind, OwnerKind
 from bot.records.log import Entry
 from bot.records.owners import Address
+
+from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 
 
 async def test_a_reading_session_cannot_write(records: Records, owner_id: int) -> None:
