@@ -181,6 +181,8 @@ def _times(tokens: Tokens) -> Tokens:
 
 def _counts(tokens: Tokens, index: int) -> bool:
     index = _skip(tokens, index, ("FILLER",))
+    if index < len(tokens) and tokens[index].after_break:
+        return False
     return _type(tokens, index) in _PLANTS or (
         _type(tokens, index) == "GROWTH" and tokens[index].value == "seedling"
     )

@@ -38,8 +38,14 @@ def test_dashes_of_a_list_are_no_signs() -> None:
     assert (reading.volume_l, reading.strength) == (5, 0.5)
 
 
-def test_zero_width_character_does_not_cut_a_number() -> None:
-    assert read("1\u200b0 l 20-20-20", "en").volume_l == 10
+@pytest.mark.parametrize("hidden", ["\u200b", "\x00", "\x07", "\ufeff"])
+def test_hidden_character_between_digits_is_a_problem(hidden: str) -> None:
+    assert [p.code for p in read(f"1{hidden}0 l", "en").problems] == ["hidden_characters"]
+
+
+@pytest.mark.parametrize("text", ["\ufeff5 l", "5\u200b l", "5 l\x00"])
+def test_hidden_character_elsewhere_does_not_matter(text: str) -> None:
+    assert read(text, "en").volume_l == 5
 
 
 LONG = ["sphagnim ", "hardnes ", "phalenopsys wintr powdre ", "a ", "5 ", "half ", "2 l ", "per l ",

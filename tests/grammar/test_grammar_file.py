@@ -17,7 +17,7 @@ SOURCE = resources.files("grammar").joinpath("request.lark").read_text(encoding=
 #: Rarer than the fixtures.
 MORE = ["alkalinity 4 dKH", "4 in pot", "13N-3P-15K", "13-3-15 + 2 MgO + te", "every 9 days",
         "hardness 14", "KH 5", "20 cm", "3 weeks", "2 l pot", "1:500", "weakly",
-        "2 tsp", "label: per litre 2 ml"]  # fmt: skip
+        "2 tsp", "scale 0.1 g", "label: per litre 2 ml"]  # fmt: skip
 
 
 def test_grammar_has_no_shift_reduce_conflict() -> None:
