@@ -68,6 +68,8 @@ def _is_amount(tokens: Tokens, index: int) -> bool:
 
 def _analyses(tokens: Tokens) -> Tokens:
     """'20 20 20', 'N 13 P 3 K 15', '13N-3P-15K' are analyses too."""
+    if sum(token.type == "NUMBER" for token in tokens) < 3:
+        return tokens
     out: Tokens = []
     index = 0
     while index < len(tokens):

@@ -36,7 +36,7 @@ _ACTIVE = ("growing", "new_leaves", "new_roots", "new_pseudobulbs")
 class _Fact:
     slot: str
     value: object
-    text: str
+    tokens: list[Token]
 
 
 @dataclass(slots=True)
@@ -63,8 +63,8 @@ class _Notes:
         text = self.folded.written(min(s for s, _ in spans), max(e for _, e in spans))
         return " ".join(text.split())
 
-    def say(self, slot: str, value: object, tokens: Iterable[Token]) -> None:
-        self.facts.append(_Fact(slot, value, self.written(tokens)))
+    def say(self, slot: str, value: object, tokens: list[Token]) -> None:
+        self.facts.append(_Fact(slot, value, tokens))
 
     def number(self, token: Token, slot: str, *, signed: bool = False) -> float | None:
         """A usable number, or None with the trouble noted."""
@@ -374,11 +374,13 @@ _READERS: dict[str, Callable[[_Notes, list[Token]], None]] = {
 
 def _reading(notes: _Notes, language: str) -> Reading:
     slots: dict[str, object] = {}
-    for slot in dict.fromkeys(f.slot for f in notes.facts):
-        facts = [f for f in notes.facts if f.slot == slot]
-        value = _agreed(facts)
+    by_slot: dict[str, list[_Fact]] = {}
+    for fact in notes.facts:
+        by_slot.setdefault(fact.slot, []).append(fact)
+    for slot, facts in by_slot.items():
+        value = facts[0].value if len(facts) == 1 else _agreed(facts)
         if value is None:
-            texts = tuple(dict.fromkeys(f.text for f in facts))
+            texts = tuple(dict.fromkeys(notes.written(f.tokens) for f in facts))
             notes.conflicts.append(Conflict("several", _public(slot), texts))
         else:
             slots[slot] = value
@@ -465,7 +467,7 @@ def _water(notes: _Notes, slots: dict[str, object]) -> Water | None:
     if kind is None:
         if any(c.slot == "water" for c in notes.conflicts):
             return None
-        texts = [f.text for f in notes.facts if f.slot in figures]
+        texts = [notes.written(f.tokens) for f in notes.facts if f.slot in figures]
         notes.read_as.append(ReadAs(texts[0], "tap"))
         kind = "tap"
     return Water(

@@ -146,17 +146,20 @@ def _raws(folded: str, pattern: re.Pattern[str]) -> list[Raw]:
         kind = match.lastgroup or ""
         gap = folded[behind:start]
         text = match.group()
-        if (text == "-" and _joins(folded, start, end)) or _is_list_number(match, gap):
+        if text == "-" and _joins(folded, start, end):
             continue
+        if kind == "number" and _is_list_number(match, gap):
+            continue
+        plain_gap = gap in ("", " ") or text == "-"  # most gaps: spares the search
         found.append(
             Raw(
-                kind="word" if kind == "known" else kind,
-                text=text,
-                start=start,
-                end=end,
-                after_break=not found or (text != "-" and bool(_BREAKS.search(gap))),
-                after_space=not found or bool(gap),
-                dotted=folded[end : end + 1] == ".",
+                "word" if kind == "known" else kind,
+                text,
+                start,
+                end,
+                not found or (not plain_gap and _BREAKS.search(gap) is not None),
+                not found or gap != "",
+                folded.startswith(".", end),
             )
         )
         behind = end
@@ -166,7 +169,7 @@ def _raws(folded: str, pattern: re.Pattern[str]) -> list[Raw]:
 def _is_list_number(match: re.Match[str], gap: str) -> bool:
     """Whether this is the '2)' of a numbered list."""
     after = match.string[match.end() : match.end() + 1]
-    return match.lastgroup == "number" and after == ")" and "(" not in gap
+    return after == ")" and "(" not in gap
 
 
 def _joins(folded: str, start: int, end: int) -> bool:
