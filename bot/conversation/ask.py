@@ -10,9 +10,9 @@ from bot.conversation import answer as out
 from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
 from bot.conversation.wording import Wording, wording
 from bot.dosing.dose import Dose, DoseRequest, Rate, work_out
-from bot.dosing.plants import Genus, named, resting
+from bot.dosing.plants import Genus, named, resting, types_of
 from bot.dosing.season import season_of
-from bot.dosing.strength import Step
+from bot.dosing.strength import GROWING, Step
 from grammar import Conflict, Reading, read
 
 #: More than any home mixes at once [L].
@@ -236,6 +236,8 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
     assert reading.volume_l is not None  # _missing has asked for both
     assert reading.analysis is not None
     rate, water = reading.label_rate, reading.water
+    month, season = _season(reading, setting)
+    types = resting(types_of(plants), month=month, season=season, south=setting.south)
     return DoseRequest(
         volume_l=reading.volume_l,
         analysis=reading.analysis,
@@ -245,10 +247,11 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         strength=reading.strength,
         exact=reading.exact,
         regime=reading.regime,
-        season=_season(reading, setting)[1],
+        season=season,
         medium=reading.medium,
         growth=reading.growth,
         plants=plants,
+        types_rest=bool(types) and reading.growth not in GROWING,
         target_n_mg_l=reading.target_n_mg_l,
         target_ec_ms_cm=reading.target_ec_ms_cm,
         water_kind=water.kind if water else None,

@@ -62,7 +62,7 @@ def with_notes(text: str, reading: Reading, words: Wording) -> str:
         texts = []
         for unknown in reading.unknown[:5]:
             code = "not-used-maybe" if unknown.suggestions else "not-used-one"
-            suggestions = words.listed(list(unknown.suggestions))
+            suggestions = words.listed(list(unknown.suggestions[:3]), either=True)
             texts.append(words.say(code, text=_short(unknown.text), suggestions=suggestions))
         lines.append(words.say("not-used", texts=", ".join(texts)))
     return "\n".join(lines)

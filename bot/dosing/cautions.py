@@ -23,6 +23,7 @@ def cautions(
     form: str | None,
     spoons: bool,
     plant_known: bool,
+    types_rest: bool,
     feeding_class: str,
     regime: str | None,
     growth: str | None,
@@ -37,6 +38,7 @@ def cautions(
     applies = {
         "softened-water": water_kind == "softened",
         "plant-unknown": not plant_known,
+        "types-rest": types_rest,
         "wet-roots-first": True,
         "spoon-is-rough": spoons,
         "sensitive-roots": feeding_class == "sensitive",

@@ -58,6 +58,7 @@ class DoseRequest:
     strength : fraction asked for [1]
     target_n_mg_l, target_ec_ms_cm : wanted in the can [mg/L], [mS/cm]
     plants : as in the almanac
+    types_rest : whether some types of a plant named by its genus alone rest now
     water_ec_ms_cm : of the water alone [mS/cm]; where unknown, an EC target is what the feed adds
     scale_step_g, syringe_step_ml : of the person's tools
     """
@@ -76,6 +77,7 @@ class DoseRequest:
     medium: str | None = None
     growth: str | None = None
     plants: tuple[Genus, ...] = ()
+    types_rest: bool = False
     target_n_mg_l: float | None = None
     target_ec_ms_cm: float | None = None
     water_kind: str | None = None
@@ -297,6 +299,7 @@ def _measured(
             form=request.form or ("liquid" if product.unit == "ml" else "powder"),
             spoons=spoons,
             plant_known=bool(request.plants),
+            types_rest=request.types_rest,
             feeding_class=feeding_class,
             regime=request.regime,
             growth=request.growth,

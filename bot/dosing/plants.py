@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from bot.almanac.plants import Genus, genera
 from bot.dosing.season import season_of
 
-__all__ = ["Genus", "named", "resting"]
+__all__ = ["Genus", "named", "resting", "types_of"]
 
 
 def named(names: Iterable[str]) -> tuple[Genus, ...]:
@@ -40,3 +40,9 @@ def resting(plants: Iterable[Genus], *, month: int, season: str, south: bool) ->
         return tuple(p for p in plants if p.rests_in(month, south=south))
     months = [m for m in range(1, 13) if season_of(m, south=south) == season]
     return tuple(p for p in plants if sum(p.rests_in(m, south=south) for m in months) >= 2)
+
+
+def types_of(plants: Iterable[Genus]) -> tuple[Genus, ...]:
+    """The almanac's types of the genera that were named without one ('Dendrobium nobile')."""
+    names = tuple(f"{p.name} " for p in plants)
+    return tuple(g for g in genera().values() if names and g.name.startswith(names))

@@ -81,11 +81,12 @@ def caution_codes() -> set[str]:
     cases = product(
         ["powder", "liquid"], [False, True], [False, True], list(CEILINGS),
         [None, "monthly"], [None, "slow"], [False, True], ["softened", "rain", None],
-        [None, 300.0], [False, True], [False],
+        [None, 300.0], [False, True], [False], [False, True],
     )  # fmt: skip
     names = (
         "form", "spoons", "plant_known", "feeding_class", "regime", "growth", "winter_target",
         "water_kind", "hardness_mg_l_caco3", "has_calcium", "has_magnesium",
+        "types_rest",
     )  # fmt: skip
     found = {
         caution.code

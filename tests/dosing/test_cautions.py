@@ -15,6 +15,7 @@ PLAIN: dict[str, object] = {
     "feeding_class": "moderate",
     "regime": None,
     "growth": None,
+    "types_rest": False,
     "winter_target": False,
     "water_kind": None,
     "hardness_mg_l_caco3": None,
@@ -47,6 +48,7 @@ def codes(**said: object) -> list[str]:
         ({"plant_known": False}, "plant-unknown"),
         ({"water_kind": "softened"}, "softened-water"),
         ({"spoons": True}, "spoon-is-rough"),
+        ({"types_rest": True}, "types-rest"),
         ({"feeding_class": "sensitive"}, "sensitive-roots"),
         ({"winter_target": True}, "winter-half"),
         ({"growth": "slow"}, "slow-growth"),
@@ -87,7 +89,8 @@ CASES = [
     dict(zip(PLAIN, values, strict=True))
     for values in product(
         ["powder", "liquid"], [False, True], [False, True], ["moderate", "sensitive"],
-        [None, "monthly"], [None, "slow"], [False, True], ["softened", "rain"], [None, 300.0],
+        [None, "monthly"], [None, "slow"], [False, True], [False, True], ["softened", "rain"],
+        [None, 300.0],
         [False, True], [False],
     )
 ]  # fmt: skip

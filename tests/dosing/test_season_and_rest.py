@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.almanac.plants import genera
-from bot.dosing.plants import named, resting
+from bot.dosing.plants import named, resting, types_of
 from bot.dosing.season import season_of
 
 #: Meteorological seasons of the northern hemisphere: WMO convention, from memory.
@@ -77,3 +77,11 @@ def test_only_those_that_rest_are_returned() -> None:
 def test_a_name_outside_the_almanac_is_an_error() -> None:
     with pytest.raises(KeyError):
         named(["Rosa"])
+
+
+@pytest.mark.parametrize(
+    ("genus", "types"),
+    [("Dendrobium", True), ("Dendrobium nobile", False), ("Phalaenopsis", False)],
+)
+def test_only_a_plain_genus_stands_for_its_types(genus: str, types: bool) -> None:
+    assert bool(types_of(named([genus]))) is types

@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from functools import cache
 from importlib import resources
-from typing import Any
+from typing import Any, Literal
 
+from babel.lists import format_list
 from babel.numbers import format_decimal
 from fluent.runtime import FluentBundle, FluentResource
 
@@ -78,11 +79,10 @@ class Wording:
             return self.number(value)
         return f"{self.significant(value * 100)} %"
 
-    def listed(self, items: list[str]) -> str:
-        """'a, b and c' in the language."""
-        from babel.lists import format_list
-
-        return str(format_list(items, locale=self.language))
+    def listed(self, items: list[str], *, either: bool = False) -> str:
+        """'a, b and c', or 'a, b or c', in the language."""
+        style: Literal["or", "standard"] = "or" if either else "standard"
+        return str(format_list(items, style=style, locale=self.language))
 
 
 @cache

@@ -19,7 +19,7 @@ measure-stock = Too little for a { $step } g scale (off by up to { $error } %). 
 measure-stock-liquid = Too little for a { $step } ml syringe (off by up to { $error } %). Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
 measure-cross-check = Roughly { $spoons } level teaspoon of powder: only to catch a slip of the decimal.
 measure-batch = Too little for your tools (off by up to { $error } %). Mix at least { $batch } and keep what is left over for the next watering.
-measure-spoon = A level spoon is a rough measure. Weigh one spoonful once and tell me, and I can do better.
+measure-spoon = A level spoon is a rough measure. Better: weigh one spoonful, and send the label rate in grams.
 
 makes = Makes { $elements } mg/l{ $ec ->
     [none] .
@@ -68,6 +68,7 @@ no-feed-others = For { $plants } alone: { $amount } { $unit } in { $volume }.
 
 # --- cautions ---
 caution-plant-unknown = I do not know the plant: start lower, and tell me its name.
+caution-types-rest = Some kinds of this genus rest now and take no feed: send the species, like Dendrobium nobile.
 caution-wet-roots-first = Wet the roots with clear water first.
 caution-softened-water = Softened water is full of sodium: do not use it on orchids. Take the tap before the softener, or rain.
 caution-spoon-is-rough = A spoonful can weigh twice as much as another: level it, and rather less.
