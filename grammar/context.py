@@ -131,8 +131,10 @@ def _strength_numbers(tokens: Tokens) -> Tokens:
     """'0.25 strength', 'strength .5': a bare number beside the word is a strength."""
     out = list(tokens)
     for index, token in enumerate(out):
-        if token.type != "NUMBER" or AMBIGUOUS in token.value or token.raws[0].kind == "word":
+        if token.type != "NUMBER" or AMBIGUOUS in token.value:
             continue
+        if token.raws[0].kind == "word" and float(token.value).is_integer():
+            continue  # 'two strengths'; but 'point two five' is one
         following, before = _type(out, index + 1), _type(out, index - 1)
         alone = following not in UNITS | {"TIMES", "MINUS", "TO", "OR", "PER"} and not _is_amount(
             out, index
@@ -357,6 +359,24 @@ def _reversed(tokens: Tokens, index: int, volume: int, labelled: bool) -> bool:
     smaller = not is_volume or (_litres(tokens, after) or 1.0) * _DILUTED <= 1.0
     later = _skip(tokens, after + 2, ("FORM", "OF", "FILLER"))
     return smaller and _type(tokens, later) not in ("PER",)
+
+
+def _milligrams(tokens: Tokens) -> Tokens:
+    """'100 mg N/L', '80 mg nitrogen per litre': a concentration of the element."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        kinds = [_type(tokens, index + offset) for offset in range(4)]
+        if kinds == ["MASS_UNIT", "ELEMENT", "PER", "VOLUME_UNIT"]:
+            mass, element, per, litre = tokens[index : index + 4]
+            if (mass.value, litre.value) == ("milligram", "litre"):
+                out.append(_join([mass, per, litre], "CONCENTRATION_UNIT", "mg_l"))
+                out.append(element)
+                index += 4
+                continue
+        out.append(tokens[index])
+        index += 1
+    return out
 
 
 def _amounts(tokens: Tokens) -> Tokens:
@@ -807,6 +827,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
         (doubts.portions, "FRACTION EVERY PLUS AND"),
         (_sizes, "POT"),
+        (_milligrams, "ELEMENT"),
         (_times, "TIMES"),
         (_rates, "PER ARTICLE IN TO FOR EVERY"),
         (_strength_numbers, "STRENGTH"),

@@ -142,5 +142,6 @@ def _with_suggestions(
         for place, found in guesses.items()
         if folded.written(raws[place].start, raws[place].end) in unknown.text
         for rival in (found.rivals or ((found.word,) if found.word else ()))
+        if rival in lexicon.words  # not a lone part of a phrase
     ]
     return replace(unknown, suggestions=tuple(dict.fromkeys(listed))[:4])

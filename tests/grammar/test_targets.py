@@ -12,6 +12,8 @@ from tests.grammar.told import same, value
 SAID: list[tuple[str, str, float]] = [
     ("100 ppm N", "target_n_mg_l", 100), ("target 90 mg/L N", "target_n_mg_l", 90),
     ("150 mg l-1 N", "target_n_mg_l", 150), ("125 ppm nitrogen", "target_n_mg_l", 125),
+    ("100 mg N/L", "target_n_mg_l", 100),
+    ("80 mg nitrogen per litre", "target_n_mg_l", 80),
     ("EC 0.8", "target_ec_ms_cm", 0.8), ("target EC 0.6 mS/cm", "target_ec_ms_cm", 0.6),
     ("EC 600 µS/cm", "target_ec_ms_cm", 0.6),
 ]  # fmt: skip
