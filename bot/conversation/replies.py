@@ -139,7 +139,7 @@ def _measure_line(dose: Dose, words: Wording) -> str:
     spoons = level_teaspoons(dose.amount) if weighed else None
     if spoons is None:
         return line
-    return f"{line} {words.say('measure-cross-check', spoons=words.number(spoons, 3))}"
+    return f"{line} {words.say('measure-cross-check', spoons=words.eighths(spoons))}"
 
 
 def _makes_line(dose: Dose, words: Wording) -> str:

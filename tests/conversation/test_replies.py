@@ -238,3 +238,10 @@ def test_no_shown_amount_is_over_the_ceiling(hundredths: int, per_cent: int, pla
 
 def test_help_and_refusals_hold_no_notes() -> None:
     assert "Not understood" not in ask("florble garble", SETTING).reply
+
+
+@pytest.mark.parametrize(
+    ("spoons", "text"), [(0.125, "1/8"), (0.5, "1/2"), (0.75, "3/4"), (1.0, "1"), (1.125, "1 1/8")]
+)
+def test_spoons_read_as_cooks_write_them(spoons: float, text: str) -> None:
+    assert wording("en").eighths(spoons) == text

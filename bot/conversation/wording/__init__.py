@@ -5,6 +5,7 @@ No figure is made here and no sentence anywhere else.
 
 from __future__ import annotations
 
+from fractions import Fraction
 from functools import cache
 from importlib import resources
 from typing import Any, Literal
@@ -78,6 +79,13 @@ class Wording:
         if value >= 1 and value == round(value, 2):
             return self.number(value)
         return f"{self.significant(value * 100)} %"
+
+    def eighths(self, value: float) -> str:
+        """A number of spoons to the nearest eighth, as cooks write it: 1 1/8, 3/4."""
+        whole, part = divmod(round(value * 8), 8)
+        fraction = Fraction(part, 8)
+        texts = [self.number(whole, 0)] if whole else []
+        return " ".join([*texts, str(fraction)] if part else texts)
 
     def listed(self, items: list[str], *, either: bool = False) -> str:
         """'a, b and c', or 'a, b or c', in the language."""
