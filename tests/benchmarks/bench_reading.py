@@ -17,6 +17,8 @@ from grammar import read
 from tests.grammar.told import messages
 
 ROUNDS = 5
+#: Repeated to the longest message that is read, these are the slowest found so far.
+LONG = ("sphagnim ", "hardnes ", "phalenopsys wintr powdre ", "2 l ", "1 g per ", "1 250 ")
 
 
 def main() -> None:
@@ -41,6 +43,10 @@ def main() -> None:
     if "quantulum3" in times_ms:
         ratio = statistics.median(times_ms["quantulum3"]) / statistics.median(times_ms["read"])
         print(f"read is {ratio:.1f} times faster")
+    for piece in LONG:
+        start = time.perf_counter()
+        read((piece * 2000)[:2000], "en")
+        print(f"2,000 characters of {piece!r}: {1000 * (time.perf_counter() - start):.0f} ms")
 
 
 def _times_ms(texts: list[str], reader: Callable[[str], Any]) -> list[float]:

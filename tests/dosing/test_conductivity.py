@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import timeit
 from collections.abc import Callable
 from typing import Any
 
@@ -227,14 +226,6 @@ def test_an_impossible_solution_is_refused_in_one_sentence(solution: Amounts, sa
     with pytest.raises(ValueError, match=says) as caught:
         ec_ms_cm(solution)
     assert str(caught.value).count("\n") == 0
-
-
-def test_one_mix_takes_under_50_microseconds() -> None:
-    mix = {**HARD_TAP, "NH4+": 2.0, "H2PO4-": 1.4, "NO3-": 2.9, "K+": 2.2}
-    mix["Cl-"] += sum(ions()[n].charge * c for n, c in mix.items())
-    ec_ms_cm(mix)
-    best_s = min(timeit.repeat(lambda: ec_ms_cm(mix), number=100, repeat=40)) / 100
-    assert best_s < 50e-6
 
 
 # --------------------------------------------------------------------------------- EC of a feed

@@ -9,8 +9,6 @@ from __future__ import annotations
 
 import itertools
 import math
-import random
-import time
 from collections import deque
 
 import pytest
@@ -21,7 +19,6 @@ from scipy.optimize import linprog  # type: ignore[import-untyped]
 from bot.dosing.mixing import (
     Contents,
     Mix,
-    MixingPlan,
     Portion,
     PourClear,
     PourOff,
@@ -882,27 +879,3 @@ def test_recomputing_after_the_planned_volume_changes_nothing(
     assert new.steps == plan.steps[step + 1 :]
     assert waters(new.exact_steps) == waters(plan.exact_steps)[-len(waters(new.steps)) or 10**6 :]
     assert new.leftover == plan.leftover
-
-
-# ---------------------------------------------------------------- speed
-
-
-def test_five_hundred_portions_take_under_20_ms() -> None:
-    chance = random.Random(500)
-    portions = []
-    for number in range(500):
-        strength = chance.choice([1, 0.75, 0.5, 0.375, 0.25, 0.1875, 0.125, 0])
-        product = chance.choice(["powder", "drops"]) if strength else ""
-        volume_l = chance.uniform(0.05, 0.6)
-        portions.append(Portion(f"k{number}", volume_l, strength, product, strength * 1.1))
-    took_s = []
-    for _ in range(7):
-        begun = time.perf_counter()
-        plan: MixingPlan = plan_mixing(portions, 10, COARSE)
-        took_s.append(time.perf_counter() - begun)
-
-    assert sum(len(result.keys) for result in plan.results) == sum(
-        p.per_litre > 0 for p in portions
-    )
-    # The fastest of seven: other work on the machine only ever adds time.
-    assert min(took_s) < 0.020

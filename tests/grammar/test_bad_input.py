@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import time
-
 import pytest
 
 from grammar import read
@@ -53,21 +51,15 @@ LONG = ["sphagnim ", "hardnes ", "phalenopsys wintr powdre ", "a ", "5 ", "half 
 
 
 @pytest.mark.parametrize("piece", LONG)
-def test_longest_message_takes_under_a_third_of_a_second(piece: str) -> None:
-    text = (piece * 2000)[:2000]
-    read("2 l", "en")  # the lexicon and the grammar are loaded once
-    taken_s = min(_seconds(text) for _ in range(2))
-    assert taken_s < 0.3
+def test_longest_message_of_one_kind_is_read(piece: str) -> None:
+    text = (piece * 2000)[:2000]  # how long it takes: tests/benchmarks/bench_reading.py
+    assert read(text, "en").text == text
 
 
-def test_hundred_kilobytes_are_refused_at_once() -> None:
-    assert _seconds("2 l " * 25_000) < 0.05
-
-
-def _seconds(text: str) -> float:
-    start = time.perf_counter()
-    read(text, "en")
-    return time.perf_counter() - start
+def test_hundred_kilobytes_are_not_read_at_all() -> None:
+    reading = read("2 l " * 25_000, "en")
+    assert [p.code for p in reading.problems] == ["too_long"]
+    assert reading.volume_l is None
 
 
 def test_unknown_language_is_an_error() -> None:
