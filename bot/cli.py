@@ -10,8 +10,8 @@ from datetime import date, datetime
 import click
 
 from bot.conversation.answer import Answer
-from bot.conversation.ask import Setting, ask
-from bot.conversation.wording import languages, wording
+from bot.conversation.ask import FAULT, Setting, apology, ask
+from bot.conversation.wording import languages
 
 log = logging.getLogger("sinkside")
 #: One line of standard input is read up to here [characters]; the rest of it is passed over.
@@ -68,21 +68,23 @@ def ask_command(
     if batch == (text is not None):
         raise click.UsageError('send one TEXT, like "5 litres, 20-20-20 powder", or --batch')
     setting = Setting(today=today, south=south, language=lang)
+    faults = 0
     for message in _lines() if batch else [text or ""]:
-        answer, fault = answered(message, setting)
-        click.echo(answer.as_json() if as_json and answer else answer.reply if answer else fault)
+        answer = answered(message, setting)
+        faults += answer.kind == FAULT
+        click.echo(answer.as_json() if as_json else answer.reply)
         sys.stdout.flush()
-        if fault and not batch:
-            raise SystemExit(1)
+    if faults:
+        raise SystemExit(1)
 
 
-def answered(message: str, setting: Setting) -> tuple[Answer | None, str]:
-    """An answer, or an apology for a fault of ours, which is logged without the message."""
+def answered(message: str, setting: Setting) -> Answer:
+    """An answer; for a fault of ours an apology, and a line in the log without the message."""
     try:
-        return ask(message, setting), ""
-    except Exception:
+        return ask(message, setting)
+    except Exception:  # whatever broke, the person gets an answer and the next one is served
         log.exception("no answer to a message of %d characters", len(message))
-        return None, wording(setting.language or "en").say("apology")
+        return apology(message, setting)
 
 
 def _lines() -> Iterator[str]:

@@ -14,11 +14,11 @@ from grammar import doubts
 from grammar.numerals import compose, fraction_value
 from grammar.scan import AMBIGUOUS, Token
 from grammar.tokens import PLANTS as _PLANTS
-from grammar.tokens import QUANTITY_UNITS, UNITS, Tokens
+from grammar.tokens import QUANTITY_UNITS, UNITS, Tokens, rewrite
 from grammar.tokens import join as _join
 from grammar.tokens import skip as _skip
 from grammar.tokens import type_at as _type
-from grammar.units import to_canonical
+from grammar.units import COUNTRYLESS, to_canonical
 
 _SLOTS = frozenset({
     "FORM", "MEDIUM", "SEASON", "MONTH", "GROWTH", "REGIME", "GENUS", "WATER", "FRACTION",
@@ -70,23 +70,15 @@ def _analyses(tokens: Tokens) -> Tokens:
     """'20 20 20', 'N 13 P 3 K 15', '13N-3P-15K' are analyses too."""
     if sum(token.type == "NUMBER" for token in tokens) < 3:
         return tokens
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        size = _spaced(tokens, index)
-        if size:
-            values = [t.value for t in tokens[index : index + 3]]
-            out.append(_join(tokens[index : index + 3], "ANALYSIS", " ".join(values)))
-            index += 3
-            continue
-        named, size = _named(tokens, index)
-        if named is not None:
-            out.append(named)
-            index += size
-            continue
-        out.append(tokens[index])
-        index += 1
-    return out
+    return rewrite(tokens, _analysis_at)
+
+
+def _analysis_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    if _spaced(tokens, index):
+        three = tokens[index : index + 3]
+        return [_join(three, "ANALYSIS", " ".join(t.value for t in three))], 3
+    named, size = _named(tokens, index)
+    return None if named is None else ([named], size)
 
 
 def _spaced(tokens: Tokens, index: int) -> int:
@@ -227,19 +219,13 @@ def _is_negative(out: Tokens, number: Token) -> bool:
 
 def _ranges(tokens: Tokens) -> Tokens:
     """'2 to 3 litres', '1/4-1/2', 'half or a quarter', 'between 2 and 3 l': one unclear thing."""
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        size = _range_size(tokens, index)
-        if not size:
-            out.append(tokens[index])
-            index += 1
-            continue
-        end = index + size
-        unit = tokens[end - 1].type
-        out.append(_join(tokens[index:end], "RANGE", unit))
-        index = end
-    return out
+    return rewrite(tokens, _range_at)
+
+
+def _range_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    size = _range_size(tokens, index)
+    stretch = tokens[index : index + size]
+    return ([_join(stretch, "RANGE", stretch[-1].type)], size) if size else None
 
 
 _LINKS = ("MINUS", "TO", "OR")
@@ -363,20 +349,32 @@ def _reversed(tokens: Tokens, index: int, volume: int, labelled: bool) -> bool:
 
 def _milligrams(tokens: Tokens) -> Tokens:
     """'100 mg N/L', '80 mg nitrogen per litre': a concentration of the element."""
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        kinds = [_type(tokens, index + offset) for offset in range(4)]
-        if kinds == ["MASS_UNIT", "ELEMENT", "PER", "VOLUME_UNIT"]:
-            mass, element, per, litre = tokens[index : index + 4]
-            if (mass.value, litre.value) == ("milligram", "litre"):
-                out.append(_join([mass, per, litre], "CONCENTRATION_UNIT", "mg_l"))
-                out.append(element)
-                index += 4
-                continue
-        out.append(tokens[index])
-        index += 1
-    return out
+    return rewrite(tokens, _milligrams_at)
+
+
+def _milligrams_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    kinds = [_type(tokens, index + offset) for offset in range(4)]
+    if kinds != ["MASS_UNIT", "ELEMENT", "PER", "VOLUME_UNIT"]:
+        return None
+    mass, element, per, litre = tokens[index : index + 4]
+    if (mass.value, litre.value) != ("milligram", "litre"):
+        return None
+    return [_join([mass, per, litre], "CONCENTRATION_UNIT", "mg_l"), element], 4
+
+
+def _countries(tokens: Tokens) -> Tokens:
+    """'2 pints (uk)': the country of a measure may stand behind it."""
+    return rewrite(tokens, _country_at)
+
+
+def _country_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    unit = tokens[index]
+    if unit.type != "VOLUME_UNIT" or _type(tokens, index + 1) != "COUNTRY":
+        return None
+    if unit.value not in COUNTRYLESS:
+        return None
+    country = tokens[index + 1]
+    return [_join([unit, country], "VOLUME_UNIT", f"{country.value}_{unit.value}")], 2
 
 
 def _amounts(tokens: Tokens) -> Tokens:
@@ -630,19 +628,17 @@ def _mixtures(tokens: Tokens) -> Tokens:
 
 def _negations(tokens: Tokens) -> Tokens:
     """'no sphagnum', 'not in winter': what it is not, is not what it is."""
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        if tokens[index].type == "NOT":
-            at = _negated(tokens, index)
-            if _type(tokens, at) in _SLOTS and not tokens[at].after_break:
-                end = at + (2 if tokens[at].type == "AMOUNT" else 1)
-                out.append(_join(tokens[index:end], "NEGATED", tokens[at].type))
-                index = end
-                continue
-        out.append(tokens[index])
-        index += 1
-    return out
+    return rewrite(tokens, _negation_at)
+
+
+def _negation_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    if tokens[index].type != "NOT":
+        return None
+    at = _negated(tokens, index)
+    if _type(tokens, at) not in _SLOTS or tokens[at].after_break:
+        return None
+    end = at + (2 if tokens[at].type == "AMOUNT" else 1)
+    return [_join(tokens[index:end], "NEGATED", tokens[at].type)], end - index
 
 
 def _negated(tokens: Tokens, index: int) -> int:
@@ -682,18 +678,14 @@ def _loose(tokens: Tokens) -> Tokens:
 
 def _rhythms(tokens: Tokens) -> Tokens:
     """'every 9 days' is a rhythm, if none that the rules know."""
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        counted = _type(tokens, index + 1) in ("NUMBER", "AMOUNT")
-        timed = counted and _type(tokens, index + 2) == "TIME_UNIT"
-        if tokens[index].type == "EVERY" and timed:
-            out.append(_join(tokens[index : index + 3], "OTHER_REGIME", "other"))
-            index += 3
-            continue
-        out.append(tokens[index])
-        index += 1
-    return out
+    return rewrite(tokens, _rhythm_at)
+
+
+def _rhythm_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    every, count, unit = (_type(tokens, index + offset) for offset in range(3))
+    if every != "EVERY" or count not in ("NUMBER", "AMOUNT") or unit != "TIME_UNIT":
+        return None
+    return [_join(tokens[index : index + 3], "OTHER_REGIME", "other")], 3
 
 
 def _sizes(tokens: Tokens) -> Tokens:
@@ -817,6 +809,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(types.split()))
     for rule, types in (
         (compose, "NUMBER POINT"),
+        (_countries, "COUNTRY"),
         (_signs, "MINUS"),
         (_analyses, "NUMBER"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from grammar.numerals import fraction_value
 from grammar.scan import Token
-from grammar.tokens import PLANTS, UNITS, Tokens, clauses, join, skip, type_at
+from grammar.tokens import PLANTS, UNITS, Tokens, clauses, join, rewrite, skip, type_at
 
 _STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER", "VAGUE"})
 _SMALL_WORDS = ("FILLER", "ARTICLE", "OF")
@@ -187,18 +187,14 @@ def _share_size(tokens: Tokens, index: int) -> int:
 
 
 def portions(tokens: Tokens) -> Tokens:
-    """'2 l each', '1 l + 1 l', 'two half litre bottles', 'half full': how much was not said."""
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        size = _portion_size(tokens, index)
-        if size:
-            out.append(join(tokens[index : index + size], "SEVERAL", "product_of_numbers"))
-            index += size
-            continue
-        out.append(tokens[index])
-        index += 1
-    return out
+    """'2 l each', 'two half litre bottles', 'half full': how much in all was not said."""
+    return rewrite(tokens, _portion_at)
+
+
+def _portion_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    size = _portion_size(tokens, index)
+    stretch = tokens[index : index + size]
+    return ([join(stretch, "SEVERAL", "product_of_numbers")], size) if size else None
 
 
 def _portion_size(tokens: Tokens, index: int) -> int:
@@ -244,18 +240,15 @@ def others(tokens: Tokens) -> Tokens:
 
 def containers(tokens: Tokens) -> Tokens:
     """'half the can', 'the tank is full': a share of what stands there, no strength."""
-    out: Tokens = []
-    index = 0
-    while index < len(tokens):
-        size = _container_size(tokens, index)
-        if size:
-            out.append(join(tokens[index : index + size], "UNKNOWN", "container"))
-            index += size
-            continue
-        token = tokens[index]
-        out.append(token._replace(type="FILLER") if token.type == "CONTAINER" else token)
-        index += 1
-    return out
+    return rewrite(tokens, _container_at)
+
+
+def _container_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    size = _container_size(tokens, index)
+    if size:
+        return [join(tokens[index : index + size], "UNKNOWN", "container")], size
+    token = tokens[index]
+    return ([token._replace(type="FILLER")], 1) if token.type == "CONTAINER" else None
 
 
 def _container_size(tokens: Tokens, index: int) -> int:

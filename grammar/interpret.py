@@ -12,7 +12,7 @@ from grammar.numerals import fraction_value
 from grammar.parser import Parsed
 from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
 from grammar.scan import AMBIGUOUS, Folded, Token
-from grammar.units import to_canonical
+from grammar.units import COUNTRYLESS, to_canonical
 
 _Parts = list[tuple[str, list[Token]]]
 #: IUPAC atomic weights give these; fixtures/published/oxides.toml holds the check.
@@ -25,7 +25,6 @@ ELEMENT_IN_OXIDE: dict[str, tuple[str, float]] = {
     "SiO2": ("Si", 0.467435),
     "Na2O": ("Na", 0.741857),
 }
-_COUNTRYLESS = ("gallon", "quart", "pint", "fluid_ounce")
 #: A conductivity above this is most likely in other units than written.
 _EC_PLAUSIBLE_MS_CM = 10.0
 #: States of growth that a plant can show at the same time; the later in the list wins.
@@ -84,7 +83,7 @@ class _Notes:
 
     def unit(self, token: Token) -> str:
         """A unit id; a gallon without a country takes the person's."""
-        if token.value not in _COUNTRYLESS:
+        if token.value not in COUNTRYLESS:
             return token.value
         self.measure_taken = self.measure
         return f"{self.measure}_{token.value}"
@@ -271,6 +270,8 @@ def _beside_water(parts: _Parts, index: int) -> bool:
 
     if "AIM" in kinds(index - 1) or "AIM" in kinds(index + 1):
         return False
+    if any((t.type, t.value) == ("EC", "aim") for t in parts[index][1]):
+        return False  # 'feed EC', 'final EC'
     before = index - 1
     while before >= 0 and parts[before][0] in ("hardness", "alkalinity", "conductivity"):
         before -= 1

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TypeAlias
 
 from grammar.scan import Token
@@ -43,4 +44,27 @@ def clauses(tokens: Tokens) -> list[Tokens]:
         if token.after_break or not out:
             out.append([])
         out[-1].append(token)
+    return out
+
+
+def rewrite(tokens: Tokens, find: Callable[[Tokens, int], tuple[Tokens, int] | None]) -> Tokens:
+    """The tokens with each stretch that `find` recognises replaced.
+
+    Parameters
+    ----------
+    tokens : to look through, left to right
+    find : for a list and a place in it, the tokens to put there and how many they stand
+        for, or None where it finds nothing
+
+    Returns
+    -------
+    list of Token
+    """
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        found = find(tokens, index)
+        new, size = found if found is not None else ([tokens[index]], 1)
+        out += new
+        index += size
     return out

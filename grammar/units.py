@@ -20,6 +20,8 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     import pint
 
+#: Measures whose size depends on the country: 'us_' or 'imperial_' goes before the id.
+COUNTRYLESS = ("gallon", "quart", "pint", "fluid_ounce")
 #: What a unit id converts to; ids not listed here are unknown on purpose.
 CANONICAL: dict[str, str] = {
     unit: canonical

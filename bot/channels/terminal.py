@@ -17,7 +17,7 @@ from bot.conversation.wording import wording
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
 _EXAMPLE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 
-Answering = Callable[[str, Setting], tuple[Answer | None, str]]
+Answering = Callable[[str, Setting], Answer]
 
 
 def chat(setting: Setting, answered: Answering) -> None:
@@ -26,7 +26,7 @@ def chat(setting: Setting, answered: Answering) -> None:
     Parameters
     ----------
     setting : the day, hemisphere and language
-    answered : gives an answer, or an apology for a fault of ours
+    answered : gives an answer, an apology for a fault of ours among them
     """
     interactive = sys.stdin.isatty()
     words = wording(setting.language or "en")
@@ -44,10 +44,10 @@ def chat(setting: Setting, answered: Answering) -> None:
         if details is not None:
             click.echo(details)
             continue
-        last, fault = answered(typed, setting)
-        click.echo(last.reply if last else fault)
+        last = answered(typed, setting)
+        click.echo(last.reply)
         if interactive:
-            further = hint(last, words) if last else ""
+            further = hint(last, words)
             click.echo(click.style(further, dim=True) + "\n" if further else "")
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from pydantic import BaseModel, ConfigDict
+import json
+
+from pydantic import BaseModel, ConfigDict, Field
 
 
 class _Model(BaseModel):
@@ -52,11 +54,7 @@ class ReadAs(_Model):
     """A word taken for another; `as` in JSON."""
 
     text: str
-    meaning: str
-
-    def model_dump_contract(self) -> dict[str, str]:
-        """With the name the contract gives it."""
-        return {"text": self.text, "as": self.meaning}
+    meaning: str = Field(serialization_alias="as")
 
 
 class Unknown(_Model):
@@ -129,10 +127,7 @@ class Answer(_Model):
 
     def as_json(self) -> str:
         """One line of JSON, in the names of the contract."""
-        import json
-
-        data = self.model_dump(mode="json")
-        data["read_as"] = [r.model_dump_contract() for r in self.read_as]
+        data = self.model_dump(mode="json", by_alias=True)
         if self.dose is not None and self.dose.stock is not None:
             data["dose"]["stock"] = self.dose.stock.model_dump(exclude_none=True)
         return json.dumps(data, ensure_ascii=False)

@@ -9,12 +9,14 @@ from datetime import date
 from bot.conversation import answer as out
 from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
 from bot.conversation.wording import Wording, wording
-from bot.dosing.dose import Dose, DoseRequest, Rate, work_out
+from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
 from bot.dosing.plants import Genus, named, resting, types_of
 from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING, Step
 from grammar import Conflict, Reading, read
 
+#: The kind of an answer that is an apology for a fault of ours.
+FAULT = "fault"
 #: More than any home mixes at once [L].
 MOST_L = 10_000.0
 #: Less than this nobody pours, and weaker than this is clear water [L], [1].
@@ -57,6 +59,12 @@ def ask(text: str, setting: Setting) -> out.Answer:
         if settled is not None:
             return settled
     return _dose(reading, setting, words)
+
+
+def apology(text: str, setting: Setting) -> out.Answer:
+    """The answer to a message on which a fault of ours left none."""
+    reading = Reading(text=text, language=setting.language or "en")
+    return _answer(reading, FAULT, wording(reading.language).say("apology"))
 
 
 def warm_up(setting: Setting) -> None:
@@ -217,16 +225,11 @@ def _missing(reading: Reading, setting: Setting, words: Wording) -> out.Answer |
     return None if code is None else _asking(reading, words.say(code), words)
 
 
-#: Conductivity of water without salts [mS/cm]: reverse osmosis and distilled 0.02 at most,
-#: common practice; rain 0.05 is the top of what is usual, from memory.
-_PURE_EC = {"rain": 0.05, "reverse_osmosis": 0.02, "distilled": 0.02}
-
-
 def _water_ec(reading: Reading) -> float | None:
     water = reading.water
     if water is None:
         return None
-    return water.ec_ms_cm if water.ec_ms_cm is not None else _PURE_EC.get(water.kind)
+    return water.ec_ms_cm if water.ec_ms_cm is not None else pure_water_ec_ms_cm(water.kind)
 
 
 # --- the dose ------------------------------------------------------------------------------
@@ -337,7 +340,7 @@ def _answer(
         why=why or [],
         cautions=cautions or [],
         ask=question,
-        reply=text if kind in ("help", "refused") else with_notes(text, reading, words),
+        reply=text if kind in ("help", "refused", FAULT) else with_notes(text, reading, words),
     )  # fmt: skip
 
 

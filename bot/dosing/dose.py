@@ -255,6 +255,12 @@ def _ec(product: _Product, per_litre: float) -> EcRange | None:
         return None
 
 
+def pure_water_ec_ms_cm(kind: str) -> float | None:
+    """EC of a kind of water that holds hardly any salts [mS/cm], None for the others."""
+    figure = measures().get(f"ec_of_{kind}")
+    return figure.value if figure else None
+
+
 def _source_steps(source: str) -> list[Step]:
     """What full strength was taken to be, where it was not a label rate."""
     if source == "assumed":
