@@ -10,7 +10,8 @@ from grammar import read
 from tests.grammar.told import same, value
 
 SAID: list[tuple[str, float, str]] = [
-    ("1 g/l", 1, "g"), ("1 g per litre", 1, "g"), ("30 g makes 20 l", 1.5, "g"), ("5 g per 10 litres", 0.5, "g"),
+    ("1 g/l", 1, "g"), ("1 g per litre", 1, "g"), ("30 g makes 20 l", 1.5, "g"),
+    ("5 g per 10 litres", 0.5, "g"),
     ("2 ml per litre", 2, "ml"), ("5 g per 2 l", 2.5, "g"), ("1 g L⁻¹", 1, "g"),
     ("1 g l-1", 1, "g"), ("2 ml L-1", 2, "ml"), ("1 tsp per us gallon", 1 / 3.785411784, "tsp"),
     ("1 tbsp per 4 l", 0.75, "tsp"), ("1 oz per 10 l", 2.8349523, "g"), ("1:500", 2, "ml"),

@@ -15,7 +15,8 @@ SAID: list[tuple[str, str, float]] = [
     ("100 mg N/L", "target_n_mg_l", 100),
     ("80 mg nitrogen per litre", "target_n_mg_l", 80),
     ("EC 0.8", "target_ec_ms_cm", 0.8), ("want ec 0.7", "target_ec_ms_cm", 0.7),
-    ("tap water, final EC 0.9", "target_ec_ms_cm", 0.9), ("target EC 0.6 mS/cm", "target_ec_ms_cm", 0.6),
+    ("tap water, final EC 0.9", "target_ec_ms_cm", 0.9),
+    ("target EC 0.6 mS/cm", "target_ec_ms_cm", 0.6),
     ("EC 600 µS/cm", "target_ec_ms_cm", 0.6),
 ]  # fmt: skip
 

@@ -15,7 +15,8 @@ SAID: list[tuple[str, float]] = [
     ("one and a half litres", 1.5), ("2 1/2 l", 2.5), ("2½ l", 2.5), ("1/2 l", 0.5),
     ("a litre", 1), ("two point five litres", 2.5), ("one half litre", 0.5),
     ("twenty five litres", 25), ("1 us gallon", 3.785411784), ("1 imperial gallon", 4.54609),
-    ("2 us pints", 0.946352946), ("2 pints (uk)", 1.1365225), ("2 imperial pints", 1.1365225), ("12 us fl oz", 0.354882355),
+    ("2 us pints", 0.946352946), ("2 pints (uk)", 1.1365225),
+    ("2 imperial pints", 1.1365225), ("12 us fl oz", 0.354882355),
 ]  # fmt: skip
 
 
