@@ -54,6 +54,8 @@ class _Notes:
     trace: bool = False
     exact: bool = False
     counts: list[int] = field(default_factory=list)
+    sizes_cm: list[float] = field(default_factory=list)
+    weights_g: list[float] = field(default_factory=list)
     measure_taken: str | None = None
     negated: list[tuple[str, str]] = field(default_factory=list)
 
@@ -206,6 +208,23 @@ def _quantity(notes: _Notes, amount: float, unit: Token) -> tuple[float, str]:
     if unit.type == "VOLUME_UNIT":
         return 1000 * to_canonical(amount, notes.unit(unit)), "ml"
     return amount * (3 if "tablespoon" in unit.value else 1), "tsp"
+
+
+def _size(notes: _Notes, tokens: list[Token]) -> None:
+    value = notes.number(tokens[0], "pot_cm")
+    if value is not None:
+        notes.sizes_cm.append(to_canonical(value, tokens[1].value))
+
+
+def _weight(notes: _Notes, tokens: list[Token]) -> None:
+    if AMBIGUOUS not in tokens[0].value and "/" not in tokens[0].value:
+        notes.weights_g.append(to_canonical(float(tokens[0].value), tokens[1].value))
+    _lone(notes, tokens)
+
+
+def _only(values: list[float]) -> float | None:
+    """The one value of what may be said in passing, None where two differ."""
+    return values[0] if len(set(values)) == 1 else None
 
 
 def _target(notes: _Notes, tokens: list[Token]) -> None:
@@ -364,7 +383,8 @@ _READERS: dict[str, Callable[[_Notes, list[Token]], None]] = {
     "scale": _scale,
     "word": _word,
     "unclear": _unclear,
-    "weight": _lone,
+    "weight": _weight,
+    "size": _size,
     "spoons": _lone,
     "span": _lone,
 }
@@ -414,6 +434,8 @@ def _reading(notes: _Notes, language: str) -> Reading:
         target_n_mg_l=get("target_n_mg_l"),  # type: ignore[arg-type]
         target_ec_ms_cm=get("target_ec_ms_cm"),  # type: ignore[arg-type]
         scale_step_g=get("scale_step_g"),  # type: ignore[arg-type]
+        pot_cm=_only(notes.sizes_cm),
+        weight_g=_only(notes.weights_g),
         measure_taken=notes.measure_taken,
         read_as=tuple(dict.fromkeys(notes.read_as)),
         unknown=tuple(dict.fromkeys(notes.unknown)),

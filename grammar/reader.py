@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import partial
 
 from grammar.context import settle
 from grammar.interpret import interpret
 from grammar.lexicon import Lexicon, languages, load
+from grammar.order import Names
+from grammar.orders import find
 from grammar.parser import parse
 from grammar.reading import Problem, ReadAs, Reading, Unknown
 from grammar.scan import Folded, Raw, fold, raws_of, typed
@@ -24,7 +27,9 @@ _HIDDEN = re.compile(
 )
 
 
-def read(text: str, language: str | None = None, *, measure: str = "us") -> Reading:
+def read(
+    text: str, language: str | None = None, *, measure: str = "us", names: Names | None = None
+) -> Reading:
     """What a message says about a feeding, and what is unclear in it.
 
     Parameters
@@ -32,6 +37,7 @@ def read(text: str, language: str | None = None, *, measure: str = "us") -> Read
     text : one message, as typed
     language : code of a lexicon, or None to find out
     measure : 'us' or 'imperial', for a gallon, quart, pint or fluid ounce without a country
+    names : what is on record; None where nothing is kept, and no order is looked for
 
     Returns
     -------
@@ -51,13 +57,20 @@ def read(text: str, language: str | None = None, *, measure: str = "us") -> Read
         return Reading(text=text, language=language or "en", problems=(problem,))
     folded = fold(text)
     if language is not None:
-        return _read(folded, load(language), measure)
-    readings = [_read(folded, load(code), measure) for code in languages()]
+        return _read(folded, load(language), measure, names)
+    readings = [_read(folded, load(code), measure, names) for code in languages()]
     return min(readings, key=lambda r: (len(r.unknown) + len(r.read_as), r.language != "en"))
 
 
-def _read(folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
+def _read(folded: Folded, lexicon: Lexicon, measure: str, names: Names | None) -> Reading:
     raws = raws_of(folded, lexicon)
+    if names is None:
+        return _figures(raws, folded, lexicon, measure)
+    understand = partial(_figures, folded=folded, lexicon=lexicon, measure=measure)
+    return find(raws, folded, lexicon, names, understand)
+
+
+def _figures(raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
     first = _meaning(raws, folded, lexicon, measure)
     if not first.unknown:
         return first

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from grammar.order import Order
+
 
 @dataclass(frozen=True, slots=True)
 class Water:
@@ -78,6 +80,9 @@ class Reading:
     target_ec_ms_cm : conductivity wanted in the can [mS/cm]
     count : number of plants
     scale_step_g : smallest step the person's scale shows [g]
+    pot_cm : a size that was said, such as that of a pot [cm]
+    weight_g : a weight said by itself, such as that of a pack [g]
+    order : what is wanted of the records, where they were asked for
     mentions_feeding : whether a word like feed or fertiliser fell
     measure_taken : 'us' or 'imperial' where a gallon, quart, pint or fluid ounce came
         without a country
@@ -105,12 +110,15 @@ class Reading:
     target_n_mg_l: float | None = None
     target_ec_ms_cm: float | None = None
     scale_step_g: float | None = None
+    pot_cm: float | None = None
+    weight_g: float | None = None
     measure_taken: str | None = None
     mentions_feeding: bool = False
     read_as: tuple[ReadAs, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
     problems: tuple[Problem, ...] = ()
+    order: Order | None = None
 
     @property
     def genus(self) -> str | None:

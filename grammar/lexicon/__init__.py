@@ -18,6 +18,9 @@ COMMON = "common"
 #: Sections that hold settings or lists for the speller, not words to read.
 _NOT_TOKENS = frozenset({"meta", "not_a_slip"})
 
+#: Sections of what is said to somebody who keeps records: found apart, see `orders`.
+_ORDER_SECTIONS = frozenset({"order", "place", "trait", "when", "currency", "label_part"})
+
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
 
@@ -48,6 +51,7 @@ class Lexicon:
     plain: frozenset[str]  # everyday words that are no slips of ours
     digit_words: tuple[str, ...]  # words that hold digits (k2o), longest first
     samples: dict[Entry, str]  # how to say it, for suggestions
+    orders: Trie  # what is said to somebody who keeps records
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -98,7 +102,7 @@ def load(language: str) -> Lexicon:
     phrase_words: dict[str, Entry] = {}
     run_together: list[tuple[list[str], Entry]] = []
     for section, table in (*early, *late):
-        if section in _NOT_TOKENS:
+        if section in _NOT_TOKENS or section in _ORDER_SECTIONS:
             continue
         for value, phrases in table.items():
             entry = Entry(section.upper(), value)
@@ -118,7 +122,17 @@ def load(language: str) -> Lexicon:
         _insert(trie, parts, entry)
     plain = frozenset(own.get("not_a_slip", {}).get("plain", []))
     rest = {w: e for w, e in phrase_words.items() if w not in words and len(w) > 4}
-    return Lexicon(language, trie, words, rest, plain, _digit_words(words), samples)
+    orders = _orders({name: own.get(name, {}) for name in sorted(_ORDER_SECTIONS)})
+    return Lexicon(language, trie, words, rest, plain, _digit_words(words), samples, orders)
+
+
+def _orders(tables: dict[str, dict[str, list[str]]]) -> Trie:
+    trie = Trie()
+    for section, table in tables.items():
+        for value, phrases in table.items():
+            for phrase in phrases:
+                _insert(trie, pieces(phrase), Entry(section.upper(), value))
+    return trie
 
 
 def _insert(trie: Trie, parts: list[str], entry: Entry) -> None:

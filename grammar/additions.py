@@ -1,0 +1,90 @@
+"""The plants of a message that puts plants on record, each kind with what is said of it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import pairwise
+
+from grammar.facts import Facts
+from grammar.marks import Mark
+from grammar.order import PlantSaid
+
+
+def plants(facts: Facts) -> tuple[PlantSaid, ...]:
+    """Each kind in a message that puts plants on record, with what is said of it."""
+    said = [_plant(facts, span) for span in borders(facts)]
+    if len(said) > 1 and len(facts.place_runs) == 1:
+        place = facts.place
+        said = [replace(p, place=p.place or place) for p in said]
+    return tuple(said)
+
+
+def borders(facts: Facts) -> list[range]:
+    places = [i for i, _ in facts.genus_places]
+    if len(places) < 2:
+        return [range(len(facts.raws))]
+    cuts = [0]
+    for before, place in pairwise(places):
+        cut = place
+        while cut > before + 1 and not _begins(facts, cut):
+            cut -= 1
+        cuts.append(cut)
+    return [range(a, b) for a, b in zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)]
+
+
+def _begins(facts: Facts, index: int) -> bool:
+    """Whether a further plant begins with this word: behind a comma, 'and', or a number."""
+    raw = facts.raws[index]
+    entry = facts.words.lexicon.words.get(raw.text)
+    kind = entry.type if entry is not None else ""
+    return raw.after_break or kind in ("AND", "PLUS") or raw.text == "+"
+
+
+def _plant(facts: Facts, span: range) -> PlantSaid:
+    reading = facts.read_rest(span)
+    name, name_at = facts.new_name
+    named = name if name and name_at and min(name_at) in span else None
+    known = next((m.value for m in facts.found if m.type == "PLANT" and m.at in span), None)
+    named = named or known
+    traits = [facts.raws[m.at].text for m in facts.found
+              if m.at in span and m.at not in name_at and _is_trait(facts, m)]  # fmt: skip
+    for unknown in reading.unknown:
+        text = unknown.text.strip("\"'")
+        lone = text[:1].isupper() and named is None and not any(c.isdigit() for c in text)
+        if lone and _stands_alone(facts, span, text):
+            named = text
+        elif not any(c.isdigit() for c in text):
+            traits.append(text)
+    places = [text for text, run in facts.place_runs if min(run) in span]
+    return PlantSaid(
+        genus=reading.genera[0] if reading.genera else None,
+        count=reading.count,
+        name=named,
+        traits=tuple(traits),
+        medium=reading.medium,
+        pot_cm=reading.pot_cm,
+        place=places[-1] if places else None,
+        growth=reading.growth,
+        water=reading.water.kind if reading.water else None,
+    )
+
+
+def _is_trait(facts: Facts, mark: Mark) -> bool:
+    if mark.type == "TRAIT":
+        return True
+    lone = not any(mark.at in run for _, run in facts.place_runs)
+    return mark.type == "PLACE" and mark.value == "mark" and lone
+
+
+def _stands_alone(facts: Facts, span: range, text: str) -> bool:
+    """Whether these words fill a part of their own: 'Ruby, a masdevallia'."""
+    raws, folded = facts.raws, facts.folded
+    words = [i for i in span if folded.written(raws[i].start, raws[i].end) in text]
+    if not words:
+        return False
+    after = words[-1] + 1
+    ends = after >= len(facts.raws) or facts.raws[after].after_break
+    quoted = words[0] > 0 and facts.folded.text[facts.raws[words[0]].start - 1] in "'\""
+    before = words[0] - 1
+    begins = facts.raws[words[0]].after_break or before < 0 or before in facts.held
+    return quoted or (ends and begins)

@@ -1,0 +1,266 @@
+"""One message looked at for what it wants of the records: cues, names, places, and the rest."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeAlias
+
+from grammar.days import when
+from grammar.labels import label
+from grammar.lexicon import Entry
+from grammar.marks import Mark, Words, written
+from grammar.order import LabelSaid, Target, When
+from grammar.reading import Reading
+from grammar.scan import Folded, Raw, Token, typed
+
+Understand: TypeAlias = Callable[[list[Raw]], Reading]
+
+#: Words of an order that also say something of a dose stay in the rest that is read.
+_ALSO_READ = frozenset({
+    "WATER", "WATER_WORD", "OTHER_WATER", "SCALE", "FORM", "MEDIUM", "EC", "GENUS", "POT",
+    "GROWTH", "STRENGTH",
+})  # fmt: skip
+_NAME_ENDS = frozenset({"IN", "FOR", "AND", "MEDIUM", "GENUS", "TO"})
+_LONGEST_NAME = 6
+#: A growth state, a medium and the like say nothing of a dose by themselves.
+_ASKS_DOSE = ("volume_l", "analysis", "strength", "target_n_mg_l", "target_ec_ms_cm", "label_rate")
+
+
+@dataclass(frozen=True)
+class Facts:
+    """One message looked at for orders: its words, the phrases found, and the rest as read."""
+
+    words: Words
+    understand: Understand
+
+    @property
+    def folded(self) -> Folded:
+        """The message."""
+        return self.words.folded
+
+    @property
+    def raws(self) -> list[Raw]:
+        """Its words, numbers and signs."""
+        return self.words.raws
+
+    @property
+    def found(self) -> list[Mark]:
+        """The phrases of the records in it."""
+        return self.words.found
+
+    # --- phrases ---
+
+    @cached_property
+    def cues(self) -> frozenset[str]:
+        """Values of the order phrases."""
+        return frozenset(m.value for m in self.found if m.type == "ORDER")
+
+    def has(self, *values: str) -> bool:
+        """Whether one of these order phrases fell."""
+        return not self.cues.isdisjoint(values)
+
+    def first(self, *values: str) -> Mark | None:
+        """The first of these order phrases."""
+        return next((m for m in self.found if m.type == "ORDER" and m.value in values), None)
+
+    def starts(self, *values: str) -> bool:
+        """Whether the message begins with one of these order phrases."""
+        mark = self.first(*values)
+        return mark is not None and all(self._is_filler(i) for i in range(mark.at))
+
+    @cached_property
+    def question(self) -> bool:
+        """Whether it asks for something."""
+        return "?" in self.folded.text or self.has("dose")
+
+    @cached_property
+    def alone(self) -> bool:
+        """Whether nothing but order phrases and filler stands in it."""
+        held = {i for m in self.found for i in range(m.at, m.end)}
+        return all(i in held or self._is_filler(i) for i in range(len(self.raws)))
+
+    def _entry(self, index: int) -> Entry | None:
+        return self.words.lexicon.words.get(self.raws[index].text)
+
+    def _is_filler(self, index: int) -> bool:
+        entry = self._entry(index)
+        return entry is not None and entry.type in ("FILLER", "AND", "ARTICLE", "TO", "OF", "FOR")
+
+    # --- names, places, days ---
+
+    @cached_property
+    def new_name(self) -> tuple[str, frozenset[int]]:
+        """What something shall be called, and the words that say so."""
+        cue = self.first("naming")
+        if cue is not None:
+            return self._name_from(cue.end)
+        renaming = self.first("rename")
+        if renaming is None:
+            return "", frozenset()
+        for index in range(renaming.end, len(self.raws)):
+            entry = self._entry(index)
+            if entry is not None and (entry.type == "TO" or self.raws[index].text == "as"):
+                return self._name_from(index + 1)
+        return self._name_after_target(renaming)
+
+    def _name_after_target(self, cue: Mark) -> tuple[str, frozenset[int]]:
+        """'call the vanda Blue', 'Ruby is now called Rubin'."""
+        end = max(
+            [m.end for m in self.found if m.type == "PLANT" and m.at >= cue.end]
+            + [i + 1 for i, _ in self.genus_places if i >= cue.end],
+            default=cue.end,
+        )
+        return self._name_from(end)
+
+    def _name_from(self, start: int) -> tuple[str, frozenset[int]]:
+        taken: list[int] = []
+        quoted = False
+        for index in range(start, min(len(self.raws), start + _LONGEST_NAME + 2)):
+            raw = self.raws[index]
+            if raw.text == '"':
+                taken.append(index)
+                if quoted:
+                    break
+                quoted = True
+                continue
+            entry = self._entry(index)
+            ends = entry is not None and entry.type in _NAME_ENDS
+            if taken and not quoted and (ends or (raw.after_break and not raw.dotted)):
+                break
+            if raw.after_break and index > start and not quoted:
+                break
+            taken.append(index)
+        kept = [i for i in taken if self.raws[i].text != '"'][:_LONGEST_NAME]
+        return written(self.folded, [self.raws[i] for i in kept]), frozenset(taken)
+
+    @cached_property
+    def place_runs(self) -> list[tuple[str, frozenset[int]]]:
+        """The places that were said, with the words that say each."""
+        held = self.new_name[1]
+        spots = [m for m in self.found if m.type in ("PLACE", "KNOWN_PLACE")
+                 and held.isdisjoint(range(m.at, m.end))]  # fmt: skip
+        runs: list[list[Mark]] = []
+        for mark in spots:
+            joins = runs and runs[-1][-1].end == mark.at and not self.raws[mark.at].after_break
+            if joins:
+                runs[-1].append(mark)
+            else:
+                runs.append([mark])
+        out = []
+        for run in runs:
+            if not any(m.type == "KNOWN_PLACE" or m.value == "noun" for m in run):
+                continue
+            indices = range(run[0].at, run[-1].end)
+            exact = next((m.value for m in run if m.type == "KNOWN_PLACE"), "")
+            whole = written(self.folded, [self.raws[i] for i in indices])
+            name = exact if len(run) == 1 and exact else whole
+            out.append((name, frozenset(indices)))
+        return out
+
+    @property
+    def place(self) -> str | None:
+        """The last place that was said: where something is or goes."""
+        return self.place_runs[-1][0] if self.place_runs else None
+
+    @cached_property
+    def when(self) -> tuple[When | None, frozenset[int]]:
+        """The day or stretch that was said, with its words."""
+        return when(self.words)
+
+    @cached_property
+    def tokens(self) -> list[Token]:
+        """The words typed by the vocabulary of a dose."""
+        return typed(self.raws, self.folded, self.words.lexicon)
+
+    @cached_property
+    def genus_places(self) -> list[tuple[int, str]]:
+        """Where each kind of plant is named; the place is that of its last word."""
+        starts = {raw.start: i for i, raw in enumerate(self.raws)}
+        held = self.new_name[1] if not self.first("rename") else frozenset()
+        return [(starts[t.raws[-1].start], t.value) for t in self.tokens
+                if t.type == "GENUS" and starts[t.raws[0].start] not in held]  # fmt: skip
+
+    # --- the rest ---
+
+    @cached_property
+    def held(self) -> frozenset[int]:
+        """The words that are not read for figures."""
+        out = set(self.new_name[1]) | set(self.when[1])
+        for _, run in self.place_runs:
+            out |= run
+        for mark in self.found:
+            indices = range(mark.at, mark.end)
+            if mark.type in ("PLANT", "PRODUCT", "TRAIT", "CURRENCY"):
+                out |= set(indices)
+            elif mark.type in ("ORDER", "LABEL_PART"):
+                out |= {i for i in indices if not self._also_read(i)}
+        return frozenset(out)
+
+    def _also_read(self, index: int) -> bool:
+        entry = self._entry(index)
+        return entry is not None and entry.type in _ALSO_READ
+
+    def read_rest(
+        self, within: range | None = None, without: frozenset[int] = frozenset()
+    ) -> Reading:
+        """The figures of the words that no order, name, place or day holds."""
+        span = within if within is not None else range(len(self.raws))
+        left = [self.raws[i] for i in span if i not in self.held and i not in without]
+        return self.understand(left)
+
+    @cached_property
+    def rest(self) -> Reading:
+        """The figures of the whole message."""
+        return self.read_rest()
+
+    @cached_property
+    def label(self) -> tuple[LabelSaid, frozenset[int]]:
+        """What a label says beyond its numbers, with the words that say it."""
+        return label(self.words)
+
+    @cached_property
+    def label_rest(self) -> Reading:
+        """The figures that are left beside `label`."""
+        return self.read_rest(without=self.label[1]) if self.label[1] else self.rest
+
+    @cached_property
+    def asks_dose(self) -> bool:
+        """Whether the rest says what only a dose needs."""
+        return any(getattr(self.rest, slot) is not None for slot in _ASKS_DOSE)
+
+    # --- which plants ---
+
+    @cached_property
+    def target(self) -> Target:
+        """The plants that are meant."""
+        excepted = self.first("except")
+        cut = excepted.at if excepted is not None else len(self.raws)
+        held = self.new_name[1]
+        names = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
+        traits = [
+            self.raws[m.at].text
+            for m in self.found
+            if m.at not in held
+            and (m.type == "TRAIT" or (m.type == "PLACE" and m.value == "mark"
+                 and not any(m.at in run for _, run in self.place_runs)))
+        ]  # fmt: skip
+        unique = dict.fromkeys
+        return Target(
+            names=tuple(unique(v for i, v in names if i < cut)),
+            genera=tuple(unique(v for i, v in self.genus_places if i < cut)),
+            traits=tuple(traits),
+            place=self.place,
+            medium=self.rest.medium,
+            everything=self.has("everything"),
+            not_names=tuple(unique(v for i, v in names if i > cut)),
+            not_genera=tuple(unique(v for i, v in self.genus_places if i > cut)),
+        )
+
+    @cached_property
+    def products(self) -> tuple[str, ...]:
+        """The products on record that were named."""
+        held = self.new_name[1]
+        named = (m.value for m in self.found if m.type == "PRODUCT" and m.at not in held)
+        return tuple(dict.fromkeys(named))

@@ -1,0 +1,60 @@
+"""What a label says beyond its numbers: nitrogen forms, density, price and pack."""
+
+from __future__ import annotations
+
+from grammar.marks import Mark, Words
+from grammar.order import LabelSaid
+
+
+def label(words: Words) -> tuple[LabelSaid, frozenset[int]]:
+    """Nitrogen forms, density, price and pack, and the words that say them."""
+    nitrogen: dict[str, float] = {}
+    values: dict[str, float] = {}
+    taken: set[int] = set()
+    for mark in words.found:
+        if mark.type == "LABEL_PART" and (mark.value.startswith("n_") or mark.value == "density"):
+            at, value = _beside(words, mark, taken)
+            if value is not None:
+                taken |= {*at, *range(mark.at, mark.end)}
+                (nitrogen if mark.value.startswith("n_") else values)[mark.value] = value
+        elif mark.type == "CURRENCY":
+            at, value = _beside(words, mark, taken, sign=True)
+            if value is not None:
+                taken |= {*at, *range(mark.at, mark.end)}
+                values["price"] = value
+    currency = next((m.value for m in words.found if m.type == "CURRENCY"), None)
+    return LabelSaid(
+        nitrogen=nitrogen,
+        density_kg_l=values.get("density"),
+        price=values.get("price"),
+        currency=currency if "price" in values else None,
+    ), frozenset(taken)
+
+
+def _beside(
+    words: Words, mark: Mark, taken: set[int], *, sign: bool = False
+) -> tuple[list[int], float | None]:
+    """The number next to a mark: '9 % nitrate', 'nitrate 9', 'density is 1.2', '12 €', '$ 12'."""
+    before = mark.at - 1
+    used = [before]
+    while before >= 0 and words.raws[before].text in ("%", "of", "percent", "as"):
+        before -= 1
+        used.append(before)
+    after = mark.end
+    behind = [after]
+    while after < len(words.raws) and words.raws[after].text in ("is", "of", "n", "about", "for"):
+        after += 1
+        behind.append(after)
+    percent = after + 1
+    if percent < len(words.raws) and words.raws[percent].text in ("%", "percent"):
+        behind.append(percent)
+    order = ((behind, after), (used, before))
+    near = not words.raws[mark.at].after_break if words.raws else False
+    if near and (sign or (mark.at - 1 >= 0 and words.raws[mark.at - 1].text in ("%", "percent"))):
+        order = ((used, before), (behind, after))
+    for places, at in order:
+        if 0 <= at < len(words.raws) and at not in taken and words.raws[at].kind == "number":
+            text = words.raws[at].text.replace(",", ".")
+            if text.count(".") <= 1:
+                return places, float(text)
+    return [], None

@@ -1,0 +1,113 @@
+"""Words of the records in a message: names on record, orders, places, days.
+
+They are found over the raw words, apart from the vocabulary of a dose, so that neither can
+change what the other means.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import NamedTuple
+
+from grammar.lexicon import Entry, Lexicon, Trie, pieces
+from grammar.order import Names
+from grammar.scan import Folded, Raw, fold
+
+
+class Mark(NamedTuple):
+    """A phrase that was found: its type and value, and the raw words it stands for."""
+
+    type: str
+    value: str
+    at: int
+    size: int
+
+    @property
+    def end(self) -> int:
+        """The place of the raw word behind it."""
+        return self.at + self.size
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A message as raw words, with the phrases of the records in it."""
+
+    folded: Folded
+    raws: list[Raw]
+    lexicon: Lexicon
+    found: list[Mark]
+
+
+@lru_cache(maxsize=256)
+def _known(names: Names) -> Trie:
+    """The names on record, with and without the s of possession."""
+    trie = Trie()
+    for type_, listed in (
+        ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
+    ):  # fmt: skip
+        for name in listed:
+            parts = pieces(fold(name).text)
+            for ending in ("", "'s") if parts else ():
+                _put(trie, [*parts[:-1], parts[-1] + ending], Entry(type_, name))
+    return trie
+
+
+def _put(trie: Trie, parts: list[str], entry: Entry) -> None:
+    node = trie
+    for part in parts:
+        node = node.next.setdefault(part, Trie())
+    node.entry = node.entry or entry
+
+
+def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
+    """The phrases of the records in a message, longest first, a name before all else.
+
+    Parameters
+    ----------
+    raws : the words of the message
+    lexicon : vocabulary
+    names : what is on record
+
+    Returns
+    -------
+    list of Mark
+        In order, none overlapping another.
+    """
+    known = _known(names)
+    found: list[Mark] = []
+    index = 0
+    while index < len(raws):
+        name, long = _longest(raws, index, known)
+        entry, size = _longest(raws, index, lexicon.orders)
+        if name is not None and long >= size:
+            entry, size = name, long
+        if entry is None:
+            index += 1
+            continue
+        found.append(Mark(entry.type, entry.value, index, size))
+        index += size
+    return found
+
+
+def _longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int]:
+    best, size, node = None, 0, trie
+    for offset in range(index, len(raws)):
+        raw = raws[offset]
+        if offset > index and raw.after_break and raw.kind == "word":
+            break
+        following = node.next.get(raw.text)
+        if following is None:
+            break
+        node = following
+        if node.entry is not None:
+            best, size = node.entry, offset - index + 1
+    return best, size
+
+
+def written(folded: Folded, raws: list[Raw]) -> str:
+    """A run of raw words as the person wrote them, without quotation marks around."""
+    if not raws:
+        return ""
+    text = folded.written(raws[0].start, raws[-1].end)
+    return " ".join(text.strip("\"'“”‘’«» ").split())

@@ -1,0 +1,125 @@
+"""What somebody who keeps records asks for, apart from the figures: the result of `orders`."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True)
+class Names:
+    """Names that are on record, to be known in a message."""
+
+    plants: tuple[str, ...] = ()
+    products: tuple[str, ...] = ()
+    places: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class When:
+    """A day or a stretch of time as it was said; the clock is somebody else's.
+
+    `kind` and what `value` counts: day (days back, below 0 ahead), weekday (1 is Monday),
+    week, month and year (back from this one), of_month (a month, 1 to 12), date (a month, with
+    `day`, and `year` if it was said).
+    """
+
+    kind: str
+    value: int
+    day: int | None = None
+    year: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """Which plants on record are meant; what is empty does not narrow them.
+
+    Attributes
+    ----------
+    names, genera, traits : as said; a trait tells plants of one kind apart ('small')
+    place : where they stand
+    medium : what they grow in
+    everything : whether all were meant
+    not_names, not_genera : those that were excepted
+    """
+
+    names: tuple[str, ...] = ()
+    genera: tuple[str, ...] = ()
+    traits: tuple[str, ...] = ()
+    place: str | None = None
+    medium: str | None = None
+    everything: bool = False
+    not_names: tuple[str, ...] = ()
+    not_genera: tuple[str, ...] = ()
+
+    @property
+    def empty(self) -> bool:
+        """Whether no plants were meant."""
+        return not (self.names or self.genera or self.place or self.everything)
+
+
+@dataclass(frozen=True, slots=True)
+class PlantSaid:
+    """One plant, or several alike, of a message that puts plants on record."""
+
+    genus: str | None = None
+    count: int | None = None
+    name: str | None = None
+    traits: tuple[str, ...] = ()
+    medium: str | None = None
+    pot_cm: float | None = None
+    place: str | None = None
+    growth: str | None = None
+    water: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class LabelSaid:
+    """What else a label says: nitrogen by its form [% of mass], density [kg/L], price, pack."""
+
+    nitrogen: dict[str, float] = field(default_factory=dict)
+    density_kg_l: float | None = None
+    price: float | None = None
+    currency: str | None = None
+    pack_size: float | None = None
+    pack_unit: str | None = None
+
+    @property
+    def empty(self) -> bool:
+        """Whether none of it was said."""
+        return self == LabelSaid()
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """What is wanted of the records; the figures of the message stand in its Reading.
+
+    Attributes
+    ----------
+    verb : what to do; the forms in `orders` list them
+    target : which plants on record
+    plants : plants to put on record
+    products : names of products on record that were said
+    name : a new name
+    place : where something goes
+    when : the day, or since when
+    label : what else a label says
+    factor : of the last answer ('half that') [1]
+    steps : numbers of steps that are done
+    text : free text, such as where somebody lives
+    asks_kind : what of the history is asked for: fed, clear or flush
+    unused : words that were not understood
+    """
+
+    verb: str
+    target: Target = field(default_factory=Target)
+    plants: tuple[PlantSaid, ...] = ()
+    products: tuple[str, ...] = ()
+    name: str | None = None
+    place: str | None = None
+    when: When | None = None
+    label: LabelSaid = field(default_factory=LabelSaid)
+    factor: float | None = None
+    steps: tuple[int, ...] = ()
+    text: str = ""
+    asks_kind: str | None = None
+    syringe_step_ml: float | None = None

@@ -1,0 +1,404 @@
+"""What a message wants of the records: plants to add, what was given, a plan, a follow-up.
+
+`find` looks for the phrases of the lexicon's [order] section, takes out the names, places and
+days, has the rest read for its figures, and then asks the forms of `_FORMS` in turn; the first
+that fits says what is wanted. A message that asks for a dose fits none of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import TypeAlias
+
+from grammar.additions import borders, plants
+from grammar.days import whole
+from grammar.facts import Facts, Understand
+from grammar.lexicon import Lexicon
+from grammar.marks import Mark, Words, marks
+from grammar.order import Names, Order
+from grammar.reading import Reading
+from grammar.scan import Folded, Raw
+
+#: What a syringe or pipette shows lies below this; more is how much it holds [L].
+_LARGEST_STEP_L = 0.002
+
+Form: TypeAlias = Callable[[Facts], Order | None]
+
+
+def find(
+    raws: list[Raw], folded: Folded, lexicon: Lexicon, names: Names, understand: Understand
+) -> Reading:
+    """A message to somebody who keeps records.
+
+    Parameters
+    ----------
+    raws, folded : the message
+    lexicon : vocabulary
+    names : what is on record
+    understand : reads the figures in some of the words
+
+    Returns
+    -------
+    Reading
+        With an order; its verb is 'dose' where nothing but a dose can be meant.
+    """
+    words = Words(folded, raws, lexicon, marks(raws, lexicon, names))
+    facts = Facts(words, understand)
+    for form in _FORMS:
+        order = form(facts)
+        if order is not None:
+            return _with_order(facts, order)
+    return _dose(facts)
+
+
+def _with_order(facts: Facts, order: Order) -> Reading:
+    """The figures and the order; words that became a name or a trait are not unknown."""
+    said = {t for p in order.plants for t in (*p.traits, p.name or "")} | set(order.target.traits)
+    unknown = tuple(u for u in facts.rest.unknown if u.text.strip("\"'") not in said)
+    if order.verb in ("product", "product_change", "home", "undo", "export", "done", "kit"):
+        unknown = tuple(u for u in unknown if order.verb == "kit" and any(map(str.isdigit, u.text)))
+    if order.verb in ("product", "product_change"):
+        base = facts.label_rest
+    elif order.verb == "kit":
+        base = replace(facts.rest, scale_step_g=_scale_step(facts))
+    elif order.verb == "add" and len(order.plants) > 1:
+        each = [facts.read_rest(span) for span in borders(facts)]
+        doubts = tuple(c for reading in each for c in reading.conflicts)
+        base = replace(facts.rest, conflicts=doubts)
+    else:
+        base = facts.rest
+    return replace(base, text=facts.folded.original, unknown=unknown, order=order)
+
+
+def _dose(facts: Facts) -> Reading:
+    """A request for a dose: only names and places on record are taken out of it."""
+    names = {i for m in facts.found if m.type in ("PLANT", "PRODUCT") for i in range(m.at, m.end)}
+    names |= {i for _, run in facts.place_runs for i in run}
+    reading = facts.understand([r for i, r in enumerate(facts.raws) if i not in names])
+    order = Order("dose", target=facts.target, products=facts.products)
+    return replace(reading, text=facts.folded.original, order=order)
+
+
+def _simple(verb: str, *cues: str) -> Form:
+    """A form of its own phrase, with nothing beside it that a dose needs."""
+
+    def form(facts: Facts) -> Order | None:
+        if not facts.has(*cues) or facts.asks_dose or facts.rest.genera:
+            return None
+        return Order(verb, target=facts.target, when=facts.when[0], products=facts.products)
+
+    return form
+
+
+def _bare(verb: str, *cues: str) -> Form:
+    """A form that is the whole message."""
+
+    def form(facts: Facts) -> Order | None:
+        return Order(verb) if facts.starts(*cues) and facts.alone else None
+
+    return form
+
+
+def _export(facts: Facts) -> Order | None:
+    if not facts.starts("export") or facts.asks_dose:
+        return None
+    return Order("export", text="csv" if facts.has("csv") else "json")
+
+
+def _import(facts: Facts) -> Order | None:
+    cue = facts.first("import")
+    if cue is None or not facts.starts("import"):
+        return None
+    return Order("import", text=_text_after(facts, cue))
+
+
+def _text_after(facts: Facts, cue: Mark) -> str:
+    """The words behind a cue as they were written, signs among them."""
+    if cue.end >= len(facts.raws):
+        return ""
+    start = facts.raws[cue.end].start
+    return facts.folded.written(start, len(facts.folded.text)).strip().rstrip(".!?")
+
+
+def _history(facts: Facts) -> Order | None:
+    asks_last = (
+        facts.has("last") and "?" in facts.folded.text and facts.has("fed", "flush", "clear")
+    )
+    if not (facts.has("history") or asks_last) or facts.asks_dose:
+        return None
+    kinds = [k for k in ("flush", "clear", "fed") if facts.has(k)]
+    if not kinds and facts.rest.mentions_feeding:
+        kinds = ["fed"]
+    repotted = "repot" if facts.has("repot") else None
+    return Order(
+        "history",
+        target=facts.target,
+        when=facts.when[0],
+        asks_kind=repotted or (kinds[0] if len(kinds) == 1 else None),
+    )
+
+
+def _plan(facts: Facts) -> Order | None:
+    if not facts.has("plan") or facts.asks_dose:
+        return None
+    return Order("plan", target=facts.target, when=facts.when[0], products=facts.products)
+
+
+def _done(facts: Facts) -> Order | None:
+    if not facts.starts("done") or facts.asks_dose:
+        return None
+    steps = tuple(
+        n for i in range(len(facts.raws)) if (n := whole(facts.words, i)) is not None and n < 100
+    )
+    return Order("done", target=facts.target, steps=steps)
+
+
+def _list(facts: Facts) -> Order | None:
+    if not facts.has("plants") or facts.asks_dose or facts.has("flush", "fed", "clear", "move"):
+        return None
+    return Order("plants", target=facts.target)
+
+
+def _lacking(facts: Facts) -> Order | None:
+    about = bool(facts.products) or facts.rest.form is not None or facts.has("my", "shelf")
+    if not facts.has("lacking") or not about or facts.asks_dose:
+        return None
+    return Order("lacking", products=facts.products)
+
+
+def _choose(facts: Facts) -> Order | None:
+    if not facts.has("choose") or facts.rest.volume_l is not None or facts.rest.analysis:
+        return None
+    return Order("choose", target=facts.target, products=facts.products)
+
+
+def _rename(facts: Facts) -> Order | None:
+    if not facts.has("rename") or facts.asks_dose:
+        return None
+    name = facts.new_name[0]
+    meant = replace(facts.target, place=None)
+    if not name or (meant.empty and not facts.products):
+        return None
+    return Order("rename", target=meant, products=facts.products, name=name)
+
+
+def _lose(facts: Facts) -> Order | None:
+    if facts.asks_dose or "?" in facts.folded.text:
+        return None
+    if facts.products and (facts.has("empty", "lose")):
+        return Order("product_remove", products=facts.products)
+    if not facts.has("lose") or facts.target.empty:
+        return None
+    return Order("lose", target=facts.target, when=facts.when[0])
+
+
+def _repot(facts: Facts) -> Order | None:
+    if not facts.has("repot") or facts.asks_dose or facts.target.empty or facts.question:
+        return None
+    target = replace(facts.target, medium=None, place=None)
+    if target.empty:
+        target = replace(facts.target, medium=None)
+    return Order("repot", target=target, when=facts.when[0])
+
+
+def _log(facts: Facts) -> Order | None:
+    """What was given: feed, clear water or a flush."""
+    if facts.question or facts.target.empty or facts.has("make_it"):
+        return None
+    if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
+        return None
+    verb = _given(facts)
+    if verb is None:
+        return None
+    target = facts.target
+    name = facts.new_name[0] or None
+    return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
+
+
+def _given(facts: Facts) -> str | None:
+    if facts.has("flush"):
+        return "flush"
+    if facts.has("clear") and not facts.asks_dose:
+        return "clear"
+    gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
+    if facts.has("fed") or gave_feed:
+        return "fed"
+    pure = facts.rest.water is not None and not facts.asks_dose
+    return "clear" if facts.has("gave") and pure else None
+
+
+def _runoff(facts: Facts) -> Order | None:
+    if not facts.has("runoff") or facts.rest.analysis or facts.rest.volume_l is not None:
+        return None
+    if not any(raw.kind == "number" for raw in facts.raws):
+        return None
+    return Order("reading", target=facts.target, when=facts.when[0])
+
+
+def _growth(facts: Facts) -> Order | None:
+    if facts.rest.growth is None or facts.asks_dose or facts.question or facts.rest.regime:
+        return None
+    if facts.target.empty or facts.has("add", "have", "choose") or facts.rest.mentions_feeding:
+        return None
+    return Order("growth", target=replace(facts.target, medium=None), when=facts.when[0])
+
+
+def _move(facts: Facts) -> Order | None:
+    if facts.place is None or facts.asks_dose or facts.question or not facts.has("move"):
+        return None
+    source = facts.place_runs[0][0] if len(facts.place_runs) > 1 else None
+    target = replace(facts.target, place=source, medium=facts.rest.medium)
+    if target.empty:
+        return None
+    return Order("move", target=target, place=facts.place, when=facts.when[0])
+
+
+def _add(facts: Facts) -> Order | None:
+    if facts.asks_dose or facts.question or not facts.has("add", "have"):
+        return None
+    said = plants(facts)
+    strong = facts.has("add") and (facts.new_name[0] or facts.rest.count or facts.rest.medium)
+    if not (facts.rest.genera or strong):
+        return None
+    return Order("add", plants=said, when=facts.when[0])
+
+
+def _home(facts: Facts) -> Order | None:
+    cue = facts.first("home")
+    if cue is not None and not facts.asks_dose and not facts.rest.genera:
+        text = _text_after(facts, cue)
+        return Order("home", text=text) if text else None
+    if facts.has("south", "north") and not facts.asks_dose and not facts.rest.genera:
+        return Order("home", text="south" if facts.has("south") else "north")
+    return None
+
+
+def _kit(facts: Facts) -> Order | None:
+    rest = facts.rest
+    if rest.analysis or rest.form or rest.regime or rest.genera or rest.strength is not None:
+        return None
+    if not facts.target.empty:
+        return None
+    if facts.has("syringe") and rest.volume_l is not None and rest.volume_l <= _LARGEST_STEP_L:
+        return Order("kit", syringe_step_ml=1000 * rest.volume_l)
+    vessel = facts.has("can") or (facts.has("vessel") and facts.has("have", "my"))
+    can = vessel and rest.volume_l is not None and not facts.has("dose")
+    words = facts.has("spoons", "gallons", "imperial", "metric") and rest.volume_l is None
+    if can or words or (_scale_step(facts) is not None and rest.volume_l is None):
+        units = next((c for c in ("gallons", "imperial", "metric", "spoons") if facts.has(c)), "")
+        return Order("kit", text="can" if can else units)
+    return None
+
+
+def _scale_step(facts: Facts) -> float | None:
+    """The smallest step of a scale: 'my scale shows 0.1 g', 'is accurate to 0.1 g'."""
+    if facts.rest.scale_step_g is not None:
+        return facts.rest.scale_step_g
+    return facts.rest.weight_g if any(t.type == "SCALE" for t in facts.tokens) else None
+
+
+def _product(facts: Facts) -> Order | None:
+    """A product to put on record, or more of what its label says."""
+    label, rest = facts.label[0], facts.label_rest
+    if rest.genera or rest.strength is not None or rest.regime or rest.target_n_mg_l:
+        return None
+    if facts.has("dose", "make_it", "fed") or not facts.target.empty:
+        return None
+    pack, unit = _pack(facts, rest)
+    label = replace(label, pack_size=pack, pack_unit=unit) if pack else label
+    name = facts.new_name[0] or None
+    if facts.products and not name:
+        said = rest.analysis or rest.label_rate or rest.extras or rest.trace_elements
+        if (said and pack) or (rest.volume_l is None and (said or not label.empty)):
+            return Order("product_change", products=facts.products, label=label)
+        if facts.has("default"):
+            return Order("product_default", products=facts.products)
+        return None
+    if rest.analysis is None and rest.label_rate is None:
+        return None
+    doubtful = any(c.slot == "volume_l" for c in rest.conflicts)
+    own = facts.has("my", "add", "have") and rest.volume_l is None and not doubtful
+    if not (own or name):
+        return None
+    return Order("product", products=facts.products, name=name, label=label)
+
+
+def _pack(facts: Facts, rest: Reading) -> tuple[float | None, str | None]:
+    if rest.weight_g is not None:
+        return rest.weight_g, "g"
+    sold = facts.new_name[0] or any(
+        m.type == "CURRENCY" or (m.type == "LABEL_PART" and m.value in ("pack", "price"))
+        for m in facts.found
+    )
+    if rest.volume_l is not None and sold:
+        return 1000 * rest.volume_l, "ml"
+    return None, None
+
+
+def _water(facts: Facts) -> Order | None:
+    rest = facts.rest
+    if rest.water is None or facts.asks_dose or facts.question or facts.has("make_it"):
+        return None
+    name = facts.new_name[0] or None
+    if not facts.target.empty:
+        gets = rest.growth is None and not facts.has("add", "have")
+        return Order("water_for", target=facts.target) if gets else None
+    if facts.has("my", "have", "default", "settings", "use") or name:
+        return Order("water", name=name)
+    figures = (rest.water.hardness_mg_l_caco3, rest.water.ec_ms_cm)
+    return Order("water", name=name) if any(v is not None for v in figures) else None
+
+
+def _follow_up(facts: Facts) -> Order | None:
+    for cue, factor in (("half_that", 0.5), ("double_that", 2.0), ("quarter_that", 0.25)):
+        if facts.has(cue) and not facts.rest.analysis:
+            return Order("follow_up", factor=factor, target=facts.target)
+    if facts.rest.analysis and facts.rest.volume_l is not None:
+        return None
+    if facts.has("make_it") or facts.starts("and_for"):
+        return Order("follow_up", target=facts.target, products=facts.products)
+    chosen = facts.products and facts.has("use") and not facts.asks_dose
+    if chosen and facts.target.empty:
+        return Order("follow_up", products=facts.products)
+    return None
+
+
+def _own(facts: Facts) -> Order | None:
+    asked = facts.has("settings") and not facts.asks_dose and facts.alone
+    return Order("settings") if asked else None
+
+
+#: In this order; the first that fits says what is wanted.
+_FORMS: tuple[Form, ...] = (
+    _bare("yes", "yes"),
+    _bare("no", "no"),
+    _bare("why", "why"),
+    _bare("more", "more"),
+    _bare("help", "help"),
+    _bare("undo", "undo"),
+    _simple("forget", "forget"),
+    _export,
+    _import,
+    _history,
+    _choose,
+    _plan,
+    _done,
+    _lose,
+    _lacking,
+    _simple("shelf", "shelf"),
+    _own,
+    _home,
+    _kit,
+    _rename,
+    _runoff,
+    _repot,
+    _product,
+    _add,
+    _log,
+    _growth,
+    _move,
+    _water,
+    _follow_up,
+    _list,
+)
