@@ -1,4 +1,4 @@
-"""The command line: `sinkside ask` and `sinkside chat`."""
+"""The command line: `sinkside ask`, `sinkside chat` and `sinkside say`."""
 
 from __future__ import annotations
 
@@ -6,12 +6,16 @@ import logging
 import sys
 from collections.abc import Iterator
 from datetime import date, datetime
+from typing import TYPE_CHECKING
 
 import click
 
 from bot.conversation.answer import Answer
 from bot.conversation.ask import FAULT, Setting, apology, ask
 from bot.conversation.wording import languages
+
+if TYPE_CHECKING:
+    from bot.remembering import Desk
 
 log = logging.getLogger("sinkside")
 #: One line of standard input is read up to here [characters]; the rest of it is passed over.
@@ -27,18 +31,30 @@ def _day(context: click.Context, parameter: click.Parameter, value: str | None) 
         raise click.BadParameter("send a day like 2026-01-31") from error
 
 
+def _day_or_none(
+    context: click.Context, parameter: click.Parameter, value: str | None
+) -> date | None:
+    return None if value is None else _day(context, parameter, value)
+
+
 _lang = click.option(
     "--lang", type=click.Choice(languages()), help="Language (default: detected per message)."
 )
 _today = click.option(
     "--today", callback=_day, metavar="YYYY-MM-DD", help="The day it is (default: the clock)."
 )
+_today_or_clock = click.option(
+    "--today",
+    callback=_day_or_none,
+    metavar="YYYY-MM-DD",
+    help="The day it is (default: the clock).",
+)
 _south = click.option("--south", is_flag=True, help="Southern hemisphere.")
 _database = click.option(
     "--database",
     metavar="URL",
     envvar="SINKSIDE_DATABASE_URL",
-    help="Where records are kept. Nothing is recorded yet by this command.",
+    help="Where records are kept (default: a file in the user's data folder).",
 )
 
 
@@ -98,15 +114,59 @@ def _lines() -> Iterator[str]:
 
 
 @cli.command("chat")
+@click.option("--demo", is_flag=True, help="An invented collection in a throw-away database.")
 @_lang
-@_today
+@_today_or_clock
 @_south
 @_database
-def chat_command(lang: str | None, today: date, south: bool, database: str | None) -> None:
+def chat_command(
+    demo: bool, lang: str | None, today: date | None, south: bool, database: str | None
+) -> None:
     """Talk in the terminal; `quit` or Ctrl-D ends it."""
+    from bot.remembering import Desk, running
+
+    desk = Desk(person="me", language=lang, today=today, south=south)
+    running(desk, database, demo=demo, talk=_chat)
+
+
+async def _chat(desk: Desk) -> int:
     from bot.channels.terminal import chat
 
-    chat(Setting(today=today, south=south, language=lang), answered)
+    await chat(desk.language, desk.answered, desk.incoming(""))
+    return 0
+
+
+@cli.command("say")
+@click.option("--as", "person", required=True, metavar="NAME", help="Who is speaking.")
+@click.option("--group", metavar="GROUP", help="The group it is said in.")
+@click.option("--json", "as_json", is_flag=True, help="Each answer as one JSON object a line.")
+@_lang
+@_today_or_clock
+@_south
+@_database
+def say_command(
+    person: str,
+    group: str | None,
+    as_json: bool,
+    lang: str | None,
+    today: date | None,
+    south: bool,
+    database: str | None,
+) -> None:
+    """A conversation from standard input, a message a line; what is said is kept."""
+    from bot.remembering import Desk, running
+
+    async def talk(desk: Desk) -> int:
+        faults = 0
+        for message in _lines():
+            answer = await desk.answered(message)
+            faults += answer.kind == FAULT
+            click.echo(answer.as_json() if as_json else answer.reply)
+            sys.stdout.flush()
+        return 1 if faults else 0
+
+    desk = Desk(person=person, group=group, language=lang, today=today, south=south)
+    running(desk, database, demo=False, talk=talk)
 
 
 def main() -> None:

@@ -1,4 +1,4 @@
-"""Typed loaders of media.toml, elements.toml, measures.toml and cautions.toml."""
+"""Typed loaders of media.toml, elements.toml, measures.toml, watering.toml and cautions.toml."""
 
 from __future__ import annotations
 
@@ -59,6 +59,14 @@ class Severity:
     source: str
 
 
+@dataclass(frozen=True, slots=True)
+class Held:
+    """Water a medium holds after draining, as a share of the pot's volume [1]."""
+
+    held: float
+    source: str
+
+
 def _table(name: str) -> dict[str, Any]:
     text = resources.files(__package__).joinpath(f"{name}.toml").read_text(encoding="utf-8")
     return tomllib.loads(text)
@@ -80,6 +88,12 @@ def elements() -> Mapping[str, Element]:
 def measures() -> Mapping[str, Figure]:
     """Figures about measuring, by name."""
     return MappingProxyType({name: Figure(**f) for name, f in _table("measures").items()})
+
+
+@cache
+def water_held() -> Mapping[str, Held]:
+    """What media hold, by canonical name; mounted plants have no pot."""
+    return MappingProxyType({name: Held(**h) for name, h in _table("watering").items()})
 
 
 @cache

@@ -2,92 +2,106 @@
 
 from __future__ import annotations
 
-import os
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import AsyncIterator, Awaitable, Callable
 from pathlib import Path
 
 import click
 
-from bot.conversation.answer import Answer
-from bot.conversation.ask import Setting, warm_up
+from bot.conversation.answer import Answer, File
+from bot.conversation.ask import warm_up
 from bot.conversation.replies import hint
+from bot.conversation.turn import Incoming
 from bot.conversation.wording import wording
+from bot.settings import data_folder
 
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
 _EXAMPLE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
+#: A file is read up to here [bytes].
+_LARGEST_FILE = 50_000_000
 
-Answering = Callable[[str, Setting], Answer]
+Answering = Callable[[str], Awaitable[Answer]]
 
 
-def chat(setting: Setting, answered: Answering) -> None:
+async def chat(language: str | None, answered: Answering, warm: Incoming) -> None:
     """Answer line by line until the person leaves.
 
     Parameters
     ----------
-    setting : the day, hemisphere and language
+    language : of the greeting, None for English
     answered : gives an answer, an apology for a fault of ours among them
+    warm : what an incoming message looks like, to load what the first answer would wait for
     """
     interactive = sys.stdin.isatty()
-    words = wording(setting.language or "en")
+    words = wording(language or "en")
     if interactive:
-        warm_up(setting)
-        click.echo(words.say("help"))
-    last: Answer | None = None
-    for line in _prompted() if interactive else _piped():
+        from bot.conversation.ask import Setting
+
+        warm_up(Setting(today=warm.today, south=warm.south, language=language))
+        click.echo(words.say("help-chat"))
+    async for line in _prompted() if interactive else _piped():
         typed = line.strip()
         if typed.lower() in _ENDS:
             break
         if not typed:
             continue
-        details = _details(typed, last)
-        if details is not None:
-            click.echo(details)
-            continue
-        last = answered(typed, setting)
-        click.echo(last.reply)
+        answer = await answered(typed)
+        click.echo(answer.reply)
+        if answer.file is not None:
+            click.echo(words.say("file-saved", names=words.listed(saved(answer.file))))
         if interactive:
-            further = hint(last, words)
+            further = hint(answer, words)
             click.echo(click.style(further, dim=True) + "\n" if further else "")
 
 
-def _details(typed: str, last: Answer | None) -> str | None:
-    """The choices behind a reply: 'more' for all cautions, 'why' for the steps one by one."""
-    word = typed.lower().rstrip("?!. ")
-    if last is None or not last.why:
+def saved(file: File) -> list[str]:
+    """Put a file where the person is, never over another; returns the names."""
+    listed = []
+    for name, content in (file.files or {file.name: file.content}).items():
+        path = _free(Path(name).name)
+        with path.open("x", encoding="utf-8", newline="") as target:
+            target.write(content)
+        listed.append(path.name)
+    return listed
+
+
+def _free(name: str) -> Path:
+    path = Path(name)
+    number = 2
+    while path.exists():
+        path = Path(f"{Path(name).stem}-{number}{Path(name).suffix}")
+        number += 1
+    return path
+
+
+def open_file(name: str) -> str | None:
+    """The text of a file that was named; None where it cannot be read."""
+    path = Path(name).expanduser()
+    try:
+        if not path.is_file() or path.stat().st_size > _LARGEST_FILE:
+            return None
+        return path.read_text(encoding="utf-8", errors="replace")
+    except OSError:
         return None
-    if word in ("more", "all cautions", "cautions"):
-        return "\n".join(f"- {c.text}" for c in last.cautions)
-    if word in ("why", "steps"):
-        return "\n".join(f"- {w.text} ({w.source})" for w in last.why)
-    return None
 
 
-def _piped() -> Iterator[str]:
+async def _piped() -> AsyncIterator[str]:
     for line in sys.stdin:
         yield line.rstrip("\n")
 
 
-def _prompted() -> Iterator[str]:
+async def _prompted() -> AsyncIterator[str]:
     from prompt_toolkit import PromptSession
     from prompt_toolkit.auto_suggest import AutoSuggestFromHistory
     from prompt_toolkit.history import FileHistory
 
     session: PromptSession[str] = PromptSession(
-        history=FileHistory(str(_history_file())),
+        history=FileHistory(str(data_folder() / "chat-history")),
         auto_suggest=AutoSuggestFromHistory(),
         placeholder=_EXAMPLE,
     )
     while True:
         try:
-            yield session.prompt("> ")
+            yield await session.prompt_async("> ")
         except (EOFError, KeyboardInterrupt):
             return
-
-
-def _history_file() -> Path:
-    """Where the prompt keeps its history: the user's data folder."""
-    base = Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local" / "share")
-    folder = base / "sinkside"
-    folder.mkdir(parents=True, exist_ok=True)
-    return folder / "chat-history"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from typing import Any
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -110,8 +111,20 @@ class Caution(_Model):
     text: str
 
 
+class File(_Model):
+    """A file to take along; `files` where it is several, by name."""
+
+    name: str
+    media_type: str
+    content: str
+    files: dict[str, str] | None = None
+
+
 class Answer(_Model):
-    """One message answered."""
+    """One message answered.
+
+    `choices` are answers to tap; `details` hold the figures of kinds other than a dose.
+    """
 
     message: str
     kind: str
@@ -124,10 +137,16 @@ class Answer(_Model):
     cautions: list[Caution]
     ask: str | None
     reply: str
+    choices: list[str] = Field(default_factory=list)
+    details: dict[str, Any] | None = None
+    file: File | None = None
 
     def as_json(self) -> str:
         """One line of JSON, in the names of the contract."""
         data = self.model_dump(mode="json", by_alias=True)
+        for name in ("choices", "details", "file"):
+            if not data[name]:
+                del data[name]
         if self.dose is not None and self.dose.stock is not None:
             data["dose"]["stock"] = self.dose.stock.model_dump(exclude_none=True)
         return json.dumps(data, ensure_ascii=False)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import asdict, dataclass
 from datetime import date
+from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
@@ -30,6 +31,22 @@ LEAST_N_PERCENT = 1.0
 
 
 @dataclass(frozen=True, slots=True)
+class OnRecord:
+    """What the records add to a request beyond what its reading can hold.
+
+    `label_from` is 'product' where the rate is that of the shelf; `lines` say in the reply what
+    was taken from the records.
+    """
+
+    label_from: str = "label"
+    product_name: str = ""
+    density_kg_l: float | None = None
+    scale_step_g: float | None = None
+    syringe_step_ml: float | None = None
+    lines: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Setting:
     """What holds for a conversation: the day, the hemisphere, language and measures."""
 
@@ -37,6 +54,7 @@ class Setting:
     south: bool = False
     language: str | None = None
     measure: str = "us"
+    on_record: OnRecord = OnRecord()
 
 
 def ask(text: str, setting: Setting) -> out.Answer:
@@ -52,7 +70,21 @@ def ask(text: str, setting: Setting) -> out.Answer:
     Answer
         Never raises for any text.
     """
-    reading = read(text, setting.language, measure=setting.measure)
+    return respond(read(text, setting.language, measure=setting.measure), setting)
+
+
+def respond(reading: Reading, setting: Setting) -> out.Answer:
+    """Answer a request for a dose that was read already.
+
+    Parameters
+    ----------
+    reading : what was said, with what is on record filled in
+    setting : as for `ask`
+
+    Returns
+    -------
+    Answer
+    """
     words = wording(reading.language)
     for settle in (_refusal, _help, _doubt, _rest, _missing):
         settled = settle(reading, setting, words)
@@ -64,7 +96,7 @@ def ask(text: str, setting: Setting) -> out.Answer:
 def apology(text: str, setting: Setting) -> out.Answer:
     """The answer to a message on which a fault of ours left none."""
     reading = Reading(text=text, language=setting.language or "en")
-    return _answer(reading, FAULT, wording(reading.language).say("apology"))
+    return answer_to(reading, FAULT, wording(reading.language).say("apology"))
 
 
 def warm_up(setting: Setting) -> None:
@@ -79,10 +111,10 @@ def _refusal(reading: Reading, setting: Setting, words: Wording) -> out.Answer |
     if reading.problems:
         problem = reading.problems[0]
         text = words.say(f"refuse-{problem.code}", text=problem.text[:40])
-        return _answer(reading, "refused", text)
+        return answer_to(reading, "refused", text)
     for test, code in _IMPOSSIBLE:
         if test(reading):
-            return _answer(reading, "refused", words.say(code, **_figures(reading, words)))
+            return answer_to(reading, "refused", words.say(code, **_figures(reading, words)))
     return None
 
 
@@ -127,15 +159,15 @@ def _help(reading: Reading, setting: Setting, words: Wording) -> out.Answer | No
         return None
     numbers = [u.text for u in reading.unknown if any(c.isdigit() for c in u.text)]
     if numbers:
-        return _asking(reading, words.say("ask-lone_number", texts=numbers[0][:40]), words)
-    return _answer(reading, "help", words.say("help"))
+        return asking(reading, words.say("ask-lone_number", texts=numbers[0][:40]), words)
+    return answer_to(reading, "help", words.say("help"))
 
 
 def _doubt(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
     if not reading.conflicts:
         return None
     questions = [_question(c, words) for c in reading.conflicts[:2]]
-    return _asking(reading, " ".join(dict.fromkeys(questions)), words)
+    return asking(reading, " ".join(dict.fromkeys(questions)), words)
 
 
 def _question(conflict: Conflict, words: Wording) -> str:
@@ -200,7 +232,7 @@ def _no_feed(
     ]
     code = "clear-water-only"
     caution = out.Caution(code=code, text=words.say(f"caution-{code}"))
-    return _answer(reading, "no_feed", text, why=steps, cautions=[caution])
+    return answer_to(reading, "no_feed", text, why=steps, cautions=[caution])
 
 
 def _lacking(reading: Reading) -> str | None:
@@ -222,7 +254,7 @@ def _missing(reading: Reading, setting: Setting, words: Wording) -> out.Answer |
     by_ec = reading.target_ec_ms_cm is not None and reading.target_n_mg_l is None
     if code is None and by_ec and (reading.target_ec_ms_cm or 0) <= (_water_ec(reading) or 0):
         code = "ask-ec-reached"
-    return None if code is None else _asking(reading, words.say(code), words)
+    return None if code is None else asking(reading, words.say(code), words)
 
 
 def _water_ec(reading: Reading) -> float | None:
@@ -238,7 +270,7 @@ def _water_ec(reading: Reading) -> float | None:
 def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> DoseRequest:
     assert reading.volume_l is not None  # _missing has asked for both
     assert reading.analysis is not None
-    rate, water = reading.label_rate, reading.water
+    rate, water, known = reading.label_rate, reading.water, setting.on_record
     month, season = _season(reading, setting)
     types = resting(types_of(plants), month=month, season=season, south=setting.south)
     return DoseRequest(
@@ -247,6 +279,8 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         extras=reading.extras,
         form=reading.form or ("liquid" if rate and rate.unit == "ml" else None),
         label_rate=Rate(rate.per_litre, rate.unit) if rate else None,
+        label_from=known.label_from,
+        density_kg_l=known.density_kg_l,
         strength=reading.strength,
         exact=reading.exact,
         regime=reading.regime,
@@ -259,7 +293,8 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         target_ec_ms_cm=reading.target_ec_ms_cm,
         water_kind=water.kind if water else None,
         water_ec_ms_cm=_water_ec(reading),
-        scale_step_g=reading.scale_step_g,
+        scale_step_g=reading.scale_step_g or known.scale_step_g,
+        syringe_step_ml=known.syringe_step_ml,
         hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
     )
 
@@ -284,8 +319,9 @@ def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
     cautions = [
         out.Caution(code=c.code, text=words.say(f"caution-{c.code}")) for c in dose.cautions
     ]
-    text = dose_reply(request, dose, why, cautions, words)
-    return _answer(reading, "dose", text, dose=_figures_of(dose), why=why, cautions=cautions)
+    text = dose_reply(request, dose, why, cautions, setting.on_record.product_name, words)
+    text = "\n".join((text, *setting.on_record.lines))
+    return answer_to(reading, "dose", text, dose=_figures_of(dose), why=why, cautions=cautions)
 
 
 def _figures_of(dose: Dose) -> out.Dose:
@@ -313,11 +349,14 @@ def _figures_of(dose: Dose) -> out.Dose:
 # --- the answer ------------------------------------------------------------------------------
 
 
-def _asking(reading: Reading, question: str, words: Wording) -> out.Answer:
-    return _answer(reading, "ask", question, question=question)
+def asking(
+    reading: Reading, question: str, words: Wording, choices: Sequence[str] = ()
+) -> out.Answer:
+    """An answer that is a question, with answers to choose from where there are some."""
+    return answer_to(reading, "ask", question, question=question, choices=choices)
 
 
-def _answer(
+def answer_to(
     reading: Reading,
     kind: str,
     text: str,
@@ -326,13 +365,17 @@ def _answer(
     why: list[out.Why] | None = None,
     cautions: list[out.Caution] | None = None,
     question: str | None = None,
+    choices: Sequence[str] = (),
+    details: dict[str, Any] | None = None,
+    file: out.File | None = None,
 ) -> out.Answer:
+    """An answer of a kind, with what was understood and what was not."""
     words = wording(reading.language)
     return out.Answer(
         message=reading.text,
         kind=kind,
         language=reading.language,
-        understood=_understood(reading),
+        understood=understood(reading),
         read_as=[out.ReadAs(text=r.text, meaning=r.meaning) for r in reading.read_as],
         unknown=[out.Unknown(text=u.text, suggestions=list(u.suggestions))
                  for u in reading.unknown],
@@ -340,11 +383,15 @@ def _answer(
         why=why or [],
         cautions=cautions or [],
         ask=question,
+        choices=list(choices),
+        details=details,
+        file=file,
         reply=text if kind in ("help", "refused", FAULT) else with_notes(text, reading, words),
     )  # fmt: skip
 
 
-def _understood(reading: Reading) -> out.Understood:
+def understood(reading: Reading) -> out.Understood:
+    """What was said, in the names of the contract."""
     water, rate = reading.water, reading.label_rate
     return out.Understood(
         volume_l=reading.volume_l,

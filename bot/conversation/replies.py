@@ -21,11 +21,12 @@ def dose_reply(
     dose: Dose,
     why: list[out.Why],
     cautions: list[out.Caution],
+    product_name: str,
     words: Wording,
 ) -> str:
     """The reply to one dose, line by line."""
     lines = [
-        _amount_line(request, dose, words),
+        _amount_line(request, dose, product_name, words),
         _measure_line(dose, words),
         _makes_line(dose, words),
         words.say(
@@ -86,7 +87,7 @@ def _volume(litres: float, words: Wording) -> str:
     return words.say("volume-litres", litres=words.number(litres))
 
 
-def _amount_line(request: DoseRequest, dose: Dose, words: Wording) -> str:
+def _amount_line(request: DoseRequest, dose: Dose, name: str, words: Wording) -> str:
     product = words.say(
         "product",
         analysis="-".join(words.number(a) for a in request.analysis),
@@ -94,14 +95,14 @@ def _amount_line(request: DoseRequest, dose: Dose, words: Wording) -> str:
     )
     return words.say(
         "dose-amount",
-        amount=_shown_amount(dose, words),
+        amount=shown_amount(dose, words),
         unit=dose.unit,
-        product=product,
+        product=f"{name} ({product})" if name else product,
         volume=_volume(request.volume_l, words),
     )
 
 
-def _shown_amount(dose: Dose, words: Wording) -> str:
+def shown_amount(dose: Dose, words: Wording) -> str:
     """As the tool can show it, or to two digits; never rounded up over a ceiling."""
     coarse = dose.measuring_step is None or dose.batch_l is not None
     unit = _last_digit(dose.amount) if coarse else dose.measuring_step or 1.0

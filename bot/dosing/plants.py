@@ -7,7 +7,17 @@ from collections.abc import Iterable
 from bot.almanac.plants import Genus, genera
 from bot.dosing.season import season_of
 
-__all__ = ["Genus", "named", "resting", "types_of"]
+__all__ = ["Genus", "known_names", "named", "of_name", "resting", "types_of"]
+
+
+def known_names() -> tuple[str, ...]:
+    """Names of all kinds of plants in the almanac."""
+    return tuple(genera())
+
+
+def of_name(name: str | None) -> Genus | None:
+    """The almanac's entry of a name, None where there is none."""
+    return genera().get(name) if name else None
 
 
 def named(names: Iterable[str]) -> tuple[Genus, ...]:

@@ -37,6 +37,8 @@ BY_MEDIUM = {
     for m in media().values()
     if m.holds_salts_factor != 1.0
 }
+#: Names of the media that the almanac knows.
+MEDIA = tuple(media())
 #: States of growth that lift the halving in winter.
 GROWING = frozenset({"growing", "new_roots", "new_leaves", "new_pseudobulbs"})
 

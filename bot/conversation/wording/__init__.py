@@ -5,11 +5,13 @@ No figure is made here and no sentence anywhere else.
 
 from __future__ import annotations
 
+from datetime import date
 from fractions import Fraction
 from functools import cache
 from importlib import resources
 from typing import Any, Literal
 
+from babel.dates import format_date
 from babel.lists import format_list
 from babel.numbers import format_decimal
 from fluent.runtime import FluentBundle, FluentResource
@@ -86,6 +88,16 @@ class Wording:
         fraction = Fraction(part, 8)
         texts = [self.number(whole, 0)] if whole else []
         return " ".join([*texts, str(fraction)] if part else texts)
+
+    def day(self, day: date, today: date) -> str:
+        """A day as one says it: today, yesterday, 3 Nov, with the year where it is another."""
+        near = {0: "day-today", 1: "day-yesterday", -1: "day-tomorrow"}.get((today - day).days)
+        if near is not None:
+            return self.say(near)
+        pattern = "E d MMM" if abs((today - day).days) < 60 else "d MMM"
+        if day.year != today.year:
+            pattern = "d MMM y"
+        return str(format_date(day, format=pattern, locale=self.language))
 
     def listed(self, items: list[str], *, either: bool = False) -> str:
         """'a, b and c', or 'a, b or c', in the language."""

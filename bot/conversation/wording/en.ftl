@@ -141,3 +141,361 @@ hint-plant = the plant
 hint-medium = the medium
 hint-label = the label rate
 hint-water = your water
+
+# --- plants on record ---
+plant-label = { $count ->
+    [1] { $kind ->
+        [none] one unnamed plant
+       *[other] { $kind }
+    }
+   *[other] { $count } { $kind ->
+        [none] plants
+       *[other] { $kind }
+    }
+}
+plant-named-several = { $name } × { $count }
+pot = { $cm } cm pot
+medium-bark = bark
+medium-sphagnum = sphagnum
+medium-clay_pellets = clay pellets
+medium-coconut = coconut
+medium-rockwool = rockwool
+medium-perlite = perlite
+medium-stone = stone
+medium-mounted = mounted
+medium-mixed = mix
+growth-growing = growing
+growth-new_roots = new roots
+growth-new_leaves = new leaves
+growth-new_pseudobulbs = new pseudobulbs
+growth-flowering = in spike or flower
+growth-slow = growing slowly
+growth-resting = resting
+growth-seedling = seedling
+plants-added = On record: { $plants }.
+plants-unknown = I do not know { $items } yet; send it any time, like: add 2 phals in bark, 12 cm pots, kitchen.
+unknown-genus = the kind of orchid
+unknown-medium = the medium
+unknown-pot = the pot size
+plants-first-hint = Now add what you feed (my powder is 20-20-20, label 1 g per litre), and ask: what's on today.
+plants-renamed = { $before } is now { $name }.
+plants-moved = { $plants }: now at { $place }.
+plants-repotted = Repotted { $day }: { $plants }{ $facts ->
+    [none] .
+   *[other] , { $facts }.
+}
+plants-repotted-note = No feed for three weeks or until new roots show.
+plants-growth = { $plants }: { $growth }.
+plants-growth-rest = No feed while it rests: clear water, and little of it.
+plants-fewer = { $gone } { $kind ->
+    [none] {""}
+   *[other] { $kind }
+} gone, { $left } left.
+plants-lost = Taken off your list: { $plants }. What it got stays in the log.
+plants-none = No plants on record yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
+plants-count = { $count } { $count ->
+    [one] plant
+   *[other] plants
+}
+plants-place = { $place ->
+    [none] Somewhere:
+   *[other] { $place }:
+}
+word-one = one
+word-all = all|all of them|both|everything|every one|all of it
+ask-which-plant = Which one of these { $count }? Send its number, or “all”.
+ask-which-plants = Which plants? Send a name, a kind or a place, like: flushed all phals.
+ask-no-plants-yet = No plants are on record yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
+ask-not-on-record = I have no “{ $meant }” on record{ $known ->
+    [none] .
+   *[other] . On record: { $known }.
+} Send one of these, or add it first.
+
+# --- products on record ---
+n-nitrate = { $percent } % nitrate N
+n-ammonium = { $percent } % ammonium N
+n-urea = { $percent } % urea N
+label-rate = label { $rate } { $unit } per litre
+density = { $density } kg/l
+price = { $currency ->
+    [none] { $price }
+   *[other] { $price } { $currency }
+}{ $pack ->
+    [none] {""}
+   *[other] {" "}for { $pack }
+}
+product-added = On your shelf: { $product }.
+product-no-rate = No label rate yet: full strength is taken as 200 mg/l N. Better send it, like: label 1 g per litre.
+product-use-it = To make it the usual one, send: use { $name } from now on.
+product-changed = Changed: { $product }.
+product-removed = { $name } is off your shelf.
+product-default = { $name } is what you mean from now on, unless you name another.
+product-is-default = , the usual one
+products-none = Nothing on your shelf yet. Send it like: my powder is 20-20-20, label 1 g per litre, call it blue tub.
+products-head = On your shelf:
+ask-product-numbers = What are the three numbers on its label? Send the whole line with them, like: my powder is 20-20-20, label 1 g per litre.
+lack-line = { $name }: { $macro ->
+    [none] all macro elements on the label
+   *[other] no { $macro } on the label
+}; { $micro ->
+    [none] all micro elements too.
+   *[other] micro elements not shown: { $micro }.
+}
+lack-note = I only know what you told me of the label. Calcium and magnesium may come with your tap water; rain and reverse osmosis bring none.
+choice-none = Nothing on your shelf yet, so there is nothing to choose from. A balanced feed with macro and micro elements does for most.
+choice-best = Use { $name }.
+choice-only = It is the only one on your shelf.
+choice-close = The others would do nearly as well.
+
+# --- water, kit, home ---
+water-tap = tap water
+water-rain = rain water
+water-reverse_osmosis = reverse osmosis water
+water-distilled = distilled water
+water-softened = softened water
+water-well = well water
+hardness = { $german } °dH = { $caco3 } mg/l CaCO3
+ec = EC { $ec } mS/cm
+alkalinity = alkalinity { $caco3 } mg/l CaCO3
+water-recorded = On record: { $water }.
+water-for = { $plants }: { $water } from now on.
+kit-scale = a scale that shows { $step } g
+kit-syringe = a syringe that shows { $step } ml
+kit-can = a can of { $litres } l
+kit-units-us = US measures
+kit-units-imperial = imperial measures
+kit-units-metric = metric measures
+kit-spoons = spoons only
+kit-recorded = On record: { $kit }.
+kit-line = Kit: { $kit }.
+refuse-step = { $step } g is no step of a scale that could help here. Send it like: my scale shows 0.1 g.
+refuse-can = A can holds between 0.1 and { $most } litres. Send it like: my can holds 5 l.
+home-recorded = { $place }{ $country ->
+    [none] {""}
+   *[other] , { $country }
+}: { $zone }, { $side ->
+    [south] southern hemisphere
+   *[north] northern hemisphere
+}.
+home-others = Not { $others }? Then send the country with it.
+home-south = Southern hemisphere: I turn the seasons round.
+home-north = Northern hemisphere.
+home-line = Home: { $place ->
+    [none] {""}
+   *[other] { $place }, {""}
+}{ $zone ->
+    [none] {""}
+   *[other] { $zone }, {""}
+}{ $side ->
+    [south] southern hemisphere
+   *[north] northern hemisphere
+}.
+ask-home = I do not know “{ $text }”. Send a larger town near you, with the country, like: I live in Porto, Portugal.
+settings-none = Nothing on record of your water and kit. Send it like: my tap is 14 dH; my scale shows 0.1 g; my can holds 5 l; I live in Porto.
+
+# --- the log ---
+day-today = today
+day-yesterday = yesterday
+day-tomorrow = tomorrow
+logged-fed = Fed { $day }: { $plants }{ $facts ->
+    [none] .
+   *[other] {" "}({ $facts }).
+}
+logged-clear = Clear water { $day }: { $plants }.
+logged-flush = Flushed { $day }: { $plants }.
+logged-reading = Runoff { $day }: { $plants }, EC { $ec } mS/cm.
+logged-resting = { $plants } rests: no feed next time, clear water only.
+ask-runoff = What did the meter show? Send it like: runoff of Ruby 1.6 mS.
+undone = Taken back: { $what }{ $plants ->
+    [none] .
+   *[other] {" "}({ $plants }).
+}
+undo-nothing = Nothing left to take back.
+event-fed = fed
+event-clear = clear water
+event-flush = flush
+event-reading = runoff measured
+event-added = added
+event-repot = repotted
+event-growth = growth noted
+event-moved = moved
+event-renamed = renamed
+event-water = water set
+event-corrected = corrected
+event-lost = lost
+event-product = shelf changed
+event-water_source = water changed
+event-settings = settings changed
+history-head = { $plants ->
+    [none] The log:
+   *[other] { $plants }:
+}
+history-none = { $plants ->
+    [none] Nothing in the log for that time.
+   *[other] Nothing in the log of { $plants } for that time.
+}
+history-more = ({ $count } earlier ones are in the export.)
+
+# --- the plan of a day ---
+due-feed = feed
+due-clear = clear water
+due-flush = flush
+due-nothing = nothing
+plan-head = Plan for { $day }: { $feed } to feed, { $clear } clear water, { $flush } to flush, { $nothing } nothing.
+plan-no-plants = No plants on record, so no plan yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
+plan-no-product = No product on your shelf, so no amounts. Send it like: my powder is 20-20-20, label 1 g per litre.
+plan-can-assumed = For a { $litres } l can; send yours, like: my can holds 8 l.
+plan-wet-first = Wet the roots with clear water before any feed.
+plan-done-hint = Send “done” when all is watered, or “done 1” for a part.
+plan-flush = Flush with clear water, { $volume } in two or three goes: { $plants } ({ $why }).
+plan-clear = Clear water, { $volume }: { $plants } ({ $why }).
+plan-feed = Give { $volume }: { $plants } ({ $strength }: { $why }).
+plan-feed-no-product = Feed, { $volume }: { $plants } ({ $why }).
+plan-mix = { $amount } { $unit } { $name }, fill up to { $to }.
+plan-mix-stock = { $amount } ml of that stock ({ $holds } { $unit } { $name }), fill up to { $to }.
+plan-stock = Too little to measure at once: first dissolve { $product } { $unit } { $name } to { $bottle } ml.
+plan-too-coarse = Your scale ({ $step } g steps) is too coarse for so little: the strengths are rough.
+plan-top-up = Top up with clear water to { $to }.
+plan-pour-off = Pour { $volume } away onto other plants.
+plan-nothing = Nothing: { $plants } ({ $why }).
+done-logged = In the log: { $what }.
+done-fed = fed { $plants }
+done-feed = fed { $plants }
+done-clear = clear water for { $plants }
+done-flush = flushed { $plants }
+done-left = { $count } entries of the plan are still open.
+done-nothing = That is in the log already.
+ask-no-plan = There is no plan to tick off. Send: what's on today.
+ask-plan-old = The last plan was for { $day }. Send: what's on today, or say what you gave, like: fed all phals.
+ask-plan-ahead = That plan is for { $day }. Send “done” on the day, or: what's on today.
+ask-plan-step = The plan has { $count } parts. Send “done”, or “done 1”.
+
+# --- follow-ups and what is on record ---
+on-record = From your records: { $items }.
+on-record-asleep = Left out, resting: { $plants }.
+on-record-volume = { $litres } l is what these pots take, roughly.
+on-record-plants = your { $count } plants
+on-record-deciding = { $plants } ({ $plant } bears the least and decides)
+ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
+nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
+help-chat = Tell me, and I remember:
+    add 3 phals in bark, 12 cm pots, kitchen
+    my powder is 20-20-20, label 1 g per litre, call it blue tub
+    my tap is 14 dH · my can holds 5 l · I live in Porto
+    Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
+    Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
+
+# --- taking along and forgetting ---
+count-plant = { $count } { $count ->
+    [one] plant
+   *[other] plants
+}
+count-product = { $count } { $count ->
+    [one] product
+   *[other] products
+}
+count-water = { $count } { $count ->
+    [one] water
+   *[other] waters
+}
+count-place = { $count } { $count ->
+    [one] place
+   *[other] places
+}
+count-event = { $count } { $count ->
+    [one] log entry
+   *[other] log entries
+}
+count-nothing = nothing but your settings
+export-done = Everything of yours: { $what }.
+export-none = Nothing of yours is on record.
+ask-forget = Delete everything of yours, for good: { $what }? Send “yes” or “no”. “export” first gives you a copy.
+forget-none = Nothing of yours is on record.
+forget-cancelled = Nothing was deleted.
+forgotten = Deleted: { $what }. Nothing of yours is left here.
+ask-import-file = { $name ->
+    [none] Which file? Send it like: import sinkside-2026-03-01.json.
+   *[other] I cannot open “{ $name }”. Send the name of an export, like: import sinkside-2026-03-01.json.
+}
+ask-import = The file holds { $what }. Take it in? Send “yes” or “no”.
+ask-import-replace = The file holds { $what }. It would replace what you have: { $had }. Send “yes” or “no”.
+import-cancelled = Nothing was changed.
+imported = Taken in: { $what }.
+refuse-import-problem = That file does not fit: { $where }: { $what } ({ $count } { $count ->
+    [one] problem
+   *[other] problems
+}). Nothing was changed. Send an export that was not edited.
+refuse-import-newer = That file is from a newer version. Nothing was changed. Update first, then send it again.
+refuse-import-large = That file is too large (more than { $most } MB). Nothing was changed. Send an export of this bot.
+refuse-import-foreign = That is not an export of this bot. Nothing was changed. Send the JSON file that “export” gave.
+
+# --- refusals of the records ---
+name-is-number = a number
+name-is-figure = a figure
+name-is-order = something to do or a day
+name-is-slot = { $slot ->
+    [medium] a potting medium
+    [genus] a kind of orchid
+    [month] a month
+    [season] a season
+    [growth] a state of growth
+    [water] a kind of water
+    [form] a kind of product
+    [regime] a rhythm
+    [count] a number
+   *[other] a figure
+}
+refuse-name-means = “{ $name }” also means { $meaning }. Send another name.
+refuse-name-taken = You have a “{ $name }” already. Send another name, like “{ $name } 2”.
+refuse-count = Send how many there are, from 1 to { $most }.
+refuse-too-many = That would be more than { $most } entries. Take some off first, or put plants that are alike in one entry, like: add 40 phals.
+refuse-bad-value = The { $field } does not fit ({ $reason }). Nothing was written. Send it again with another value.
+refuse-records = That does not fit what is on record. Nothing was written. Send “my plants” to see what there is.
+refuse-future = That day is still to come. Send a day that has been, like: fed Ruby yesterday.
+refuse-no-such-day = There is no such day. Send it like: 3 march.
+refuse-nitrogen-over = The forms of nitrogen add up to { $forms } %, but the label shows { $n } % N. Look at the label again and send both.
+file-saved = Saved here as { $names }.
+
+# --- reasons of the plan ---
+reason-given-today = given already
+reason-rest-dry = rests, keep it dry
+reason-rest-genus = rests now
+reason-rest-growth = resting
+reason-repotted = { $weeks ->
+    [0] just repotted
+    [one] repotted a week ago
+   *[other] repotted { $weeks } weeks ago
+}
+reason-flush-due = { $weeks ->
+    [one] a week without clear water
+   *[other] { $weeks } weeks without clear water
+}
+reason-flush-mounted = { $weeks ->
+    [one] a week without clear water
+   *[other] { $weeks } weeks without clear water
+}
+reason-types-rest = some of its kind rest now: tell me the species
+reason-not-yet = not yet its turn
+reason-plant-unknown = kind unknown, careful
+reason-growth-growing = growing
+reason-growth-new_roots = new roots
+reason-growth-new_leaves = new leaves
+reason-growth-new_pseudobulbs = new pseudobulbs
+reason-growth-flowering = in spike or flower
+reason-growth-slow = growing slowly
+reason-growth-seedling = seedling
+reason-season-winter = winter half
+reason-season-spring = spring
+reason-season-summer = summer
+reason-season-autumn = autumn
+reason-medium-sphagnum = sphagnum holds salts
+reason-medium-clay_pellets = clay holds salts
+reason-seedling = seedlings get half
+choice-calcium-for-pure-water = it brings calcium and magnesium, which this water lacks
+choice-growth-nitrogen = more nitrogen than phosphorus, for growth
+choice-bloom-potassium = plenty of potassium, for flowers
+choice-balanced-in-doubt = balanced, right where nothing else speaks
+choice-nitrate = most of its nitrogen is nitrate, which roots take up at once
+choice-bark-nitrogen = bark takes nitrogen for itself, and this one has most
+choice-complete = all macro and micro elements are on its label
+choice-micro-elements = micro elements are on its label

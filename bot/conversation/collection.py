@@ -1,0 +1,175 @@
+"""What an owner has, as one conversation turn sees it: loaded once, picked from, described."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.conversation.wording import Wording
+from bot.records import places, plants, products, waters
+from bot.records.models import Place, Plant, Product, Water
+from bot.records.names import fold
+from grammar import Names, Target
+
+
+@dataclass(frozen=True, slots=True)
+class Collection:
+    """Plants, products, waters and places of one owner."""
+
+    plants: tuple[Plant, ...] = ()
+    products: tuple[Product, ...] = ()
+    waters: tuple[Water, ...] = ()
+    places: tuple[Place, ...] = ()
+
+    def place_of(self, plant: Plant) -> str:
+        """The name of the place a plant stands in; empty where unknown."""
+        return next((p.name for p in self.places if p.id == plant.place_id), "")
+
+    def water_of(self, plant: Plant | None) -> Water | None:
+        """The water a plant gets: its own, otherwise the owner's default."""
+        if plant is not None and plant.water_id is not None:
+            return next((w for w in self.waters if w.id == plant.water_id), None)
+        return next((w for w in self.waters if w.is_default), None)
+
+    def product_named(self, name: str) -> Product | None:
+        """The product of a name."""
+        key = fold(name)
+        return next((p for p in self.products if p.name and fold(p.name) == key), None)
+
+    @property
+    def default_product(self) -> Product | None:
+        """The product that is meant where none is named: the default, or the only one."""
+        chosen = next((p for p in self.products if p.is_default), None)
+        if chosen is None and len(self.products) == 1:
+            return self.products[0]
+        return chosen
+
+
+async def load(session: AsyncSession, owner_id: int) -> Collection:
+    """Everything the owner has, in the order in which it was added."""
+    return Collection(
+        tuple(await plants.listing(session, owner_id)),
+        tuple(await products.listing(session, owner_id)),
+        tuple(await waters.listing(session, owner_id)),
+        tuple(await places.listing(session, owner_id)),
+    )
+
+
+def names_in(collection: Collection) -> Names:
+    """The names a message may use."""
+    return Names(
+        plants=tuple(p.name for p in collection.plants if p.name),
+        products=tuple(p.name for p in collection.products if p.name),
+        places=tuple(p.name for p in collection.places),
+    )
+
+
+# --- picking -------------------------------------------------------------------------------
+
+
+def places_meant(said: str, collection: Collection) -> list[Place]:
+    """The places a phrase can mean: that of the name, otherwise those that share its words."""
+    key = fold(said)
+    exact = [p for p in collection.places if fold(p.name) == key]
+    if exact:
+        return exact
+    words = set(key.split())
+    return [
+        p
+        for p in collection.places
+        if (held := set(fold(p.name).split())) <= words or words <= held
+    ]
+
+
+def pick(target: Target, collection: Collection) -> list[Plant]:
+    """The plants a message means.
+
+    Parameters
+    ----------
+    target : as it was said
+    collection : what the owner has
+
+    Returns
+    -------
+    list of Plant
+        In the order they were added; empty where none fits or none was meant.
+    """
+    if target.empty and not target.traits and not target.medium:
+        return []
+    wanted = {fold(n) for n in target.names}
+    spots = {p.id for p in places_meant(target.place, collection)} if target.place else set()
+    return [
+        plant
+        for plant in collection.plants
+        if _named(plant, wanted, target)
+        and (not target.place or plant.place_id in spots)
+        and (not target.medium or plant.medium == target.medium or plant.name in target.names)
+        and _has_traits(plant, target.traits)
+        and not _excepted(plant, target)
+    ]
+
+
+def _named(plant: Plant, wanted: set[str], target: Target) -> bool:
+    if not wanted and not target.genera:
+        return True
+    by_name = plant.name is not None and fold(plant.name) in wanted
+    return by_name or is_of(plant, target.genera)
+
+
+def is_of(plant: Plant, genera: Sequence[str]) -> bool:
+    """Whether a plant is of one of these kinds; a genus holds its types."""
+    return plant.genus is not None and any(
+        plant.genus == g or plant.genus.startswith(f"{g} ") for g in genera
+    )
+
+
+def _has_traits(plant: Plant, traits: Sequence[str]) -> bool:
+    held = set(fold(plant.detail or "").split())
+    return all(set(fold(trait).split()) <= held for trait in traits)
+
+
+def _excepted(plant: Plant, target: Target) -> bool:
+    named = plant.name is not None and fold(plant.name) in {fold(n) for n in target.not_names}
+    return named or is_of(plant, target.not_genera)
+
+
+# --- describing ------------------------------------------------------------------------------
+
+
+def label(plant: Plant, words: Wording) -> str:
+    """A plant in a few words: its name, or how many of what kind."""
+    if plant.name:
+        return plant.name
+    kind = " ".join(t for t in (plant.detail, plant.genus) if t)
+    return words.say("plant-label", count=plant.count, kind=kind or "none")
+
+
+def labels(plants_: Iterable[Plant], words: Wording) -> str:
+    """Several plants in a few words; those without a name are counted by kind."""
+    named = [p.name for p in plants_ if p.name]
+    counts: dict[str, int] = defaultdict(int)
+    for plant in plants_:
+        if not plant.name:
+            kind = " ".join(t for t in (plant.detail, plant.genus) if t)
+            counts[kind or "none"] += plant.count
+    kinds = [words.say("plant-label", count=n, kind=k) for k, n in counts.items()]
+    return words.listed([*kinds, *named])
+
+
+def described(plant: Plant, collection: Collection, words: Wording) -> str:
+    """A plant with what is known of it."""
+    facts = [
+        " ".join(t for t in (plant.detail, plant.genus) if t) if plant.name else "",
+        words.say(f"medium-{plant.medium}") if plant.medium else "",
+        words.say("pot", cm=words.number(plant.pot_cm)) if plant.pot_cm else "",
+        words.say(f"growth-{plant.growth}") if plant.growth else "",
+        collection.place_of(plant),
+    ]
+    known = ", ".join(f for f in facts if f)
+    name = label(plant, words)
+    if plant.name and plant.count > 1:
+        name = words.say("plant-named-several", name=plant.name, count=plant.count)
+    return f"{name} ({known})" if known else name

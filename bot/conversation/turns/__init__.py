@@ -1,0 +1,1 @@
+"""One module a subject of the conversation; `talk` says which verb goes where."""

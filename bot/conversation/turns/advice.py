@@ -1,0 +1,64 @@
+"""What a plant on record is due: its state for `dosing.advice`, and that in a few words."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.conversation.turn import Turn
+from bot.dosing.advice import Advice, PlantState, Reason, advise
+from bot.dosing.plants import Genus, of_name, resting, types_of
+from bot.dosing.season import season_of
+from bot.dosing.strength import GROWING
+from bot.records.models import Plant
+
+
+def genus_of(plant: Plant) -> Genus | None:
+    """The almanac's entry of a plant."""
+    return of_name(plant.genus)
+
+
+def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
+    """What is known of a plant on a day."""
+
+    def since(on: date | None) -> int | None:
+        return None if on is None else max((day - on).days, 0)
+
+    genus = genus_of(plant)
+    season = season_of(day.month, south=south)
+    types = types_of((genus,)) if genus is not None else ()
+    asleep = bool(resting(types, month=day.month, season=season, south=south)) if types else False
+    return PlantState(
+        genus=genus,
+        growth=plant.growth,
+        medium=plant.medium,
+        days_since_added=since(plant.added_on),
+        days_since_fed=since(plant.last_fed_on),
+        days_since_clear=since(plant.last_clear_on),
+        days_since_flush=since(plant.last_flush_on),
+        days_since_repot=since(plant.last_repot_on),
+        growth_days=since(plant.growth_since),
+        types_rest=asleep and plant.growth not in GROWING,
+    )
+
+
+def advice_for(plant: Plant, day: date, *, south: bool) -> Advice:
+    """What a plant is due on a day."""
+    return advise(
+        state_of(plant, day, south=south),
+        month=day.month,
+        season=season_of(day.month, south=south),
+        south=south,
+    )
+
+
+def reason(found: Reason, turn: Turn) -> str:
+    """A reason in a few words."""
+    code = f"reason-{found.code.replace('.', '-')}"
+    return turn.words.say(code, weeks=found.weeks if found.weeks is not None else 0)
+
+
+def due(plant: Plant, turn: Turn) -> str:
+    """What a plant is due today, with the first reason."""
+    advice = advice_for(plant, turn.today, south=turn.south)
+    what = turn.words.say(f"due-{advice.action}")
+    return f"{what} ({reason(advice.reasons[0], turn)})" if advice.reasons else what

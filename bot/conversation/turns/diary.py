@@ -1,0 +1,230 @@
+"""The log: what was given and measured, undo, and what a plant got."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import date
+from typing import Any
+
+from bot.conversation import answer as out
+from bot.conversation.collection import Collection, labels, load, pick
+from bot.conversation.turn import Turn, day_past, day_since
+from bot.conversation.turns.plants import on_target
+from bot.conversation.turns.shelf import title
+from bot.records import log
+from bot.records.kinds import CARE, EventKind
+from bot.records.models import Event, Plant, Product
+
+_KINDS = {
+    "fed": EventKind.FED,
+    "clear": EventKind.CLEAR,
+    "flush": EventKind.FLUSH,
+    "repot": EventKind.REPOT,
+}
+#: What a history of plants shows.
+_SHOWN = CARE | {
+    EventKind.ADDED,
+    EventKind.REPOT,
+    EventKind.GROWTH,
+    EventKind.MOVED,
+    EventKind.LOST,
+}
+#: Days of a history that are shown at once, the newest.
+_MOST_LINES = 15
+
+
+async def given(turn: Turn) -> out.Answer:
+    """Write down that plants were fed, got clear water or were flushed."""
+    return await on_target(turn, _given)
+
+
+async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    on = day_past(turn.order.when, turn.today)
+    kind = _KINDS[turn.order.verb]
+    product = _product(turn, collection) if kind is EventKind.FED else None
+    details = _details(turn) if kind is EventKind.FED else {}
+    async with turn.writing(on) as told:
+        await log.record(
+            told,
+            (
+                log.Entry(kind, p.id, product.id if product else None, on=on, details=details)
+                for p in found
+            ),
+        )
+    facts = []
+    if "strength" in details:
+        facts.append(turn.words.factor(details["strength"]))
+    if product is not None:
+        facts.append(title(product, turn))
+    elif "analysis" in details:
+        facts.append("-".join(turn.words.number(a) for a in details["analysis"]))
+    lines = [
+        turn.words.say(
+            f"logged-{turn.order.verb}",
+            plants=labels(found, turn.words),
+            day=turn.words.day(on, turn.today),
+            facts=", ".join(facts) or "none",
+        )
+    ]
+    if kind is EventKind.FED:
+        lines += _worries(found, turn)
+    rows = {"plants": [p.id for p in found], "on": on.isoformat(), "kind": str(kind), **details}
+    return turn.tell("log", lines, choices=("undo",), details=rows)
+
+
+def _worries(found: list[Plant], turn: Turn) -> list[str]:
+    """Said at once where feed went to a plant that should have had none."""
+    asleep = [p for p in found if p.growth == "resting"]
+    if not asleep:
+        return []
+    return [turn.words.say("logged-resting", plants=labels(asleep, turn.words))]
+
+
+def _product(turn: Turn, collection: Collection) -> Product | None:
+    if turn.order.products:
+        return collection.product_named(turn.order.products[0])
+    return None if turn.reading.analysis else collection.default_product
+
+
+def _details(turn: Turn) -> dict[str, Any]:
+    reading = turn.reading
+    details: dict[str, Any] = {}
+    if reading.strength is not None:
+        details["strength"] = reading.strength
+    if reading.analysis is not None:
+        details["analysis"] = list(reading.analysis)
+    if reading.target_n_mg_l is not None:
+        details["n_mg_l"] = reading.target_n_mg_l
+    return details
+
+
+async def reading(turn: Turn) -> out.Answer:
+    """Write down the conductivity of what ran out of a pot."""
+    return await on_target(turn, _reading)
+
+
+async def _reading(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    value = _ec_said(turn)
+    if value is None:
+        return turn.ask("ask-runoff")
+    on = day_past(turn.order.when, turn.today)
+    async with turn.writing(on) as told:
+        details = {"runoff_ec_ms_cm": value}
+        await log.record(
+            told, (log.Entry(EventKind.READING, p.id, on=on, details=details) for p in found)
+        )
+    return turn.say(
+        "reading",
+        "logged-reading",
+        plants=labels(found, turn.words),
+        ec=turn.words.number(value),
+        day=turn.words.day(on, turn.today),
+        choices=("undo",),
+    )
+
+
+def _ec_said(turn: Turn) -> float | None:
+    said = turn.reading.target_ec_ms_cm
+    if said is None and turn.reading.water is not None:
+        said = turn.reading.water.ec_ms_cm
+    if said is None:
+        figures = [u.text for u in turn.reading.unknown if u.text.replace(".", "", 1).isdigit()]
+        said = float(figures[0]) if len(figures) == 1 else None
+    return said if said is not None and 0 < said <= 20 else None
+
+
+async def undo(turn: Turn) -> out.Answer:
+    """Take back the last thing that was said."""
+    async with turn.records.writing() as session:
+        done = await log.undo(session, turn.owner_id, said_at=turn.incoming.said_at)
+        collection = await load(session, turn.owner_id)
+        lost = [e for e in done.events if e.kind is EventKind.ADDED]
+        removed = [str(e.details.get("genus") or e.details.get("name") or "") for e in lost]
+    kinds = dict.fromkeys(e.kind for e in done.events)
+    what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
+    ids = {e.plant_id for e in done.events}
+    about = labels([p for p in collection.plants if p.id in ids], turn.words)
+    about = about or turn.words.listed([r for r in removed if r])
+    return turn.say("undo", "undone", what=what, plants=about or "none")
+
+
+async def history(turn: Turn) -> out.Answer:
+    """What plants got, by day."""
+    since = day_since(turn.order.when, turn.today)
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+        found = pick(turn.order.target, collection)
+        if not found and not turn.order.target.empty:
+            return turn.ask(
+                "ask-not-on-record",
+                meant=_meant(turn),
+                known=labels(collection.plants[:5], turn.words) or "none",
+            )
+        wanted = [_KINDS[turn.order.asks_kind]] if turn.order.asks_kind else list(_SHOWN)
+        if found and len(found) <= 20:
+            events = [
+                e
+                for p in found
+                for e in await log.history(session, turn.owner_id, p.id, since=since, kinds=wanted)
+            ]
+        else:
+            ids = {p.id for p in found}
+            listed = await log.entries(session, turn.owner_id, since=since, kinds=wanted)
+            events = [e for e in listed if not ids or e.plant_id in ids]
+    events.sort(key=lambda e: (e.on, e.id))
+    about = labels(found, turn.words) if found else "none"
+    if not events:
+        return turn.say("history", "history-none", plants=about)
+    lines = [turn.words.say("history-head", plants=about)]
+    listed_lines = _by_day(events, collection, turn, single=len(found) == 1)
+    if len(listed_lines) > _MOST_LINES:
+        lines.append(turn.words.say("history-more", count=len(listed_lines) - _MOST_LINES))
+    lines += listed_lines[-_MOST_LINES:]
+    rows = [
+        {"on": e.on.isoformat(), "kind": str(e.kind), "plant": e.plant_id, **e.details}
+        for e in events
+    ]
+    return turn.tell("history", lines, details={"entries": rows})
+
+
+def _meant(turn: Turn) -> str:
+    target = turn.order.target
+    return " ".join([*target.traits, *target.names, *target.genera, target.place or ""]).strip()
+
+
+def _by_day(
+    events: Iterable[Event], collection: Collection, turn: Turn, *, single: bool
+) -> list[str]:
+    """One line a day and thing done, with the plants where it was not one."""
+    by_id = {p.id: p for p in collection.plants}
+    products = {p.id: p for p in collection.products}
+    grouped: dict[tuple[date, str], list[int | None]] = {}
+    for event in events:
+        grouped.setdefault((event.on, _what(event, products, turn)), []).append(event.plant_id)
+    lines = []
+    for (on, what), ids in grouped.items():
+        plants = [by_id[i] for i in ids if i in by_id]
+        who = "" if single or not plants else f": {labels(plants, turn.words)}"
+        lines.append(f"- {turn.words.day(on, turn.today)}: {what}{who}")
+    return lines
+
+
+def _what(event: Event, products: dict[int, Product], turn: Turn) -> str:
+    words, details = turn.words, event.details
+    facts = []
+    if event.kind is EventKind.FED:
+        if isinstance(details.get("strength"), float | int):
+            facts.append(words.factor(float(details["strength"])))
+        product = products.get(event.product_id or 0)
+        if product is not None:
+            facts.append(title(product, turn))
+        elif details.get("analysis"):
+            facts.append("-".join(words.number(a) for a in details["analysis"]))
+    elif event.kind is EventKind.READING and "runoff_ec_ms_cm" in details:
+        facts.append(words.say("ec", ec=words.number(details["runoff_ec_ms_cm"])))
+    elif event.kind is EventKind.GROWTH and event.after.get("growth"):
+        facts.append(words.say(f"growth-{event.after['growth']}"))
+    elif event.kind is EventKind.REPOT and event.after.get("medium"):
+        facts.append(words.say(f"medium-{event.after['medium']}"))
+    what = words.say(f"event-{event.kind}")
+    return f"{what} ({', '.join(facts)})" if facts else what

@@ -1,0 +1,404 @@
+"""A dose with what is on record filled in, and follow-ups to the last one."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.conversation import answer as out
+from bot.conversation.ask import OnRecord, respond, understood
+from bot.conversation.collection import Collection, label, labels, load, pick
+from bot.conversation.turn import Turn
+from bot.conversation.turns import home, shelf
+from bot.conversation.turns.advice import advice_for, genus_of
+from bot.dosing.pot_water import watering_l
+from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
+from bot.records import memory
+from bot.records.models import Plant, Product
+from bot.records.models import Water as WaterRow
+from grammar import LabelRate, Order, Reading, Target, Water
+
+#: So long a follow-up refers to the last request.
+FOLLOW_UP = timedelta(minutes=30)
+#: Slots of a reading that a follow-up carries over.
+_CARRIED = (
+    "volume_l",
+    "analysis",
+    "extras",
+    "form",
+    "strength",
+    "exact",
+    "regime",
+    "medium",
+    "season",
+    "month",
+    "growth",
+    "genera",
+    "count",
+    "water",
+    "label_rate",
+    "target_n_mg_l",
+    "target_ec_ms_cm",
+    "scale_step_g",
+)
+_PRODUCT_SLOTS = ("analysis", "extras", "form", "label_rate")
+_PLANT_SLOTS = ("genera", "medium", "growth", "count")
+
+
+async def dose(turn: Turn) -> out.Answer:
+    """A dose; a short message right after one, or an answer to our question, adds to it."""
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+    last = _last(turn)
+    reading = turn.reading
+    if last is not None and _adds(turn, collection):
+        reading = _merged(turn, last, reading)
+    return await _answered(turn, reading, collection)
+
+
+def _adds(turn: Turn, collection: Collection) -> bool:
+    """Whether the message only makes sense together with the one before."""
+    reading = turn.reading
+    if reading.conflicts or reading.problems or reading.analysis is not None:
+        return False
+    if turn.question.get("kind") == "dose":
+        return _says(reading) or not turn.order.target.empty
+    if reading.volume_l is not None or turn.order.products or not turn.order.target.empty:
+        return reading.volume_l is not None and not collection.products
+    return _says(reading)
+
+
+def _says(reading: Reading) -> bool:
+    return any(getattr(reading, slot) not in (None, (), {}, False) for slot in _CARRIED)
+
+
+async def follow_up(turn: Turn) -> out.Answer:
+    """The last request with something changed."""
+    last = _last(turn)
+    if last is None:
+        if turn.order.products and not _says(turn.reading):
+            return await shelf.use(turn)
+        if turn.order.factor is None and _says(turn.reading):
+            async with turn.records.reading() as session:
+                collection = await load(session, turn.owner_id)
+            return await _answered(turn, turn.reading, collection)
+        return turn.ask("ask-no-last")
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+    reading = _merged(turn, last, turn.reading)
+    if turn.order.factor is not None:
+        reading = _scaled(reading, last, turn.order.factor)
+    return await _answered(turn, reading, collection)
+
+
+async def why(turn: Turn) -> out.Answer:
+    """The steps of the last dose, with where each figure is from."""
+    last = _last(turn)
+    if last is None or not last.get("why"):
+        return turn.ask("ask-no-last")
+    return turn.tell("why", [f"- {text} ({source})" for text, source in last["why"]])
+
+
+async def more(turn: Turn) -> out.Answer:
+    """All cautions of the last dose."""
+    last = _last(turn)
+    if last is None or not last.get("cautions"):
+        return turn.ask("ask-no-last")
+    return turn.tell("cautions", [f"- {text}" for text in last["cautions"]])
+
+
+# --- the last request ----------------------------------------------------------------------------
+
+
+def _last(turn: Turn) -> dict[str, Any] | None:
+    """The last request for a dose, while it counts."""
+    kept = turn.remembered.get("dose")
+    if not isinstance(kept, dict):
+        return None
+    said_at = datetime.fromisoformat(kept["said_at"])
+    return kept if turn.incoming.said_at - said_at <= FOLLOW_UP else None
+
+
+def _merged(turn: Turn, last: dict[str, Any], new: Reading) -> Reading:
+    """The last request with what the new message says in its place."""
+    slots = dict(last["slots"])
+    order = turn.order
+    target, products = order.target, order.products
+    if products or new.analysis is not None:
+        for slot in _PRODUCT_SLOTS:
+            slots.pop(slot, None)
+    if new.genera or not target.empty:
+        for slot in _PLANT_SLOTS:
+            slots.pop(slot, None)
+    elif last.get("target"):
+        before: dict[str, Any] = {
+            k: tuple(v) if isinstance(v, list) else v for k, v in last["target"].items()
+        }
+        target = Target(**before)
+    products = products or tuple(last.get("products", ()))
+    if new.analysis is not None:
+        products = ()
+    if new.strength is not None or new.target_n_mg_l is not None:
+        for slot in ("strength", "target_n_mg_l", "target_ec_ms_cm"):
+            slots.pop(slot, None)
+    if new.season is not None:
+        slots.pop("month", None)
+    if new.month is not None:
+        slots.pop("season", None)
+    merged: dict[str, Any] = {}
+    for slot in _CARRIED:
+        said = getattr(new, slot)
+        merged[slot] = (
+            said if said not in (None, (), {}, False) else _from_json(slot, slots.get(slot))
+        )
+    base = replace(new, **{k: v for k, v in merged.items() if v is not None})
+    return replace(base, order=Order("dose", target=target, products=products))
+
+
+def _from_json(slot: str, value: Any) -> Any:
+    if value is None:
+        return None
+    if slot in ("analysis", "genera"):
+        return tuple(value)
+    if slot == "water":
+        return Water(**value)
+    if slot == "label_rate":
+        return LabelRate(**value)
+    return value
+
+
+def _scaled(reading: Reading, last: dict[str, Any], factor: float) -> Reading:
+    """The same request at a multiple of the last amount, whatever a ceiling had cut."""
+    if reading.target_n_mg_l is not None:
+        return replace(reading, target_n_mg_l=reading.target_n_mg_l * factor * last["cut"])
+    if reading.target_ec_ms_cm is not None:
+        return replace(reading, target_ec_ms_cm=reading.target_ec_ms_cm * factor * last["cut"])
+    return replace(reading, strength=last["asked"] * factor * last["cut"])
+
+
+# --- with what is on record ---------------------------------------------------------------------
+
+
+async def _answered(turn: Turn, reading: Reading, collection: Collection) -> out.Answer:
+    filled, on_record = _filled(turn, reading, collection)
+    setting = replace(turn.setting, on_record=on_record)
+    answer = respond(filled, setting)
+    answer = answer.model_copy(
+        update={"understood": understood(turn.reading), "message": turn.incoming.text}
+    )
+    if answer.kind in ("dose", "ask", "no_feed"):
+        await _remember(turn, reading, answer)
+    return answer
+
+
+async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
+    """Keep the request for follow-ups, and whether our question waits."""
+    order = reading.order or Order("dose")
+    slots = {s: getattr(reading, s) for s in _CARRIED}
+    known = {
+        s: asdict(v) if isinstance(v, Water | LabelRate) else v
+        for s, v in slots.items()
+        if v not in (None, (), {}, False)
+    }
+    asked = next((w.factor for w in answer.why if w.rule.startswith("strength.")), 1.0)
+    cut = 1.0
+    for step in answer.why:
+        if step.rule.startswith("ceiling."):
+            cut *= step.factor
+    kept = {
+        "said_at": turn.incoming.said_at.isoformat(),
+        "slots": known,
+        "target": {k: v for k, v in asdict(order.target).items() if v},
+        "products": list(order.products),
+        "asked": asked,
+        "cut": cut,
+        "why": [[w.text, w.source] for w in answer.why],
+        "cautions": [c.text for c in answer.cautions],
+    }
+    async with turn.writing() as told:
+        await memory.remember(
+            told.session,
+            told.owner_id,
+            turn.incoming.person,
+            request={**turn.remembered, "dose": kept},
+            said_at=turn.incoming.said_at,
+        )
+        if answer.kind == "ask":
+            await memory.ask(
+                told.session,
+                told.owner_id,
+                turn.incoming.person,
+                question={"kind": "dose"},
+                asked_at=turn.incoming.said_at,
+            )
+
+
+def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Reading, OnRecord]:
+    """The request with product, plants, water and tools from the records where none was said."""
+    words = turn.words
+    used: list[str] = []
+    notes: list[str] = []
+    product = _product(turn, reading, collection)
+    if product is not None:
+        reading = _with_product(reading, product)
+        used.append(shelf.described(product, turn))
+    plants, asleep = _plants(turn, reading, collection, from_shelf=product is not None)
+    if asleep:
+        notes.append(words.say("on-record-asleep", plants=labels(asleep, words)))
+    if plants:
+        reading, plain = _with_plants(turn, reading, plants)
+        used.append(plain)
+        if reading.volume_l is None:
+            volume = sum(
+                watering_l(p.medium, p.pot_cm, count=p.count).volume_l
+                if p.water_ml is None
+                else p.water_ml / 1000 * p.count
+                for p in plants
+            )
+            reading = replace(reading, volume_l=round(max(volume, 0.1), 1))
+            notes.append(words.say("on-record-volume", litres=words.number(reading.volume_l or 0)))
+    water = _water(reading, collection, plants)
+    if water is not None:
+        reading = replace(reading, water=_as_said(water, reading.water))
+        used.append(home.described(water, turn))
+    owner = turn.owner
+    lines = [words.say("on-record", items="; ".join(used)), *notes] if used else notes
+    by_product = product is not None and product.label_per_litre is not None
+    return reading, OnRecord(
+        label_from="product" if by_product and turn.reading.label_rate is None else "label",
+        product_name=product.name or "" if product is not None else "",
+        density_kg_l=product.density_kg_l if product is not None else None,
+        scale_step_g=owner.scale_step_g if owner is not None else None,
+        syringe_step_ml=owner.syringe_step_ml if owner is not None else None,
+        lines=tuple(lines),
+    )
+
+
+def _product(turn: Turn, reading: Reading, collection: Collection) -> Product | None:
+    """The product of the shelf that is meant."""
+    order = reading.order or Order("dose")
+    if order.products:
+        return collection.product_named(order.products[0])
+    if reading.analysis is not None:
+        return next((p for p in collection.products if _is_it(p, reading)), None)
+    if not _wants_dose(turn, reading) or reading.form or reading.label_rate:
+        fitting = [p for p in collection.products if reading.form and p.form == reading.form]
+        return fitting[0] if len(fitting) == 1 and not reading.label_rate else None
+    if collection.default_product is not None:
+        return collection.default_product
+    best = shelf.best_for(turn, collection) if collection.products else None
+    return best[0] if best is not None else None
+
+
+def _wants_dose(turn: Turn, reading: Reading) -> bool:
+    """Whether a dose is asked for, and not merely something said."""
+    order = reading.order or Order("dose")
+    if reading.volume_l is not None or reading.mentions_feeding:
+        return True
+    if not order.target.empty or reading.genera:
+        return True
+    return _says(reading) and reading.strength is not None
+
+
+def _is_it(product: Product, reading: Reading) -> bool:
+    same = shelf.analysis_of(product) == reading.analysis
+    form = reading.form is None or product.form is None or product.form == reading.form
+    return same and form
+
+
+def _with_product(reading: Reading, product: Product) -> Reading:
+    rate = None
+    if product.label_per_litre is not None:
+        rate = LabelRate(product.label_per_litre, str(product.label_unit or "g"))
+    return replace(
+        reading,
+        analysis=shelf.analysis_of(product),
+        extras=dict(reading.extras) or dict(product.extras or {}),
+        form=reading.form or product.form,
+        label_rate=reading.label_rate or rate,
+    )
+
+
+def _plants(
+    turn: Turn, reading: Reading, collection: Collection, *, from_shelf: bool
+) -> tuple[list[Plant], list[Plant]]:
+    """The plants on record that are meant: those awake, and those asleep that are left out."""
+    order = reading.order or Order("dose")
+    target = replace(order.target, medium=None, genera=order.target.genera or reading.genera)
+    found = pick(target, collection)
+    if target.empty and from_shelf and not reading.genera and _wants_dose(turn, reading):
+        found = list(collection.plants)
+    awake = [p for p in found if not _asleep(p, turn)]
+    if not awake:
+        return found, []
+    return awake, [p for p in found if p not in awake]
+
+
+def _asleep(plant: Plant, turn: Turn) -> bool:
+    reasons = advice_for(plant, turn.today, south=turn.south).reasons
+    return any(r.code.startswith("rest") for r in reasons)
+
+
+def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Reading, str]:
+    """The request for plants on record; what differs among them is taken on the weak side."""
+    words = turn.words
+    genera = tuple(dict.fromkeys(p.genus for p in plants if p.genus))
+    states = {p.growth for p in plants}
+    growth = reading.growth
+    if growth is None and len(states) == 1:
+        growth = states.pop()
+    elif growth is None and "seedling" in states:
+        growth = "seedling"
+    elif growth is None and states <= GROWING:
+        growth = "growing"
+    medium = reading.medium or _weakest_medium(plants)
+    count = reading.count or sum(p.count for p in plants)
+    plain = (
+        labels(plants, words) if len(plants) <= 4 else words.say("on-record-plants", count=count)
+    )
+    deciding = _deciding(plants) if len(genera) > 1 else None
+    if deciding is not None:
+        plain = words.say("on-record-deciding", plants=plain, plant=label(deciding, words))
+    filled = replace(reading, genera=genera or reading.genera, growth=growth, medium=medium)
+    return filled, plain
+
+
+def _weakest_medium(plants: list[Plant]) -> str | None:
+    """The medium that takes most off a dose."""
+    known = [p.medium for p in plants if p.medium]
+    return min(known, key=lambda m: BY_MEDIUM[m].factor if m in BY_MEDIUM else 1.0, default=None)
+
+
+def _deciding(plants: list[Plant]) -> Plant | None:
+    """The plant whose ceiling is the lowest."""
+    classed = [(p, g) for p in plants if (g := genus_of(p)) is not None]
+    if not classed:
+        return None
+    return min(classed, key=lambda pair: CEILINGS[pair[1].feeding_class].n_mg_l)[0]
+
+
+def _water(reading: Reading, collection: Collection, plants: list[Plant]) -> WaterRow | None:
+    """The water on record that is meant, where it adds to what was said."""
+    said = reading.water
+    if said is None:
+        own = {p.water_id for p in plants}
+        return collection.water_of(plants[0] if plants and len(own) == 1 else None)
+    if said.hardness_mg_l_caco3 is not None or said.ec_ms_cm is not None:
+        return None
+    fitting = [
+        w
+        for w in collection.waters
+        if w.kind == said.kind and (w.hardness_mg_l_caco3 is not None or w.ec_ms_cm is not None)
+    ]
+    return fitting[0] if len(fitting) == 1 else None
+
+
+def _as_said(row: WaterRow, said: Water | None) -> Water:
+    known = said or Water(row.kind)
+    return Water(
+        known.kind,
+        known.hardness_mg_l_caco3 or row.hardness_mg_l_caco3,
+        known.ec_ms_cm or row.ec_ms_cm,
+        known.alkalinity_mg_l_caco3 or row.alkalinity_mg_l_caco3,
+    )

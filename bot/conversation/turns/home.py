@@ -1,0 +1,202 @@
+"""What the advice rests on: the water, the measuring kit, where somebody lives."""
+
+from __future__ import annotations
+
+import asyncio
+from typing import Any
+
+from bot.conversation import answer as out
+from bot.conversation.collection import Collection, labels, load
+from bot.conversation.turn import Turn
+from bot.conversation.turns.plants import on_target
+from bot.records import log, owners, plants, waters
+from bot.records.kinds import Hemisphere, Units
+from bot.records.models import Plant, Water
+from grammar.units import to_canonical
+
+_UNITS = {"gallons": Units.US, "imperial": Units.IMPERIAL, "metric": Units.METRIC}
+#: A can of this size or more nobody lifts, and a scale or syringe this coarse shows nothing.
+MOST_CAN_L = 200.0
+MOST_STEP = 50.0
+
+
+async def water(turn: Turn) -> out.Answer:
+    """Put a water on record; the first one of all becomes the one that is meant."""
+    said = turn.reading.water
+    assert said is not None  # the form needs one
+    figures = {
+        "hardness_mg_l_caco3": said.hardness_mg_l_caco3,
+        "ec_ms_cm": said.ec_ms_cm,
+        "alkalinity_mg_l_caco3": said.alkalinity_mg_l_caco3,
+    }
+    async with turn.writing() as told:
+        row = await _of_kind(told, said.kind, turn.order.name, figures)
+        if len(await waters.listing(told.session, told.owner_id)) == 1:
+            await waters.make_default(told, row.id)
+    lines = [turn.words.say("water-recorded", water=described(row, turn))]
+    if said.kind == "softened":
+        lines.append(turn.words.say("caution-softened-water"))
+    return turn.tell("water", lines, choices=("undo",))
+
+
+async def _of_kind(
+    told: log.Said, kind: str, name: str | None, figures: dict[str, float | None]
+) -> Water:
+    """The owner's water of a kind with these figures in it, made where there is none."""
+    listed = await waters.listing(told.session, told.owner_id, kind=kind)
+    same = next((w for w in listed if (w.name or None) == name), None)
+    known: dict[str, Any] = {k: v for k, v in figures.items() if v is not None}
+    if same is None:
+        return await waters.add(told, kind=kind, name=name, **known)
+    return await waters.change(told, same.id, **known) if known else same
+
+
+async def water_for(turn: Turn) -> out.Answer:
+    """Say which water plants get."""
+    return await on_target(turn, _water_for)
+
+
+async def _water_for(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    said = turn.reading.water
+    assert said is not None
+    figures = {
+        "hardness_mg_l_caco3": said.hardness_mg_l_caco3,
+        "ec_ms_cm": said.ec_ms_cm,
+        "alkalinity_mg_l_caco3": said.alkalinity_mg_l_caco3,
+    }
+    async with turn.writing() as told:
+        row = await _of_kind(told, said.kind, None, figures)
+        await plants.set_water(told, [p.id for p in found], row.id)
+    return turn.say(
+        "water",
+        "water-for",
+        plants=labels(found, turn.words),
+        water=described(row, turn),
+        choices=("undo",),
+    )
+
+
+def described(row: Water, turn: Turn) -> str:
+    """A water with its figures."""
+    words = turn.words
+    facts = []
+    if row.hardness_mg_l_caco3 is not None:
+        facts.append(
+            words.say(
+                "hardness",
+                german=words.significant(
+                    row.hardness_mg_l_caco3 / to_canonical(1.0, "german_degree")
+                ),
+                caco3=words.number(row.hardness_mg_l_caco3, 0),
+            )
+        )
+    if row.ec_ms_cm is not None:
+        facts.append(words.say("ec", ec=words.number(row.ec_ms_cm)))
+    if row.alkalinity_mg_l_caco3 is not None:
+        facts.append(words.say("alkalinity", caco3=words.number(row.alkalinity_mg_l_caco3, 0)))
+    kind = row.name or words.say(f"water-{row.kind}")
+    return f"{kind} ({', '.join(facts)})" if facts else kind
+
+
+async def kit(turn: Turn) -> out.Answer:
+    """Put the scale, the syringe, the can or the measures on record."""
+    reading, order = turn.reading, turn.order
+    settings: dict[str, Any] = {}
+    said = []
+    number = turn.words.number
+    if reading.scale_step_g is not None:
+        if not 0 < reading.scale_step_g <= MOST_STEP:
+            return turn.refuse("refuse-step", step=number(reading.scale_step_g))
+        settings["scale_step_g"] = reading.scale_step_g
+        said.append(turn.words.say("kit-scale", step=number(reading.scale_step_g, 4)))
+    if order.syringe_step_ml is not None:
+        settings["syringe_step_ml"] = order.syringe_step_ml
+        said.append(turn.words.say("kit-syringe", step=number(order.syringe_step_ml, 3)))
+    if order.text == "can" and reading.volume_l is not None:
+        if not 0.1 <= reading.volume_l <= MOST_CAN_L:
+            return turn.refuse("refuse-can", most=number(MOST_CAN_L))
+        settings["can_l"] = reading.volume_l
+        said.append(turn.words.say("kit-can", litres=number(reading.volume_l)))
+    if order.text in _UNITS:
+        settings["units"] = _UNITS[order.text]
+        said.append(turn.words.say(f"kit-units-{_UNITS[order.text]}"))
+    if order.text == "spoons":
+        settings["spoon"] = True
+        said.append(turn.words.say("kit-spoons"))
+    async with turn.writing() as told:
+        await owners.change_settings(told, **settings)
+    return turn.say("kit", "kit-recorded", kit=turn.words.listed(said), choices=("undo",))
+
+
+async def home(turn: Turn) -> out.Answer:
+    """Where somebody lives: the time zone and the hemisphere."""
+    text = turn.order.text
+    if text in ("south", "north"):
+        side = Hemisphere(text)
+        async with turn.writing() as told:
+            await owners.change_settings(told, hemisphere=side)
+        return turn.say("home", f"home-{text}", choices=("undo",))
+    from bot.conversation.homes import find_home  # reads a table of towns
+
+    found = await asyncio.to_thread(find_home, text[:120])
+    if not found:
+        return turn.ask("ask-home", text=text[:60])
+    place = found[0]
+    async with turn.writing() as told:
+        await owners.change_settings(
+            told,
+            zone=place.zone,
+            place_name=place.name[:120],
+            hemisphere=Hemisphere.SOUTH if place.south else Hemisphere.NORTH,
+        )
+    lines = [
+        turn.words.say(
+            "home-recorded",
+            place=place.name,
+            country=place.country or "none",
+            zone=place.zone,
+            side="south" if place.south else "north",
+        )
+    ]
+    others = [h for h in found[1:] if h.name == place.name and h.zone != place.zone]
+    if others:
+        listed = turn.words.listed([f"{h.name}, {h.country}" for h in others[:2]], either=True)
+        lines.append(turn.words.say("home-others", others=listed))
+    return turn.tell("home", lines, choices=("undo",))
+
+
+async def settings(turn: Turn) -> out.Answer:
+    """What is on record of the person: home, kit and waters."""
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+    owner = turn.owner
+    words, number = turn.words, turn.words.number
+    lines = []
+    if owner is not None:
+        if owner.zone or owner.hemisphere:
+            lines.append(
+                words.say(
+                    "home-line",
+                    place=owner.place_name or "none",
+                    zone=owner.zone or "none",
+                    side=str(owner.hemisphere or "north"),
+                )
+            )
+        tools = [
+            words.say("kit-scale", step=number(owner.scale_step_g, 4))
+            if owner.scale_step_g
+            else "",
+            words.say("kit-syringe", step=number(owner.syringe_step_ml, 3))
+            if owner.syringe_step_ml
+            else "",
+            words.say("kit-can", litres=number(owner.can_l)) if owner.can_l else "",
+        ]
+        known = [t for t in tools if t]
+        if known:
+            lines.append(words.say("kit-line", kit=words.listed(known)))
+    for row in collection.waters:
+        default = words.say("product-is-default") if row.is_default else ""
+        lines.append(f"- {described(row, turn)}{default}")
+    if not lines:
+        return turn.say("settings", "settings-none")
+    return turn.tell("settings", lines)

@@ -1,0 +1,362 @@
+"""Plants on record: add, rename, move, repot, growth, lost, and which are there."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable, Sequence
+from datetime import date
+
+from bot.conversation import answer as out
+from bot.conversation.collection import Collection, described, is_of, label, labels, load, pick
+from bot.conversation.turn import StillToCome, Turn, day_past
+from bot.conversation.turns.advice import due
+from bot.records import log, places, plants
+from bot.records.models import Plant
+from grammar import Names, PlantSaid, read
+
+#: More alike in one entry than any home has.
+MOST_ALIKE = 10_000
+_NAME_SLOTS = (
+    "volume_l",
+    "analysis",
+    "strength",
+    "medium",
+    "season",
+    "month",
+    "growth",
+    "regime",
+    "count",
+    "water",
+    "label_rate",
+    "form",
+    "target_n_mg_l",
+)
+
+
+# --- adding ------------------------------------------------------------------------------------
+
+
+async def add(turn: Turn) -> out.Answer:
+    """Put plants on record."""
+    said = turn.order.plants
+    for plant in said:
+        if plant.name and (problem := name_means(plant.name, turn)):
+            return turn.refuse("refuse-name-means", name=plant.name, meaning=problem)
+        if plant.count is not None and not 1 <= plant.count <= MOST_ALIKE:
+            return turn.refuse("refuse-count", most=turn.words.number(MOST_ALIKE))
+    on = day_past(turn.order.when, turn.today)
+    async with turn.writing() as told:
+        added = [await _add_one(told, plant, on) for plant in said]
+        collection = await load(told.session, told.owner_id)
+    lines = [
+        turn.words.say(
+            "plants-added", plants="; ".join(described(p, collection, turn.words) for p in added)
+        )
+    ]
+    lines.append(_still_unknown(said, turn))
+    if len(added) == len(collection.plants):
+        lines.append(turn.words.say("plants-first-hint"))
+    return turn.tell("plants", lines, choices=("undo",))
+
+
+async def _add_one(told: log.Said, said: PlantSaid, on: date) -> Plant:
+    place_id = None
+    if said.place:
+        place_id = (await places.find_or_add(told.session, told.owner_id, said.place)).id
+    return await plants.add(
+        told,
+        name=said.name,
+        genus=said.genus,
+        detail=" ".join(said.traits) or None,
+        count=said.count or 1,
+        medium=said.medium,
+        pot_cm=said.pot_cm,
+        place_id=place_id,
+        growth=said.growth,
+        growth_since=on if said.growth else None,
+        added_on=on,
+    )
+
+
+def _still_unknown(said: Sequence[PlantSaid], turn: Turn) -> str:
+    """What would make the advice better, in one line."""
+    missing = []
+    if any(p.genus is None for p in said):
+        missing.append("unknown-genus")
+    if any(p.medium is None for p in said):
+        missing.append("unknown-medium")
+    if any(p.pot_cm is None and p.medium != "mounted" for p in said):
+        missing.append("unknown-pot")
+    if not missing:
+        return ""
+    return turn.words.say(
+        "plants-unknown", items=turn.words.listed([turn.words.say(m) for m in missing])
+    )
+
+
+def name_means(name: str, turn: Turn) -> str:
+    """What a name would be read as in a message; empty where it can be a name."""
+    reading = read(name, turn.reading.language, names=Names())
+    if not any(c.isalpha() for c in name):
+        return turn.words.say("name-is-number")
+    for slot in _NAME_SLOTS:
+        value = getattr(reading, slot)
+        if value is not None and not (slot == "count" and reading.genera):
+            return turn.words.say("name-is-slot", slot=slot)
+    if reading.genera:
+        return turn.words.say("name-is-slot", slot="genus")
+    if reading.order is not None and reading.order.verb != "dose":
+        return turn.words.say("name-is-order")
+    return turn.words.say("name-is-order") if reading.order and reading.order.when else ""
+
+
+# --- which plants are meant ---------------------------------------------------------------------
+
+Act = Callable[[Turn, Collection, list[Plant]], Awaitable[out.Answer]]
+
+
+async def on_target(turn: Turn, act: Act, *, one: bool = False) -> out.Answer:
+    """Do something with the plants that are meant; ask where it is not clear which.
+
+    Parameters
+    ----------
+    turn : the message
+    act : what to do with them
+    one : whether it can only be one entry, unless all were said
+    """
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+    target = turn.order.target
+    if turn.chosen is not None:
+        chosen = [p for p in collection.plants if p.id in turn.chosen]
+        return await act(turn, collection, chosen)
+    found = pick(target, collection)
+    if not found:
+        return _not_found(turn, collection)
+    if one and len(found) > 1 and not target.everything and len(target.names) < 2:
+        return which(turn, collection, found)
+    return await act(turn, collection, found)
+
+
+def which(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    """Ask which of several plants is meant; the answer may be a number, a name or 'all'."""
+    shown = found[:8]
+    lines = [f"{i}. {described(p, collection, turn.words)}" for i, p in enumerate(shown, 1)]
+    question = turn.words.say("ask-which-plant", count=len(found))
+    answer = turn.tell(
+        "ask", [question, *lines], choices=(*(str(i) for i in range(1, len(shown) + 1)), "all")
+    )
+    waiting = {
+        "kind": "which",
+        "text": turn.incoming.text,
+        "ids": [p.id for p in shown],
+        "all": [p.id for p in found],
+    }
+    return answer.model_copy(update={"ask": answer.reply, "details": {"waiting": waiting}})
+
+
+def _not_found(turn: Turn, collection: Collection) -> out.Answer:
+    target = turn.order.target
+    if not collection.plants:
+        return turn.ask("ask-no-plants-yet")
+    if target.empty and not target.traits:
+        return turn.ask("ask-which-plants")
+    meant = [
+        *target.traits,
+        *target.names,
+        *target.genera,
+        *([target.place] if target.place else []),
+    ]
+    near = [p for p in collection.plants if is_of(p, target.genera)][:5]
+    known = labels(near or collection.plants[:5], turn.words)
+    return turn.ask("ask-not-on-record", meant=" ".join(meant), known=known)
+
+
+# --- changes -------------------------------------------------------------------------------------
+
+
+async def rename(turn: Turn) -> out.Answer:
+    """Give a plant, or a product, another name."""
+    name = turn.order.name or ""
+    if problem := name_means(name, turn):
+        return turn.refuse("refuse-name-means", name=name, meaning=problem)
+    return await on_target(turn, _rename, one=True)
+
+
+async def _rename(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    name = turn.order.name or ""
+    if len(found) > 1:
+        return which(turn, collection, found)
+    before = described(found[0], collection, turn.words)
+    async with turn.writing() as told:
+        await plants.rename(told, found[0].id, name)
+    return turn.say("plants", "plants-renamed", before=before, name=name, choices=("undo",))
+
+
+async def move(turn: Turn) -> out.Answer:
+    """Put plants in another place."""
+    return await on_target(turn, _move)
+
+
+async def _move(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    async with turn.writing() as told:
+        place = await places.find_or_add(told.session, told.owner_id, turn.order.place or "")
+        await plants.move(told, [p.id for p in found], place.id)
+    return turn.say(
+        "plants",
+        "plants-moved",
+        plants=labels(found, turn.words),
+        place=place.name,
+        choices=("undo",),
+    )
+
+
+async def repot(turn: Turn) -> out.Answer:
+    """Write down that plants were repotted."""
+    return await on_target(turn, _repot, one=True)
+
+
+async def _repot(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    on = day_past(turn.order.when, turn.today)
+    medium, pot_cm = turn.reading.medium, turn.reading.pot_cm
+    async with turn.writing(on) as told:
+        await plants.repot(told, [p.id for p in found], on=on, medium=medium, pot_cm=pot_cm)
+    facts = [
+        turn.words.say(f"medium-{medium}") if medium else "",
+        turn.words.say("pot", cm=turn.words.number(pot_cm)) if pot_cm else "",
+    ]
+    lines = [
+        turn.words.say(
+            "plants-repotted",
+            plants=labels(found, turn.words),
+            day=turn.words.day(on, turn.today),
+            facts=", ".join(f for f in facts if f) or "none",
+        ),
+        turn.words.say("plants-repotted-note"),
+    ]
+    return turn.tell("plants", lines, choices=("undo",))
+
+
+async def growth(turn: Turn) -> out.Answer:
+    """Write down how plants grow."""
+    return await on_target(turn, _growth, one=True)
+
+
+async def _growth(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    state = turn.reading.growth or ""
+    on = day_past(turn.order.when, turn.today)
+    async with turn.writing(on) as told:
+        await plants.set_growth(told, [p.id for p in found], state, on=on)
+    lines = [
+        turn.words.say(
+            "plants-growth",
+            plants=labels(found, turn.words),
+            growth=turn.words.say(f"growth-{state}"),
+        )
+    ]
+    if state == "resting":
+        lines.append(turn.words.say("plants-growth-rest"))
+    return turn.tell("plants", lines, choices=("undo",))
+
+
+async def lose(turn: Turn) -> out.Answer:
+    """Take plants out of the collection; one of several alike is counted down."""
+    return await on_target(turn, _lose, one=True)
+
+
+async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    on = day_past(turn.order.when, turn.today)
+    gone = turn.reading.count or _one_said(turn)
+    plant = found[0]
+    async with turn.writing(on) as told:
+        if len(found) == 1 and gone is not None and gone < plant.count:
+            await plants.correct(told, [plant.id], count=plant.count - gone)
+            kind = " ".join(t for t in (plant.detail, plant.genus) if t) or "none"
+            return turn.say(
+                "plants",
+                "plants-fewer",
+                gone=gone,
+                left=plant.count - gone,
+                kind=kind,
+                choices=("undo",),
+            )
+        await plants.lose(told, [p.id for p in found], on=on)
+    return turn.say("plants", "plants-lost", plants=labels(found, turn.words), choices=("undo",))
+
+
+def _one_said(turn: Turn) -> int | None:
+    """'one of my phals died': the reader takes such a 'one' for a pronoun."""
+    one = turn.words.say("word-one")
+    return 1 if turn.reading.text.casefold().startswith(one) else None
+
+
+# --- the list ---------------------------------------------------------------------------------
+
+
+async def listing(turn: Turn) -> out.Answer:
+    """The plants by place, with what each is due today."""
+    async with turn.records.reading() as session:
+        collection = await load(session, turn.owner_id)
+    if not collection.plants:
+        return turn.say("plants", "plants-none")
+    target = turn.order.target
+    narrowed = bool(target.names or target.genera or target.place or target.medium)
+    shown = pick(target, collection) if narrowed else list(collection.plants)
+    if not shown:
+        return _not_found(turn, collection)
+    by_place: dict[str, list[Plant]] = {}
+    for plant in shown:
+        by_place.setdefault(collection.place_of(plant), []).append(plant)
+    total = sum(p.count for p in shown)
+    lines = [turn.words.say("plants-count", count=total, places=len(by_place))]
+    for place, standing in by_place.items():
+        lines.append(turn.words.say("plants-place", place=place or "none"))
+        lines += _entries(standing, turn)
+    return turn.tell("plants", lines, details={"plants": [_row(p, collection) for p in shown]})
+
+
+#: Entries of one place that are listed one by one; more are summed up by kind.
+_LISTED = 8
+
+
+def _entries(standing: list[Plant], turn: Turn) -> list[str]:
+    if len(standing) <= _LISTED:
+        return [f"- {_short(p, turn)}: {due(p, turn)}" for p in standing]
+    by_due: dict[str, list[Plant]] = {}
+    for plant in standing:
+        by_due.setdefault(due(plant, turn), []).append(plant)
+    return [f"- {labels(group, turn.words)}: {what}" for what, group in by_due.items()]
+
+
+def _short(plant: Plant, turn: Turn) -> str:
+    facts = [
+        plant.genus if plant.name else "",
+        turn.words.say(f"medium-{plant.medium}") if plant.medium else "",
+    ]
+    known = ", ".join(f for f in facts if f)
+    return f"{label(plant, turn.words)} ({known})" if known else label(plant, turn.words)
+
+
+def _row(plant: Plant, collection: Collection) -> dict[str, object]:
+    return {
+        "name": plant.name,
+        "genus": plant.genus,
+        "detail": plant.detail,
+        "count": plant.count,
+        "medium": plant.medium,
+        "pot_cm": plant.pot_cm,
+        "growth": plant.growth,
+        "place": collection.place_of(plant) or None,
+    }
+
+
+__all__ = [
+    "StillToCome",
+    "add",
+    "growth",
+    "listing",
+    "lose",
+    "move",
+    "on_target",
+    "rename",
+    "repot",
+]

@@ -1,0 +1,202 @@
+"""Which feed on the shelf suits a plant: by growth, medium, water and completeness.
+
+Each rule is a code, a test, a weight and a source beside each other. The weights are ours: they
+only order what is on the shelf.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+
+from bot.dosing.completeness import lacking
+from bot.dosing.label import elemental_percent
+from bot.dosing.strength import COMMON, GROWING
+
+#: Two scores nearer than this are about equal.
+_CLOSE = 0.5
+_PURE = frozenset({"rain", "reverse_osmosis", "distilled"})
+_WANG = "Wang: nitrate at least half, better three quarters of the nitrogen, in bark and sphagnum"
+_BARK_BINDS = "microbes in fresh bark take up nitrogen: common practice, no source"
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """A feed as its label shows it.
+
+    Parameters
+    ----------
+    key : by which the caller knows it
+    analysis : N, P2O5, K2O [% of mass]
+    extras : further elements by symbol [% of mass]
+    form : powder, liquid or None
+    n_nitrate, n_ammonium, n_urea : nitrogen by its form [% of mass], None where not told
+    """
+
+    key: str
+    analysis: tuple[float, float, float]
+    extras: Mapping[str, float] = field(default_factory=dict)
+    form: str | None = None
+    n_nitrate: float | None = None
+    n_ammonium: float | None = None
+    n_urea: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """What speaks for a candidate: a rule's code and its source."""
+
+    code: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Ranked:
+    """A candidate in its place, with what speaks for it; `score` orders only."""
+
+    key: str
+    reasons: tuple[Reason, ...]
+    score: float
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """The order of the candidates; `close` where the second does nearly as well as the best."""
+
+    best: str | None
+    ranked: tuple[Ranked, ...]
+    close: bool
+
+
+@dataclass(frozen=True, slots=True)
+class _Need:
+    growth: str | None
+    medium: str | None
+    water_kind: str | None
+    season: str | None
+
+
+def choose(
+    candidates: Iterable[Candidate],
+    *,
+    growth: str | None,
+    medium: str | None,
+    water_kind: str | None,
+    season: str | None,
+) -> Choice:
+    """Order the feeds of a shelf for a plant.
+
+    Parameters
+    ----------
+    candidates : what is on the shelf
+    growth, medium, water_kind, season : canonical values or None
+
+    Returns
+    -------
+    Choice
+        The order does not depend on that of the candidates.
+
+    References
+    ----------
+    Beside each rule in `_RULES`.
+    """
+    need = _Need(growth, medium, water_kind, season)
+    ranked = sorted((_ranked(c, need) for c in candidates), key=lambda r: (-r.score, r.key))
+    close = len(ranked) > 1 and ranked[0].score - ranked[1].score < _CLOSE
+    return Choice(ranked[0].key if ranked else None, tuple(ranked), close)
+
+
+def _ranked(candidate: Candidate, need: _Need) -> Ranked:
+    reasons, score = [], 0.0
+    for rule in _RULES:
+        if rule.speaks(candidate, need):
+            score += rule.weight
+            if rule.weight > 0:
+                reasons.append(Reason(rule.code, rule.source))
+    return Ranked(candidate.key, tuple(reasons), score)
+
+
+@dataclass(frozen=True, slots=True)
+class _Rule:
+    code: str
+    speaks: Callable[[Candidate, _Need], bool]
+    weight: float
+    source: str
+
+
+def _share(candidate: Candidate) -> tuple[float, float]:
+    """Nitrogen against phosphorus and against potassium, as elements."""
+    parts = elemental_percent(*candidate.analysis, {})
+    n = max(parts["N"], 1e-9)
+    return parts["P"] / n, parts["K"] / n
+
+
+def _leafy(candidate: Candidate, need: _Need) -> bool:
+    phosphorus, potassium = _share(candidate)
+    return need.growth in GROWING and phosphorus <= 0.5 and potassium <= 1.0
+
+
+def _for_bloom(candidate: Candidate, need: _Need) -> bool:
+    return need.growth == "flowering" and _share(candidate)[1] >= 0.8
+
+
+def _balanced(candidate: Candidate, need: _Need) -> bool:
+    n, p2o5, k2o = candidate.analysis
+    doubt = need.growth not in GROWING and need.growth != "flowering"
+    return doubt and n > 0 and 0.5 <= k2o / n <= 1.6 and p2o5 / n <= 1.2
+
+
+def _nitrate_share(candidate: Candidate) -> float | None:
+    if candidate.n_nitrate is None or candidate.analysis[0] <= 0:
+        return None
+    return candidate.n_nitrate / candidate.analysis[0]
+
+
+def _mostly_nitrate(candidate: Candidate, need: _Need) -> bool:
+    share = _nitrate_share(candidate)
+    return share is not None and share >= 0.5 and need.medium in ("bark", "sphagnum", "mixed")
+
+
+def _much_urea(candidate: Candidate, need: _Need) -> bool:
+    n = candidate.analysis[0]
+    return candidate.n_urea is not None and n > 0 and candidate.n_urea / n > 0.5
+
+
+def _feeds_bark(candidate: Candidate, need: _Need) -> bool:
+    n, p2o5, k2o = candidate.analysis
+    return need.medium == "bark" and n >= max(p2o5, k2o)
+
+
+def _brings_calcium(candidate: Candidate, need: _Need) -> bool:
+    has = candidate.extras.get("Ca", 0) > 0 and candidate.extras.get("Mg", 0) > 0
+    return need.water_kind in _PURE and has
+
+
+def _complete(candidate: Candidate, need: _Need) -> bool:
+    return lacking(candidate.analysis, candidate.extras, trace_elements=False).complete
+
+
+def _has_micro(candidate: Candidate, need: _Need) -> bool:
+    gaps = lacking(candidate.analysis, candidate.extras, trace_elements=False)
+    return not gaps.micro and bool(gaps.macro)
+
+
+def _no_nitrogen(candidate: Candidate, need: _Need) -> bool:
+    return candidate.analysis[0] < 1.0
+
+
+_RULES = (
+    _Rule("calcium-for-pure-water", _brings_calcium, 3.0, COMMON),
+    _Rule("growth-nitrogen", _leafy, 2.0, COMMON),
+    _Rule("bloom-potassium", _for_bloom, 2.0,
+          "Wang, HortScience 42 (2007): at least 200 mg/l K; more phosphorus is not needed"),
+    _Rule("balanced-in-doubt", _balanced, 2.0, COMMON),
+    _Rule("nitrate", _mostly_nitrate, 1.5, _WANG),
+    _Rule("bark-nitrogen", _feeds_bark, 0.5, _BARK_BINDS),
+    _Rule("complete", _complete, 1.0, COMMON),
+    _Rule("micro-elements", _has_micro, 0.5, COMMON),
+    _Rule("much-urea", _much_urea, -1.0,
+          "urea must first be turned by microbes, few in potting media: common practice, "
+          "no source; Wang and Konow found 52 % urea good in bark with peat"),
+    _Rule("no-nitrogen", _no_nitrogen, -5.0, COMMON),
+)  # fmt: skip

@@ -1,0 +1,119 @@
+"""A conversation that remembers, at the command line: opens the records, and closes them."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+import tempfile
+from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from pathlib import Path
+
+import click
+
+from bot.channels.terminal import open_file
+from bot.conversation.answer import Answer
+from bot.conversation.talk import Conversation, apology
+from bot.conversation.turn import Incoming
+from bot.records import open_records, owners, transfer
+from bot.records.errors import DatabaseBusy, DatabaseProblem
+from bot.settings import default_database, demo_file
+
+log = logging.getLogger("sinkside")
+_CHANNEL = "terminal"
+
+
+@dataclass(slots=True)
+class Desk:
+    """One person at the command line, with what holds for all they say."""
+
+    person: str
+    group: str | None = None
+    language: str | None = None
+    today: date | None = None
+    south: bool = False
+    conversation: Conversation | None = None
+
+    def incoming(self, text: str) -> Incoming:
+        """A message of theirs, said now; on `today` where a day was given."""
+        now = datetime.now(UTC)
+        said_at = now if self.today is None else datetime.combine(self.today, now.timetz())
+        return Incoming(
+            text=text,
+            person=self.person,
+            channel=_CHANNEL,
+            said_at=said_at,
+            today=self.today or date.today(),
+            group=self.group,
+            language=self.language,
+            south=self.south,
+            open_file=open_file,
+        )
+
+    async def answered(self, text: str) -> Answer:
+        """An answer; for a fault of ours an apology, and a line in the log without the message."""
+        incoming = self.incoming(text)
+        assert self.conversation is not None  # `running` has opened it
+        try:
+            return await self.conversation.answer(incoming)
+        except DatabaseBusy:
+            log.warning("the database was busy for too long")
+            return apology(incoming)
+        except Exception:  # whatever broke, the person gets an answer and the next one is served
+            log.exception("no answer to a message of %d characters", len(text))
+            return apology(incoming)
+
+
+def running(
+    desk: Desk, database: str | None, *, demo: bool, talk: Callable[[Desk], Awaitable[int]]
+) -> None:
+    """Open the records, talk, close them; a database that cannot serve ends with 2.
+
+    Parameters
+    ----------
+    desk : who is speaking
+    database : URL of the records, None for the file in the user's data folder
+    demo : use a throw-away database with the invented collection in it
+    talk : what to do meanwhile; returns the exit code
+    """
+    if demo:
+        with tempfile.TemporaryDirectory(prefix="sinkside-demo-") as folder:
+            code = _run(desk, f"sqlite:///{Path(folder) / 'demo.db'}", demo_file(), talk)
+    else:
+        code = _run(desk, database or default_database(), None, talk)
+    if code:
+        raise SystemExit(code)
+
+
+def _run(desk: Desk, url: str, demo: Path | None, talk: Callable[[Desk], Awaitable[int]]) -> int:
+    if len(desk.person) > 100 or not desk.person.strip():
+        raise click.UsageError("send a name of 1 to 100 characters behind --as")
+    try:
+        return asyncio.run(_served(desk, url, demo, talk))
+    except DatabaseProblem as problem:
+        raise click.UsageError(
+            f"the records at this --database cannot be used ({type(problem).__name__}: {problem}); "
+            "send another URL, like sqlite:///sinkside.db"
+        ) from problem
+
+
+async def _served(
+    desk: Desk, url: str, demo: Path | None, talk: Callable[[Desk], Awaitable[int]]
+) -> int:
+    records = await open_records(url)
+    try:
+        desk.conversation = Conversation(records)
+        if demo is not None:
+            preview = await asyncio.to_thread(
+                lambda: transfer.read_export(demo.read_text(encoding="utf-8"))
+            )
+            incoming = desk.incoming("")
+            async with records.writing() as session:
+                owner = await owners.find_or_add(
+                    session, incoming.address, created_at=incoming.said_at
+                )
+                await transfer.import_export(session, owner.id, preview)
+        return await talk(desk)
+    finally:
+        await records.close()
