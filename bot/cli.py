@@ -13,6 +13,7 @@ import click
 from bot.conversation.answer import Answer
 from bot.conversation.ask import FAULT, Setting, apology, ask
 from bot.conversation.wording import languages
+from bot.settings import data_folder
 
 if TYPE_CHECKING:
     from bot.remembering import Desk
@@ -132,7 +133,7 @@ def chat_command(
 async def _chat(desk: Desk) -> int:
     from bot.channels.terminal import chat
 
-    await chat(desk.language, desk.answered, desk.incoming(""))
+    await chat(desk.language, desk.answered, desk.incoming(""), data_folder() / "chat-history")
     return 0
 
 

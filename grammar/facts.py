@@ -136,6 +136,12 @@ class Facts:
         return written(self.folded, [self.raws[i] for i in kept]), frozenset(taken)
 
     @cached_property
+    def named(self) -> frozenset[int]:
+        """The words that are names on record."""
+        marked = (m for m in self.found if m.type in ("PLANT", "PRODUCT", "KNOWN_PLACE"))
+        return frozenset(i for m in marked for i in range(m.at, m.end))
+
+    @cached_property
     def place_runs(self) -> list[tuple[str, frozenset[int]]]:
         """The places that were said, with the words that say each."""
         held = self.new_name[1]

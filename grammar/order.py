@@ -105,9 +105,10 @@ class Order:
     label : what else a label says
     factor : of the last answer ('half that') [1]
     steps : numbers of steps that are done
+    count : how many of several alike are meant
     text : free text, such as where somebody lives
-    asks_kind : what of the history is asked for: fed, clear or flush
-    unused : words that were not understood
+    asks_kind : what of the history is asked for: fed, clear, flush or repot
+    syringe_step_ml : the smallest step a syringe shows [mL]
     """
 
     verb: str
@@ -120,6 +121,7 @@ class Order:
     label: LabelSaid = field(default_factory=LabelSaid)
     factor: float | None = None
     steps: tuple[int, ...] = ()
+    count: int | None = None
     text: str = ""
     asks_kind: str | None = None
     syringe_step_ml: float | None = None

@@ -24,6 +24,11 @@ from grammar.scan import Folded, Raw
 _LARGEST_STEP_L = 0.002
 
 Form: TypeAlias = Callable[[Facts], Order | None]
+#: Orders whose words are names and free text, or numbers that the form itself has taken.
+_QUIET = frozenset({
+    "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
+    "history", "plan",
+})  # fmt: skip
 
 
 def find(
@@ -56,8 +61,8 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     """The figures and the order; words that became a name or a trait are not unknown."""
     said = {t for p in order.plants for t in (*p.traits, p.name or "")} | set(order.target.traits)
     unknown = tuple(u for u in facts.rest.unknown if u.text.strip("\"'") not in said)
-    if order.verb in ("product", "product_change", "home", "undo", "export", "done", "kit"):
-        unknown = tuple(u for u in unknown if order.verb == "kit" and any(map(str.isdigit, u.text)))
+    if order.verb in _QUIET:
+        unknown = ()
     if order.verb in ("product", "product_change"):
         base = facts.label_rest
     elif order.verb == "kit":
@@ -190,7 +195,10 @@ def _lose(facts: Facts) -> Order | None:
         return Order("product_remove", products=facts.products)
     if not facts.has("lose") or facts.target.empty:
         return None
-    return Order("lose", target=facts.target, when=facts.when[0])
+    taken = facts.new_name[1] | facts.when[1] | facts.named
+    numbers = (whole(facts.words, i) for i in range(len(facts.raws)) if i not in taken)
+    count = facts.rest.count or next((n for n in numbers if n), None)
+    return Order("lose", target=facts.target, when=facts.when[0], count=count)
 
 
 def _repot(facts: Facts) -> Order | None:

@@ -9,11 +9,10 @@ from pathlib import Path
 import click
 
 from bot.conversation.answer import Answer, File
-from bot.conversation.ask import warm_up
+from bot.conversation.ask import Setting, warm_up
 from bot.conversation.replies import hint
 from bot.conversation.turn import Incoming
 from bot.conversation.wording import wording
-from bot.settings import data_folder
 
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
 _EXAMPLE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
@@ -23,7 +22,7 @@ _LARGEST_FILE = 50_000_000
 Answering = Callable[[str], Awaitable[Answer]]
 
 
-async def chat(language: str | None, answered: Answering, warm: Incoming) -> None:
+async def chat(language: str | None, answered: Answering, warm: Incoming, history: Path) -> None:
     """Answer line by line until the person leaves.
 
     Parameters
@@ -31,15 +30,14 @@ async def chat(language: str | None, answered: Answering, warm: Incoming) -> Non
     language : of the greeting, None for English
     answered : gives an answer, an apology for a fault of ours among them
     warm : what an incoming message looks like, to load what the first answer would wait for
+    history : file that keeps what was typed at the prompt
     """
     interactive = sys.stdin.isatty()
     words = wording(language or "en")
     if interactive:
-        from bot.conversation.ask import Setting
-
         warm_up(Setting(today=warm.today, south=warm.south, language=language))
         click.echo(words.say("help-chat"))
-    async for line in _prompted() if interactive else _piped():
+    async for line in _prompted(history) if interactive else _piped():
         typed = line.strip()
         if typed.lower() in _ENDS:
             break
@@ -90,13 +88,13 @@ async def _piped() -> AsyncIterator[str]:
         yield line.rstrip("\n")
 
 
-async def _prompted() -> AsyncIterator[str]:
+async def _prompted(history: Path) -> AsyncIterator[str]:
     from prompt_toolkit import PromptSession
     from prompt_toolkit.auto_suggest import AutoSuggestFromHistory
     from prompt_toolkit.history import FileHistory
 
     session: PromptSession[str] = PromptSession(
-        history=FileHistory(str(data_folder() / "chat-history")),
+        history=FileHistory(str(history)),
         auto_suggest=AutoSuggestFromHistory(),
         placeholder=_EXAMPLE,
     )

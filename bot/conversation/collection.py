@@ -147,16 +147,26 @@ def label(plant: Plant, words: Wording) -> str:
     return words.say("plant-label", count=plant.count, kind=kind or "none")
 
 
+#: More names than this are counted by kind, and more kinds are summed up.
+_MOST_NAMES = 6
+_MOST_KINDS = 7
+
+
 def labels(plants_: Iterable[Plant], words: Wording) -> str:
-    """Several plants in a few words; those without a name are counted by kind."""
-    named = [p.name for p in plants_ if p.name]
+    """Several plants in a few words; those without a name, or too many, are counted by kind."""
+    listed = list(plants_)
+    named = [p for p in listed if p.name]
+    called = [p.name for p in named if p.name] if len(named) <= _MOST_NAMES else []
     counts: dict[str, int] = defaultdict(int)
-    for plant in plants_:
-        if not plant.name:
+    for plant in listed:
+        if not (called and plant.name):
             kind = " ".join(t for t in (plant.detail, plant.genus) if t)
             counts[kind or "none"] += plant.count
-    kinds = [words.say("plant-label", count=n, kind=k) for k, n in counts.items()]
-    return words.listed([*kinds, *named])
+    shown = list(counts.items())[:_MOST_KINDS]
+    kinds = [words.say("plant-label", count=n, kind=k) for k, n in shown]
+    rest = sum(counts.values()) - sum(n for _, n in shown)
+    more = [words.say("plants-more", count=rest)] if rest else []
+    return words.listed([*kinds, *called, *more])
 
 
 def described(plant: Plant, collection: Collection, words: Wording) -> str:

@@ -7,11 +7,9 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import Any
 
-from sqlalchemy import select
-from sqlalchemy.ext.asyncio import AsyncSession
-
 from bot.conversation import answer as out
 from bot.conversation.ask import answer_to, understood
+from bot.conversation.collection import Collection, load, names_in, pick
 from bot.conversation.turn import Incoming, StillToCome, Turn
 from bot.conversation.turns import day, diary, doses, home, plants, shelf, take_along
 from bot.conversation.wording import wording
@@ -24,8 +22,7 @@ from bot.records.errors import (
     Refused,
     TooMany,
 )
-from bot.records.models import Owner, Place, Plant, Product
-from grammar import Names, Order, Reading, read
+from grammar import Order, Reading, read
 
 Handler = Callable[[Turn], Awaitable[out.Answer]]
 
@@ -103,13 +100,13 @@ class Conversation:
         """Read a message with what is known of who sent it."""
         async with self._records.reading() as session:
             owner = await owners.find(session, incoming.address)
-            names = await _names(session, owner)
-            kept = None
+            collection, kept = Collection(), None
             if owner is not None:
+                collection = await load(session, owner.id)
                 kept = await memory.recall(session, owner.id, incoming.person)
         language = incoming.language or (owner.language if owner is not None else None)
         measure = "imperial" if owner is not None and owner.units == "imperial" else "us"
-        reading = read(incoming.text, language, measure=measure, names=names)
+        reading = read(incoming.text, language, measure=measure, names=names_in(collection))
         question: dict[str, Any] = {}
         if kept is not None and kept.question and kept.asked_at is not None:
             fresh = incoming.said_at - kept.asked_at <= WAITS
@@ -120,27 +117,10 @@ class Conversation:
             owner=owner,
             reading=reading,
             words=wording(reading.language),
-            names=names,
+            collection=collection,
             remembered=dict(kept.request) if kept is not None and kept.request else {},
             question=question,
         )
-
-
-async def _names(session: AsyncSession, owner: Owner | None) -> Names:
-    """The names on record, without the rows they stand in."""
-    if owner is None:
-        return Names()
-    listed = []
-    for model in (Plant, Product):
-        gone = Plant.lost_on if model is Plant else Product.removed_on
-        query = select(model.name).where(
-            model.owner_id == owner.id, model.name.is_not(None), model.present, gone.is_(None)
-        )
-        listed.append(tuple(n for n in await session.scalars(query.order_by(model.id)) if n))
-    places = await session.scalars(
-        select(Place.name).where(Place.owner_id == owner.id).order_by(Place.id)
-    )
-    return Names(plants=listed[0], products=listed[1], places=tuple(places))
 
 
 # --- answering -------------------------------------------------------------------------------
@@ -231,7 +211,8 @@ async def _confirmed(turn: Turn, kind: str) -> out.Answer | None:
             asked_at=turn.incoming.said_at,
         )
     if verb == "no":
-        return turn.say(kind, f"{kind}-cancelled")
+        code = "forget-cancelled" if kind == "forget" else "import-cancelled"
+        return turn.say(kind, code)
     if kind == "forget":
         return await take_along.forget_confirmed(turn)
     return await take_along.import_confirmed(turn, turn.question)
@@ -247,7 +228,7 @@ async def _picked(turn: Turn) -> out.Answer | None:
     elif text.isdecimal() and 1 <= int(text) <= len(ids):
         chosen = (ids[int(text) - 1],)
     elif turn.order.verb == "dose" and not target.empty:
-        chosen = await _narrowed(turn)
+        chosen = _narrowed(turn)
     else:
         return None
     if not chosen:
@@ -258,19 +239,15 @@ async def _picked(turn: Turn) -> out.Answer | None:
     return await _keep_question(replace(again, question=turn.question), answer)
 
 
-async def _narrowed(turn: Turn) -> tuple[int, ...]:
-    from bot.conversation.collection import load, pick
-
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+def _narrowed(turn: Turn) -> tuple[int, ...]:
     wanted = set(turn.question["all"])
-    return tuple(p.id for p in pick(turn.order.target, collection) if p.id in wanted)
+    return tuple(p.id for p in pick(turn.order.target, turn.collection) if p.id in wanted)
 
 
 def _read_again(turn: Turn) -> Reading:
     """The message that led to the question."""
     text = str(turn.question["text"])
-    return read(text, turn.reading.language, names=turn.names)
+    return read(text, turn.reading.language, names=names_in(turn.collection))
 
 
 def apology(incoming: Incoming) -> out.Answer:

@@ -10,11 +10,12 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.ask import Setting, answer_to, asking
+from bot.conversation.collection import Collection
 from bot.conversation.wording import Wording
 from bot.records import Records, log, owners
 from bot.records.kinds import Hemisphere, OwnerKind
 from bot.records.models import Owner
-from grammar import Names, Order, Reading, When
+from grammar import Order, Reading, When
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +60,7 @@ class Turn:
     owner: Owner | None
     reading: Reading
     words: Wording
-    names: Names = field(default_factory=Names)
+    collection: Collection = field(default_factory=Collection)
     remembered: dict[str, Any] = field(default_factory=dict)
     question: dict[str, Any] = field(default_factory=dict)
     chosen: tuple[int, ...] | None = None  # plants picked in answer to 'which one?'

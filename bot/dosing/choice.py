@@ -137,7 +137,7 @@ def _leafy(candidate: Candidate, need: _Need) -> bool:
 
 
 def _for_bloom(candidate: Candidate, need: _Need) -> bool:
-    return need.growth == "flowering" and _share(candidate)[1] >= 0.8
+    return need.growth == "flowering" and _share(candidate)[1] >= 1.0
 
 
 def _balanced(candidate: Candidate, need: _Need) -> bool:

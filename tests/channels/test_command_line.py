@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
+import os
 import subprocess
 import sys
+from tempfile import TemporaryDirectory
 
 import pytest
 
@@ -13,7 +15,15 @@ LINE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 
 def sinkside(*arguments: str, send: bytes | None = None) -> subprocess.CompletedProcess[bytes]:
     command = [sys.executable, "-m", "bot", *arguments]
-    return subprocess.run(command, input=send, capture_output=True, timeout=60, check=False)
+    with TemporaryDirectory() as home:  # nothing of a test stays with the user
+        return subprocess.run(
+            command,
+            input=send,
+            capture_output=True,
+            timeout=60,
+            check=False,
+            env={**os.environ, "XDG_DATA_HOME": home},
+        )
 
 
 def test_ask_answers_in_words() -> None:
@@ -80,7 +90,7 @@ def test_chat_answers_piped_lines_and_shows_what_is_behind_a_reply() -> None:
     done = sinkside("chat", send=f"help\n{LINE}\nmore\nwhy?\nquit\nnever read\n".encode())
     text = done.stdout.decode()
     assert done.returncode == 0
-    assert "I work out how much feed" in text
+    assert "Tell me, and I remember" in text
     assert "0.47 g of 20-20-20 powder in 5 l" in text
     assert "- Keep concentrates away from children and pets" in text
     assert "- × 1/2 winter" in text

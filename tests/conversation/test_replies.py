@@ -108,6 +108,34 @@ def needed() -> set[str]:
 
 
 SPOKEN = set().union(*(strings(path) for path in SPEAKERS))
+#: The beginnings of ids that a code completes: f"medium-{plant.medium}".
+BEGINNINGS = {
+    node.values[0].value
+    for path in SPEAKERS
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+    if isinstance(node, ast.JoinedStr)
+    and isinstance(node.values[0], ast.Constant)
+    and re.fullmatch(r"[a-z][a-z-]*-", str(node.values[0].value))
+}
+#: Calls that speak, with the place of the id among their arguments: those of a turn say the
+#: kind of the answer first.
+CALLS = {("turn", "say"): 1, ("turn", "ask"): 0, ("turn", "refuse"): 0}
+
+
+def spoken(path: Path) -> set[str]:
+    """Ids that a file says outright."""
+    found = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if not (isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute)):
+            continue
+        owner = node.func.value.id if isinstance(node.func.value, ast.Name) else ""
+        place = CALLS.get((owner, node.func.attr), 0 if node.func.attr == "say" else None)
+        if place is None or len(node.args) <= place:
+            continue
+        code = node.args[place]
+        if isinstance(code, ast.Constant):
+            found.add(code.value)
+    return found
 
 
 @pytest.mark.parametrize("code", sorted(needed()))
@@ -117,21 +145,12 @@ def test_every_code_has_its_sentence(code: str) -> None:
 
 @pytest.mark.parametrize("path", SPEAKERS, ids=lambda path: path.name)
 def test_every_sentence_that_is_spoken_exists(path: Path) -> None:
-    spoken = {
-        node.args[0].value
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
-        if isinstance(node, ast.Call)
-        and isinstance(node.func, ast.Attribute)
-        and node.func.attr == "say"
-        and node.args
-        and isinstance(node.args[0], ast.Constant)
-    }
-    assert spoken <= IDS
+    assert spoken(path) <= IDS
 
 
 @pytest.mark.parametrize("code", sorted(IDS))
 def test_no_sentence_is_left_over(code: str) -> None:
-    assert code in needed() | SPOKEN
+    assert code in needed() | SPOKEN or any(code.startswith(b) for b in BEGINNINGS)
 
 
 @pytest.mark.parametrize(

@@ -7,7 +7,7 @@ from datetime import date
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, labels, load, pick
+from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_past, day_since
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.shelf import title
@@ -135,25 +135,23 @@ def _ec_said(turn: Turn) -> float | None:
 
 async def undo(turn: Turn) -> out.Answer:
     """Take back the last thing that was said."""
+    if turn.owner is None:
+        return turn.say("undo", "undo-nothing")
     async with turn.records.writing() as session:
         done = await log.undo(session, turn.owner_id, said_at=turn.incoming.said_at)
-        collection = await load(session, turn.owner_id)
-        lost = [e for e in done.events if e.kind is EventKind.ADDED]
-        removed = [str(e.details.get("genus") or e.details.get("name") or "") for e in lost]
     kinds = dict.fromkeys(e.kind for e in done.events)
     what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
     ids = {e.plant_id for e in done.events}
-    about = labels([p for p in collection.plants if p.id in ids], turn.words)
-    about = about or turn.words.listed([r for r in removed if r])
+    about = labels([p for p in turn.collection.plants if p.id in ids], turn.words)
     return turn.say("undo", "undone", what=what, plants=about or "none")
 
 
 async def history(turn: Turn) -> out.Answer:
     """What plants got, by day."""
     since = day_since(turn.order.when, turn.today)
+    collection = turn.collection
+    found = pick(turn.order.target, collection)
     async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
-        found = pick(turn.order.target, collection)
         if not found and not turn.order.target.empty:
             return turn.ask(
                 "ask-not-on-record",

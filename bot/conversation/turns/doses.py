@@ -48,8 +48,7 @@ _PLANT_SLOTS = ("genera", "medium", "growth", "count")
 
 async def dose(turn: Turn) -> out.Answer:
     """A dose; a short message right after one, or an answer to our question, adds to it."""
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+    collection = turn.collection
     last = _last(turn)
     reading = turn.reading
     if last is not None and _adds(turn, collection):
@@ -60,10 +59,13 @@ async def dose(turn: Turn) -> out.Answer:
 def _adds(turn: Turn, collection: Collection) -> bool:
     """Whether the message only makes sense together with the one before."""
     reading = turn.reading
-    if reading.conflicts or reading.problems or reading.analysis is not None:
+    if reading.conflicts or reading.problems:
         return False
     if turn.question.get("kind") == "dose":
-        return _says(reading) or not turn.order.target.empty
+        whole = reading.volume_l is not None and reading.analysis is not None
+        return not whole and (_says(reading) or not turn.order.target.empty)
+    if reading.analysis is not None:
+        return False
     if reading.volume_l is not None or turn.order.products or not turn.order.target.empty:
         return reading.volume_l is not None and not collection.products
     return _says(reading)
@@ -84,8 +86,7 @@ async def follow_up(turn: Turn) -> out.Answer:
                 collection = await load(session, turn.owner_id)
             return await _answered(turn, turn.reading, collection)
         return turn.ask("ask-no-last")
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+    collection = turn.collection
     reading = _merged(turn, last, turn.reading)
     if turn.order.factor is not None:
         reading = _scaled(reading, last, turn.order.factor)

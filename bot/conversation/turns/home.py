@@ -6,7 +6,7 @@ import asyncio
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, labels, load
+from bot.conversation.collection import Collection, labels
 from bot.conversation.turn import Turn
 from bot.conversation.turns.plants import on_target
 from bot.records import log, owners, plants, waters
@@ -167,8 +167,7 @@ async def home(turn: Turn) -> out.Answer:
 
 async def settings(turn: Turn) -> out.Answer:
     """What is on record of the person: home, kit and waters."""
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+    collection = turn.collection
     owner = turn.owner
     words, number = turn.words, turn.words.number
     lines = []

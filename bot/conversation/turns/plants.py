@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Awaitable, Callable, Sequence
+from dataclasses import replace
 from datetime import date
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, described, is_of, label, labels, load, pick
+from bot.conversation.collection import Collection, described, is_of, label, labels, pick
 from bot.conversation.turn import StillToCome, Turn, day_past
 from bot.conversation.turns.advice import due
 from bot.records import log, places, plants
@@ -46,14 +47,15 @@ async def add(turn: Turn) -> out.Answer:
     on = day_past(turn.order.when, turn.today)
     async with turn.writing() as told:
         added = [await _add_one(told, plant, on) for plant in said]
-        collection = await load(told.session, told.owner_id)
+        standing = tuple(await places.listing(told.session, told.owner_id))
+    collection = replace(turn.collection, places=standing)
     lines = [
         turn.words.say(
             "plants-added", plants="; ".join(described(p, collection, turn.words) for p in added)
         )
     ]
     lines.append(_still_unknown(said, turn))
-    if len(added) == len(collection.plants):
+    if not turn.collection.plants:
         lines.append(turn.words.say("plants-first-hint"))
     return turn.tell("plants", lines, choices=("undo",))
 
@@ -123,8 +125,7 @@ async def on_target(turn: Turn, act: Act, *, one: bool = False) -> out.Answer:
     act : what to do with them
     one : whether it can only be one entry, unless all were said
     """
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+    collection = turn.collection
     target = turn.order.target
     if turn.chosen is not None:
         chosen = [p for p in collection.plants if p.id in turn.chosen]
@@ -265,7 +266,7 @@ async def lose(turn: Turn) -> out.Answer:
 
 async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     on = day_past(turn.order.when, turn.today)
-    gone = turn.reading.count or _one_said(turn)
+    gone = turn.order.count
     plant = found[0]
     async with turn.writing(on) as told:
         if len(found) == 1 and gone is not None and gone < plant.count:
@@ -283,19 +284,12 @@ async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.A
     return turn.say("plants", "plants-lost", plants=labels(found, turn.words), choices=("undo",))
 
 
-def _one_said(turn: Turn) -> int | None:
-    """'one of my phals died': the reader takes such a 'one' for a pronoun."""
-    one = turn.words.say("word-one")
-    return 1 if turn.reading.text.casefold().startswith(one) else None
-
-
 # --- the list ---------------------------------------------------------------------------------
 
 
 async def listing(turn: Turn) -> out.Answer:
     """The plants by place, with what each is due today."""
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+    collection = turn.collection
     if not collection.plants:
         return turn.say("plants", "plants-none")
     target = turn.order.target

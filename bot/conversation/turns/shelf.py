@@ -6,7 +6,7 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.ask import LEAST_PER_LITRE, MOST_PER_LITRE
-from bot.conversation.collection import Collection, load, pick
+from bot.conversation.collection import Collection, pick
 from bot.conversation.turn import Turn
 from bot.dosing.choice import Candidate, choose
 from bot.dosing.completeness import lacking
@@ -32,13 +32,12 @@ async def add(turn: Turn) -> out.Answer:
         return turn.refuse("refuse-name-means", name=name, meaning=turn.words.say("name-is-figure"))
     async with turn.writing() as told:
         product = await products.add(told, **fields)
-        collection = await load(told.session, told.owner_id)
-        if len(collection.products) == 1:
+        if not turn.collection.products:
             await products.make_default(told, product.id)
     lines = [turn.words.say("product-added", product=described(product, turn))]
     if product.label_per_litre is None:
         lines.append(turn.words.say("product-no-rate"))
-    if len(collection.products) > 1:
+    if turn.collection.products:
         lines.append(turn.words.say("product-use-it", name=title(product, turn)))
     return turn.tell("products", lines, choices=("undo",))
 
@@ -125,8 +124,7 @@ def _lack_line(product: Product, turn: Turn) -> str:
 
 async def choice(turn: Turn) -> out.Answer:
     """Which product on the shelf suits the plants that are meant."""
-    async with turn.records.reading() as session:
-        collection = await load(session, turn.owner_id)
+    collection = turn.collection
     if not collection.products:
         return turn.say("products", "choice-none")
     chosen = best_for(turn, collection)

@@ -172,6 +172,7 @@ growth-flowering = in spike or flower
 growth-slow = growing slowly
 growth-resting = resting
 growth-seedling = seedling
+plants-more = { $count } more
 plants-added = On record: { $plants }.
 plants-unknown = I do not know { $items } yet; send it any time, like: add 2 phals in bark, 12 cm pots, kitchen.
 unknown-genus = the kind of orchid
@@ -201,7 +202,6 @@ plants-place = { $place ->
     [none] Somewhere:
    *[other] { $place }:
 }
-word-one = one
 word-all = all|all of them|both|everything|every one|all of it
 ask-which-plant = Which one of these { $count }? Send its number, or “all”.
 ask-which-plants = Which plants? Send a name, a kind or a place, like: flushed all phals.
@@ -341,21 +341,44 @@ due-feed = feed
 due-clear = clear water
 due-flush = flush
 due-nothing = nothing
-plan-head = Plan for { $day }: { $feed } to feed, { $clear } clear water, { $flush } to flush, { $nothing } nothing.
+plan-head = Plan for { $day }: { $counts }.
+plan-count-feed = { $count } to feed
+plan-count-clear = { $count } clear water
+plan-count-flush = { $count } to flush
+plan-count-nothing = { $count } nothing
+plan-left-over = { $volume } are left over: pour them onto other plants that may have feed.
 plan-no-plants = No plants on record, so no plan yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
 plan-no-product = No product on your shelf, so no amounts. Send it like: my powder is 20-20-20, label 1 g per litre.
 plan-can-assumed = For a { $litres } l can; send yours, like: my can holds 8 l.
 plan-wet-first = Wet the roots with clear water before any feed.
 plan-done-hint = Send “done” when all is watered, or “done 1” for a part.
-plan-flush = Flush with clear water, { $volume } in two or three goes: { $plants } ({ $why }).
-plan-clear = Clear water, { $volume }: { $plants } ({ $why }).
+plan-flush = Flush{ $water ->
+    [none] {""}
+   *[other] {" "}with { $water }
+} until { $volume } ran through, in two or three goes: { $plants } ({ $why }).
+plan-clear = Clear { $water ->
+    [none] water
+   *[other] { $water }
+}, { $volume }: { $plants } ({ $why }).
 plan-feed = Give { $volume }: { $plants } ({ $strength }: { $why }).
-plan-feed-no-product = Feed, { $volume }: { $plants } ({ $why }).
-plan-mix = { $amount } { $unit } { $name }, fill up to { $to }.
-plan-mix-stock = { $amount } ml of that stock ({ $holds } { $unit } { $name }), fill up to { $to }.
+plan-feed-no-product = Feed, { $volume }{ $water ->
+    [none] {""}
+   *[other] {" "}with { $water }
+}: { $plants } ({ $why }).
+plan-mix = { $amount } { $unit } { $name }, fill up to { $to }{ $water ->
+    [none] {""}
+   *[other] {" "}with { $water }
+}.
+plan-mix-stock = { $amount } ml of that stock ({ $holds } { $unit } { $name }), fill up to { $to }{ $water ->
+    [none] {""}
+   *[other] {" "}with { $water }
+}.
 plan-stock = Too little to measure at once: first dissolve { $product } { $unit } { $name } to { $bottle } ml.
-plan-too-coarse = Your scale ({ $step } g steps) is too coarse for so little: the strengths are rough.
-plan-top-up = Top up with clear water to { $to }.
+plan-too-coarse = Your measure ({ $step } { $unit } steps) is too coarse for so little: the strengths are rough.
+plan-top-up = Top up with { $water ->
+    [none] clear water
+   *[other] { $water }
+} to { $to }.
 plan-pour-off = Pour { $volume } away onto other plants.
 plan-nothing = Nothing: { $plants } ({ $why }).
 done-logged = In the log: { $what }.

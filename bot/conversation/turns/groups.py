@@ -1,0 +1,155 @@
+"""Who gets what on a watering day: the plants on record in groups that get the same."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import TypeAlias
+
+from bot.conversation.collection import Collection
+from bot.conversation.turn import Turn
+from bot.conversation.turns.advice import advice_for, genus_of, reason
+from bot.conversation.turns.shelf import analysis_of
+from bot.dosing.advice import Action
+from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
+from bot.dosing.plants import Genus
+from bot.dosing.pot_water import flush_volume_l, watering_l
+from bot.dosing.season import season_of
+from bot.records.models import Plant, Product
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Plants that get the same from the can.
+
+    `per_litre` is product in the mix [g/L or ml/L], 0 for clear water; `ceiling` the most;
+    `water_id` what it is mixed with, None for the usual water.
+    """
+
+    key: str
+    action: str
+    plants: tuple[Plant, ...]
+    reasons: tuple[str, ...]
+    volume_l: float
+    per_litre: float = 0.0
+    ceiling: float | None = None
+    strength: float | None = None
+    unit: str = "g"
+    water_id: int | None = None
+
+
+#: What plants of a group have in common: what they get, how strong, with which water.
+_Key: TypeAlias = tuple[str, float, int | None]
+
+
+def groups_of(
+    plants: Sequence[Plant], collection: Collection, product: Product | None, day: date, turn: Turn
+) -> list[Group]:
+    """The plants by what they get, strongest first; clear water before, nothing last."""
+    gathered: dict[_Key, list[Plant]] = {}
+    why: dict[_Key, dict[str, None]] = {}
+    doses: dict[_Key, Dose] = {}
+    kitchen = _Kitchen(collection, product, day, turn, {})
+    for plant in plants:
+        advice = advice_for(plant, day, south=turn.south)
+        dose = kitchen.dose(plant) if advice.action is Action.FEED else None
+        water = collection.water_of(plant)
+        wet = advice.action is not Action.NOTHING
+        key = (
+            str(advice.action),
+            round(dose.per_litre, 9) if dose is not None else 0.0,
+            water.id if wet and water is not None else None,
+        )
+        gathered.setdefault(key, []).append(plant)
+        reasons = why.setdefault(key, {})
+        for found in advice.reasons:
+            reasons.setdefault(reason(found, turn))
+        if dose is not None:
+            doses[key] = dose
+    groups = []
+    for number, (key, members) in enumerate(gathered.items()):
+        dose = doses.get(key)
+        groups.append(
+            Group(
+                key=f"g{number}",
+                action=key[0],
+                plants=tuple(members),
+                reasons=tuple(why[key]),
+                volume_l=_volume_l(members, key[0]),
+                per_litre=dose.per_litre if dose else 0.0,
+                ceiling=dose.most if dose else None,
+                strength=dose.strength if dose else None,
+                unit=dose.unit if dose else "g",
+                water_id=key[2],
+            )
+        )
+    order = {"flush": 0, "clear": 1, "feed": 2, "nothing": 3}
+    return sorted(groups, key=lambda g: (order[g.action], -g.per_litre))
+
+
+def _volume_l(plants: list[Plant], action: str) -> float:
+    if action == "nothing":
+        return 0.0
+    total = 0.0
+    for plant in plants:
+        if action == "flush":
+            total += flush_volume_l(plant.pot_cm) * plant.count
+        elif plant.water_ml is not None:
+            total += plant.water_ml / 1000 * plant.count
+        else:
+            total += watering_l(plant.medium, plant.pot_cm, count=plant.count).volume_l
+    return total
+
+
+@dataclass(frozen=True, slots=True)
+class _Kitchen:
+    """Works out the dose in a litre once for plants that are alike."""
+
+    collection: Collection
+    product: Product | None
+    day: date
+    turn: Turn
+    known: dict[tuple[object, ...], Dose | None]
+
+    def dose(self, plant: Plant) -> Dose | None:
+        """What a litre for this plant takes; None where there is no product to dose."""
+        water = self.collection.water_of(plant)
+        key = (plant.genus, plant.growth, plant.medium, water.id if water else None)
+        if key not in self.known:
+            self.known[key] = self._work_out(plant, genus_of(plant))
+        return self.known[key]
+
+    def _work_out(self, plant: Plant, genus: Genus | None) -> Dose | None:
+        product = self.product
+        if product is None:
+            return None
+        water = self.collection.water_of(plant)
+        ec = water.ec_ms_cm if water is not None else None
+        if ec is None and water is not None:
+            ec = pure_water_ec_ms_cm(water.kind)
+        rate = product.label_per_litre
+        owner = self.turn.owner
+        try:
+            return work_out(
+                DoseRequest(
+                    volume_l=1.0,
+                    analysis=analysis_of(product),
+                    extras=product.extras or {},
+                    form=product.form,
+                    density_kg_l=product.density_kg_l,
+                    label_rate=Rate(rate, str(product.label_unit or "g")) if rate else None,
+                    label_from="product",
+                    season=season_of(self.day.month, south=self.turn.south),
+                    medium=plant.medium,
+                    growth=plant.growth,
+                    plants=(genus,) if genus else (),
+                    water_kind=water.kind if water else None,
+                    water_ec_ms_cm=ec,
+                    hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
+                    scale_step_g=owner.scale_step_g if owner else None,
+                    syringe_step_ml=owner.syringe_step_ml if owner else None,
+                )
+            )
+        except ValueError:  # no nitrogen and no label rate: nothing to go by
+            return None
