@@ -16,6 +16,11 @@ def plants(facts: Facts) -> tuple[PlantSaid, ...]:
     if len(said) > 1 and len(facts.place_runs) == 1:
         place = facts.place
         said = [replace(p, place=p.place or place) for p in said]
+    if len(said) > 1 and facts.has("both"):
+        last = said[-1]
+        said = [
+            replace(p, medium=p.medium or last.medium, pot_cm=p.pot_cm or last.pot_cm) for p in said
+        ]
     return tuple(said)
 
 

@@ -109,6 +109,7 @@ class Order:
     text : free text, such as where somebody lives
     asks_kind : what of the history is asked for: fed, clear, flush or repot
     syringe_step_ml : the smallest step a syringe shows [mL]
+    value : the figure of a reading, in the unit the Reading says or none
     """
 
     verb: str
@@ -125,3 +126,4 @@ class Order:
     text: str = ""
     asks_kind: str | None = None
     syringe_step_ml: float | None = None
+    value: float | None = None

@@ -20,6 +20,8 @@ from grammar.order import Names, Order
 from grammar.reading import Reading
 from grammar.scan import Folded, Raw
 
+#: More than this no single pot takes at a watering [L].
+_MOST_A_POT_L = 1.5
 #: What a syringe or pipette shows lies below this; more is how much it holds [L].
 _LARGEST_STEP_L = 0.002
 
@@ -27,7 +29,7 @@ Form: TypeAlias = Callable[[Facts], Order | None]
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
-    "history", "plan",
+    "history", "plan", "reading",
 })  # fmt: skip
 
 
@@ -241,7 +243,15 @@ def _runoff(facts: Facts) -> Order | None:
         return None
     if not any(raw.kind == "number" for raw in facts.raws):
         return None
-    return Order("reading", target=facts.target, when=facts.when[0])
+    value = _lone_number(facts)
+    return Order("reading", target=facts.target, when=facts.when[0], value=value)
+
+
+def _lone_number(facts: Facts) -> float | None:
+    """The one figure beside names and days."""
+    taken = facts.when[1] | facts.named
+    found = [r.text for i, r in enumerate(facts.raws) if r.kind == "number" and i not in taken]
+    return float(found[0]) if len(found) == 1 and found[0].count(".") <= 1 else None
 
 
 def _growth(facts: Facts) -> Order | None:
@@ -253,7 +263,7 @@ def _growth(facts: Facts) -> Order | None:
 
 
 def _move(facts: Facts) -> Order | None:
-    if facts.place is None or facts.asks_dose or facts.question or not facts.has("move"):
+    if facts.place is None or facts.asks_dose or facts.question or not facts.has("move", "be"):
         return None
     source = facts.place_runs[0][0] if len(facts.place_runs) > 1 else None
     target = replace(facts.target, place=source, medium=facts.rest.medium)
@@ -262,14 +272,36 @@ def _move(facts: Facts) -> Order | None:
     return Order("move", target=target, place=facts.place, when=facts.when[0])
 
 
+def _correct(facts: Facts) -> Order | None:
+    """What is known of a plant, told later: its pot, its medium, the water it takes."""
+    rest = facts.rest
+    target = replace(facts.target, medium=None)
+    if target.empty or facts.question or rest.mentions_feeding or rest.growth or rest.analysis:
+        return None
+    takes = facts.has("takes") and rest.volume_l is not None and rest.volume_l <= _MOST_A_POT_L
+    told = facts.has("be", "move") and (rest.medium or rest.pot_cm) and rest.volume_l is None
+    if not (takes or told) or rest.strength is not None or rest.label_rate is not None:
+        return None
+    if facts.place is not None and not (target.names or target.genera):
+        return Order("correct", target=target)
+    return Order("correct", target=replace(target, place=None), place=facts.place)
+
+
 def _add(facts: Facts) -> Order | None:
-    if facts.asks_dose or facts.question or not facts.has("add", "have"):
+    got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
+    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got):
         return None
     said = plants(facts)
     strong = facts.has("add") and (facts.new_name[0] or facts.rest.count or facts.rest.medium)
     if not (facts.rest.genera or strong):
         return None
     return Order("add", plants=said, when=facts.when[0])
+
+
+def _new(facts: Facts) -> bool:
+    """Whether no plant on record was named, and nothing that plants are given."""
+    given = facts.rest.mentions_feeding or facts.rest.water is not None or facts.has("clear")
+    return not facts.target.names and not given
 
 
 def _home(facts: Facts) -> Order | None:
@@ -405,6 +437,7 @@ _FORMS: tuple[Form, ...] = (
     _add,
     _log,
     _growth,
+    _correct,
     _move,
     _water,
     _follow_up,

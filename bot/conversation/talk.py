@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Awaitable, Callable
 from dataclasses import replace
 from datetime import timedelta
@@ -33,6 +34,7 @@ HANDLERS: dict[str, Handler] = {
     "move": plants.move,
     "repot": plants.repot,
     "growth": plants.growth,
+    "correct": plants.correct,
     "lose": plants.lose,
     "plants": plants.listing,
     "product": shelf.add,
@@ -72,6 +74,8 @@ class Conversation:
 
     def __init__(self, records: Records) -> None:
         self._records = records
+        # What is loaded by now stays for good: the collector need not walk it while rows come in.
+        gc.freeze()
 
     async def answer(self, incoming: Incoming) -> out.Answer:
         """Answer one message.
@@ -176,14 +180,7 @@ async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:
     if waiting is None and not stale:
         return answer
     if turn.owner is not None or waiting is not None:
-        async with turn.writing() as told:
-            await memory.ask(
-                told.session,
-                told.owner_id,
-                turn.incoming.person,
-                question=waiting,
-                asked_at=turn.incoming.said_at,
-            )
+        await turn.wait_for(waiting)
     details = {k: v for k, v in (answer.details or {}).items() if k != "waiting"} or None
     return answer.model_copy(update={"details": details})
 
@@ -202,14 +199,7 @@ async def _confirmed(turn: Turn, kind: str) -> out.Answer | None:
     verb = turn.order.verb
     if verb not in ("yes", "no"):
         return None
-    async with turn.writing() as told:
-        await memory.ask(
-            told.session,
-            told.owner_id,
-            turn.incoming.person,
-            question=None,
-            asked_at=turn.incoming.said_at,
-        )
+    await turn.wait_for(None)
     if verb == "no":
         code = "forget-cancelled" if kind == "forget" else "import-cancelled"
         return turn.say(kind, code)

@@ -12,7 +12,7 @@ from bot.conversation import answer as out
 from bot.conversation.ask import Setting, answer_to, asking
 from bot.conversation.collection import Collection
 from bot.conversation.wording import Wording
-from bot.records import Records, log, owners
+from bot.records import Records, log, memory, owners
 from bot.records.kinds import Hemisphere, OwnerKind
 from bot.records.models import Owner
 from grammar import Order, Reading, When
@@ -103,6 +103,31 @@ class Turn:
             yield await log.begin(
                 session, owner.id, on=on or self.today, said_at=self.incoming.said_at
             )
+
+    async def keep(self, **kept: Any) -> None:
+        """Remember something for follow-ups, beside what is remembered already."""
+        await self._memory(request={**self.remembered, **kept})
+
+    async def wait_for(self, question: dict[str, Any] | None) -> None:
+        """Remember the question that waits for an answer; None where none does."""
+        await self._memory(question=question)
+
+    async def _memory(self, **changes: Any) -> None:
+        at = self.incoming.said_at
+        async with self.records.writing() as session:
+            owner_id = self.owner_id
+            if self.owner is None:
+                added = await owners.find_or_add(session, self.incoming.address, created_at=at)
+                owner_id = added.id
+            person = self.incoming.person
+            if "request" in changes:
+                await memory.remember(
+                    session, owner_id, person, request=changes["request"], said_at=at
+                )
+            else:
+                await memory.ask(
+                    session, owner_id, person, question=changes["question"], asked_at=at
+                )
 
     # --- answers ---
 

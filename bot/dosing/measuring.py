@@ -20,9 +20,11 @@ SYRINGE_STEP_ML = measures()["syringe_step"].value
 TOLERABLE_ERROR = measures()["tolerable_error"].value
 
 _SPREAD = 2 * sqrt(2 / 12)  # k = 2, two readings
-_NICE = (1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0, 50.0)
-_BOTTLES_ML = (100.0, 200.0, 250.0, 500.0, 1000.0)
-_STRONGEST_G_L = measures()["strongest_stock"].value
+#: Amounts that are easy to say [g] or [mL], and bottles that are easy to have [mL].
+NICE = (1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0, 50.0)
+BOTTLES_ML = (100.0, 200.0, 250.0, 500.0, 1000.0)
+#: A stock no stronger than this stays dissolved in the cold [g/L].
+STRONGEST_STOCK_G_L = measures()["strongest_stock"].value
 _USE_ML = (5.0, 100.0)
 #: A stock keeps so long, cool, dark and labelled [d].
 KEEPS_DAYS = int(measures()["stock_keeps"].value)
@@ -70,12 +72,12 @@ def stock_for(amount: float, unit: str, step: float) -> Stock | None:
         None where none of the usual bottles does it better than 5 %.
     """
     found = []
-    for product in _NICE:
+    for product in NICE:
         if product < 2 * amount:
             continue
-        for bottle_ml in _BOTTLES_ML:
+        for bottle_ml in BOTTLES_ML:
             use_ml = amount / product * bottle_ml
-            if product / bottle_ml * 1000 > _STRONGEST_G_L or not _fits(use_ml):
+            if product / bottle_ml * 1000 > STRONGEST_STOCK_G_L or not _fits(use_ml):
                 continue
             error = hypot(relative_error(product, step), relative_error(use_ml, SYRINGE_STEP_ML))
             found.append(Stock(product, unit, bottle_ml, use_ml, error))

@@ -2,21 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from bot.conversation.collection import Collection, labels
 from bot.conversation.turn import Turn
 from bot.conversation.turns.groups import Group
 from bot.conversation.turns.shelf import title
-from bot.dosing.measuring import SCALE_STEP_G, SYRINGE_STEP_ML, stock_for
+from bot.dosing.measuring import (
+    BOTTLES_ML,
+    NICE,
+    SCALE_STEP_G,
+    STRONGEST_STOCK_G_L,
+    SYRINGE_STEP_ML,
+    TOLERABLE_ERROR,
+    relative_error,
+)
 from bot.dosing.mixing import Mix, MixingPlan, Portion, PourClear, TopUp, Water, plan_mixing
-from bot.records.models import Product
+from bot.records.models import Plant, Product
 
 #: Taken where the size of the can was not said [L].
 ASSUMED_CAN_L = 5.0
 #: Less than this left in the can is not worth a word [L].
 _TOLD_L = 0.1
+#: With more different reasons than this only the plants are said.
+_MOST_REASONS = 4
 #: The smallest part of a spoon that can be told apart [tsp].
 _SPOON_STEP = 0.125
 
@@ -112,21 +122,31 @@ def _mixed(
     bench = _Bench(turn, collection, product, unit)
     if not made.too_coarse:
         return made, bench, ""
-    weighed = [s.amount for s in made.exact_steps if isinstance(s, Mix)]
-    stock = stock_for(min(weighed), unit, step) if weighed and unit != "tsp" else None
     words = turn.words
-    if stock is None:
-        return made, bench, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
-    per_ml = stock.product_amount / stock.in_ml
-    finer = plan_mixing(portions, can_l, dict.fromkeys(steps, syringe * per_ml))
-    note = words.say(
-        "plan-stock",
-        product=words.number(stock.product_amount),
-        unit=unit,
-        name=title(product, turn),
-        bottle=words.number(stock.in_ml, 0),
-    )
-    return finer, _Bench(turn, collection, product, unit, per_ml), note
+    for product_g, bottle_ml in _stocks(step) if unit != "tsp" else ():
+        per_ml = product_g / bottle_ml
+        finer = plan_mixing(portions, can_l, dict.fromkeys(steps, syringe * per_ml))
+        if finer.too_coarse:
+            continue
+        note = words.say(
+            "plan-stock",
+            product=words.number(product_g),
+            unit=unit,
+            name=title(product, turn),
+            bottle=words.number(bottle_ml, 0),
+        )
+        return finer, _Bench(turn, collection, product, unit, per_ml), note
+    return made, bench, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
+
+
+def _stocks(step: float) -> Iterator[tuple[float, float]]:
+    """Stock solutions that are measured well with a tool of this step, the strongest first."""
+    least = next((p for p in NICE if relative_error(p, step) <= TOLERABLE_ERROR / 2), None)
+    if least is None:
+        return
+    for bottle_ml in BOTTLES_ML:
+        if least / bottle_ml * 1000 <= STRONGEST_STOCK_G_L:
+            yield least, bottle_ml
 
 
 def _instructions(made: MixingPlan, groups: Mapping[str, Group], bench: _Bench) -> list[Part]:
@@ -212,8 +232,7 @@ def _line(
     return turn.words.say(
         code,
         volume=litres(volume_l, turn),
-        plants=labels([p for g in groups for p in g.plants], turn.words),
-        why=why(groups, turn),
+        plants=whom(groups, turn),
         strength=strength,
         water=_water(groups, collection, turn) or "none",
     )
@@ -233,10 +252,21 @@ def _water_named(key: str, collection: Collection, turn: Turn) -> str:
     return row.name or turn.words.say(f"water-{row.kind}")
 
 
-def why(groups: Iterable[Group], turn: Turn) -> str:
-    """The reasons of some groups in a few words."""
-    reasons = list(dict.fromkeys(r for g in groups for r in g.reasons))
-    return turn.words.listed(reasons[:3]) or "none"
+def whom(groups: Iterable[Group], turn: Turn) -> str:
+    """The plants of some groups, each kind with its reasons."""
+    by_reasons: dict[tuple[str, ...], list[Plant]] = {}
+    for group in groups:
+        for plants, reasons in group.reasons:
+            by_reasons.setdefault(reasons, []).extend(plants)
+    words = turn.words
+    if len(by_reasons) > _MOST_REASONS:
+        return labels([p for plants in by_reasons.values() for p in plants], words)
+    return "; ".join(
+        f"{labels(plants, words)} ({words.listed(list(reasons))})"
+        if reasons
+        else labels(plants, words)
+        for reasons, plants in by_reasons.items()
+    )
 
 
 def litres(volume_l: float, turn: Turn) -> str:

@@ -8,7 +8,7 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_ahead
-from bot.conversation.turns.can import ASSUMED_CAN_L, CanPlan, can_plan, why
+from bot.conversation.turns.can import ASSUMED_CAN_L, CanPlan, can_plan, whom
 from bot.conversation.turns.groups import Group, groups_of
 from bot.records import log, memory
 from bot.records.kinds import EventKind
@@ -55,9 +55,7 @@ def _shown(
     lines = [_head(groups, day, turn), can.note]
     lines += [f"{n}. {part.text}" for n, part in enumerate(can.parts, 1)]
     lines += [
-        words.say("plan-nothing", plants=labels(g.plants, words), why=why([g], turn))
-        for g in groups
-        if g.action == "nothing"
+        words.say("plan-nothing", plants=whom([g], turn)) for g in groups if g.action == "nothing"
     ]
     fed = any(g.action == "feed" for g in groups)
     if product is None and fed:
@@ -104,7 +102,7 @@ def _figures(
                 "unit": g.unit,
                 "water_id": g.water_id,
                 "strength": g.strength,
-                "reasons": list(g.reasons),
+                "reasons": list(dict.fromkeys(r for _, said in g.reasons for r in said)),
             }
             for g in groups
         ],
@@ -135,15 +133,7 @@ async def _keep(
         "parts": [list(p.keys) for p in can.parts],
         "ticked": [],
     }
-    remembered = {**turn.remembered, "plan": kept}
-    async with turn.writing() as told:
-        await memory.remember(
-            told.session,
-            told.owner_id,
-            turn.incoming.person,
-            request=remembered,
-            said_at=turn.incoming.said_at,
-        )
+    await turn.keep(plan=kept)
 
 
 async def done(turn: Turn) -> out.Answer:

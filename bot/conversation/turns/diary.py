@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -11,7 +12,7 @@ from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_past, day_since
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.shelf import title
-from bot.records import log
+from bot.records import log, products
 from bot.records.kinds import CARE, EventKind
 from bot.records.models import Event, Plant, Product
 
@@ -128,8 +129,7 @@ def _ec_said(turn: Turn) -> float | None:
     if said is None and turn.reading.water is not None:
         said = turn.reading.water.ec_ms_cm
     if said is None:
-        figures = [u.text for u in turn.reading.unknown if u.text.replace(".", "", 1).isdigit()]
-        said = float(figures[0]) if len(figures) == 1 else None
+        said = turn.order.value
     return said if said is not None and 0 < said <= 20 else None
 
 
@@ -169,8 +169,11 @@ async def history(turn: Turn) -> out.Answer:
             ids = {p.id for p in found}
             listed = await log.entries(session, turn.owner_id, since=since, kinds=wanted)
             events = [e for e in listed if not ids or e.plant_id in ids]
+        shelf = await products.listing(session, turn.owner_id, include_removed=True)
     events.sort(key=lambda e: (e.on, e.id))
-    about = labels(found, turn.words) if found else "none"
+    whole = not found or len(found) == len(collection.plants) > 1
+    about = "none" if whole else labels(found, turn.words)
+    collection = replace(collection, products=tuple(shelf))
     if not events:
         return turn.say("history", "history-none", plants=about)
     lines = [turn.words.say("history-head", plants=about)]
@@ -195,25 +198,27 @@ def _by_day(
 ) -> list[str]:
     """One line a day and thing done, with the plants where it was not one."""
     by_id = {p.id: p for p in collection.plants}
-    products = {p.id: p for p in collection.products}
+    shelf = {p.id: p for p in collection.products}
     grouped: dict[tuple[date, str], list[int | None]] = {}
     for event in events:
-        grouped.setdefault((event.on, _what(event, products, turn)), []).append(event.plant_id)
+        grouped.setdefault((event.on, _what(event, shelf, turn)), []).append(event.plant_id)
     lines = []
     for (on, what), ids in grouped.items():
         plants = [by_id[i] for i in ids if i in by_id]
-        who = "" if single or not plants else f": {labels(plants, turn.words)}"
+        everybody = len(plants) == len(collection.plants) > 3
+        whom = turn.words.say("all-plants") if everybody else labels(plants, turn.words)
+        who = "" if single or not plants else f": {whom}"
         lines.append(f"- {turn.words.day(on, turn.today)}: {what}{who}")
     return lines
 
 
-def _what(event: Event, products: dict[int, Product], turn: Turn) -> str:
+def _what(event: Event, shelf: dict[int, Product], turn: Turn) -> str:
     words, details = turn.words, event.details
     facts = []
     if event.kind is EventKind.FED:
         if isinstance(details.get("strength"), float | int):
             facts.append(words.factor(float(details["strength"])))
-        product = products.get(event.product_id or 0)
+        product = shelf.get(event.product_id or 0)
         if product is not None:
             facts.append(title(product, turn))
         elif details.get("analysis"):

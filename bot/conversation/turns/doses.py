@@ -14,7 +14,6 @@ from bot.conversation.turns import home, shelf
 from bot.conversation.turns.advice import advice_for, genus_of
 from bot.dosing.pot_water import watering_l
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
-from bot.records import memory
 from bot.records.models import Plant, Product
 from bot.records.models import Water as WaterRow
 from grammar import LabelRate, Order, Reading, Target, Water
@@ -217,22 +216,9 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
         "why": [[w.text, w.source] for w in answer.why],
         "cautions": [c.text for c in answer.cautions],
     }
-    async with turn.writing() as told:
-        await memory.remember(
-            told.session,
-            told.owner_id,
-            turn.incoming.person,
-            request={**turn.remembered, "dose": kept},
-            said_at=turn.incoming.said_at,
-        )
-        if answer.kind == "ask":
-            await memory.ask(
-                told.session,
-                told.owner_id,
-                turn.incoming.person,
-                question={"kind": "dose"},
-                asked_at=turn.incoming.said_at,
-            )
+    await turn.keep(dose=kept)
+    if answer.kind == "ask":
+        await turn.wait_for({"kind": "dose"})
 
 
 def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Reading, OnRecord]:
@@ -248,8 +234,10 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
     if asleep:
         notes.append(words.say("on-record-asleep", plants=labels(asleep, words)))
     if plants:
-        reading, plain = _with_plants(turn, reading, plants)
+        reading, plain, differ = _with_plants(turn, reading, plants)
         used.append(plain)
+        if differ:
+            notes.append(words.say("on-record-differ"))
         if reading.volume_l is None:
             volume = sum(
                 watering_l(p.medium, p.pot_cm, count=p.count).volume_l
@@ -260,7 +248,7 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
             reading = replace(reading, volume_l=round(max(volume, 0.1), 1))
             notes.append(words.say("on-record-volume", litres=words.number(reading.volume_l or 0)))
     water = _water(reading, collection, plants)
-    if water is not None:
+    if water is not None and (_wants_dose(turn, reading) or reading.analysis is not None):
         reading = replace(reading, water=_as_said(water, reading.water))
         used.append(home.described(water, turn))
     owner = turn.owner
@@ -341,7 +329,7 @@ def _asleep(plant: Plant, turn: Turn) -> bool:
     return any(r.code.startswith("rest") for r in reasons)
 
 
-def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Reading, str]:
+def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Reading, str, bool]:
     """The request for plants on record; what differs among them is taken on the weak side."""
     words = turn.words
     genera = tuple(dict.fromkeys(p.genus for p in plants if p.genus))
@@ -359,10 +347,11 @@ def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Rea
         labels(plants, words) if len(plants) <= 4 else words.say("on-record-plants", count=count)
     )
     deciding = _deciding(plants) if len(genera) > 1 else None
+    alike = {(p.medium, p.growth) for p in plants}
     if deciding is not None:
         plain = words.say("on-record-deciding", plants=plain, plant=label(deciding, words))
     filled = replace(reading, genera=genera or reading.genera, growth=growth, medium=medium)
-    return filled, plain
+    return filled, plain, len(alike) > 1
 
 
 def _weakest_medium(plants: list[Plant]) -> str | None:

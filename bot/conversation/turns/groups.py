@@ -30,7 +30,7 @@ class Group:
     key: str
     action: str
     plants: tuple[Plant, ...]
-    reasons: tuple[str, ...]
+    reasons: tuple[tuple[tuple[Plant, ...], tuple[str, ...]], ...]
     volume_l: float
     per_litre: float = 0.0
     ceiling: float | None = None
@@ -39,6 +39,8 @@ class Group:
     water_id: int | None = None
 
 
+#: Reasons that are said of a plant.
+_SAID = 2
 #: What plants of a group have in common: what they get, how strong, with which water.
 _Key: TypeAlias = tuple[str, float, int | None]
 
@@ -48,7 +50,7 @@ def groups_of(
 ) -> list[Group]:
     """The plants by what they get, strongest first; clear water before, nothing last."""
     gathered: dict[_Key, list[Plant]] = {}
-    why: dict[_Key, dict[str, None]] = {}
+    why: dict[_Key, dict[tuple[str, ...], list[Plant]]] = {}
     doses: dict[_Key, Dose] = {}
     kitchen = _Kitchen(collection, product, day, turn, {})
     for plant in plants:
@@ -62,9 +64,8 @@ def groups_of(
             water.id if wet and water is not None else None,
         )
         gathered.setdefault(key, []).append(plant)
-        reasons = why.setdefault(key, {})
-        for found in advice.reasons:
-            reasons.setdefault(reason(found, turn))
+        said = tuple(reason(found, turn) for found in advice.reasons[:_SAID])
+        why.setdefault(key, {}).setdefault(said, []).append(plant)
         if dose is not None:
             doses[key] = dose
     groups = []
@@ -75,7 +76,7 @@ def groups_of(
                 key=f"g{number}",
                 action=key[0],
                 plants=tuple(members),
-                reasons=tuple(why[key]),
+                reasons=tuple((tuple(of), said) for said, of in why[key].items()),
                 volume_l=_volume_l(members, key[0]),
                 per_litre=dose.per_litre if dose else 0.0,
                 ceiling=dose.most if dose else None,

@@ -90,9 +90,9 @@ def _still_unknown(said: Sequence[PlantSaid], turn: Turn) -> str:
         missing.append("unknown-pot")
     if not missing:
         return ""
-    return turn.words.say(
-        "plants-unknown", items=turn.words.listed([turn.words.say(m) for m in missing])
-    )
+    name = next((p.name or p.genus for p in said if p.name or p.genus), "Ruby")
+    items = turn.words.listed([turn.words.say(m) for m in missing])
+    return turn.words.say("plants-unknown", items=items, name=name)
 
 
 def name_means(name: str, turn: Turn) -> str:
@@ -257,6 +257,46 @@ async def _growth(turn: Turn, collection: Collection, found: list[Plant]) -> out
     if state == "resting":
         lines.append(turn.words.say("plants-growth-rest"))
     return turn.tell("plants", lines, choices=("undo",))
+
+
+async def correct(turn: Turn) -> out.Answer:
+    """Write down what is known of plants: the pot, the medium, the water they take."""
+    return await on_target(turn, _correct)
+
+
+async def _correct(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
+    reading = turn.reading
+    fields: plants.PlantFields = {}
+    if reading.medium:
+        fields["medium"] = reading.medium
+    if reading.pot_cm:
+        fields["pot_cm"] = reading.pot_cm
+    if reading.volume_l:
+        fields["water_ml"] = 1000 * reading.volume_l
+    async with turn.writing() as told:
+        if turn.order.place:
+            place = await places.find_or_add(told.session, told.owner_id, turn.order.place)
+            await plants.move(told, [p.id for p in found], place.id)
+        await plants.correct(told, [p.id for p in found], **fields)
+        now = [await plants.get(told.session, told.owner_id, p.id) for p in found[:6]]
+        standing = tuple(await places.listing(told.session, told.owner_id))
+    if reading.volume_l:
+        return turn.say(
+            "plants",
+            "plants-water",
+            plants=labels(found, turn.words),
+            volume=turn.words.say(
+                "volume-millilitres", millilitres=turn.words.number(1000 * reading.volume_l, 0)
+            ),
+            count=sum(p.count for p in found),
+            choices=("undo",),
+        )
+    collection = replace(collection, places=standing)
+    shown = "; ".join(described(p, collection, turn.words) for p in now)
+    more = len(found) - len(now)
+    if more:
+        shown += "; " + turn.words.say("plants-more", count=more)
+    return turn.say("plants", "plants-corrected", plants=shown, choices=("undo",))
 
 
 async def lose(turn: Turn) -> out.Answer:

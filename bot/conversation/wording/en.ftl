@@ -174,11 +174,16 @@ growth-resting = resting
 growth-seedling = seedling
 plants-more = { $count } more
 plants-added = On record: { $plants }.
-plants-unknown = I do not know { $items } yet; send it any time, like: add 2 phals in bark, 12 cm pots, kitchen.
+plants-unknown = I do not know { $items } yet; send it any time, like: { $name } is in bark, 12 cm pot.
 unknown-genus = the kind of orchid
 unknown-medium = the medium
 unknown-pot = the pot size
 plants-first-hint = Now add what you feed (my powder is 20-20-20, label 1 g per litre), and ask: what's on today.
+plants-corrected = { $plants }.
+plants-water = { $plants }: { $volume } at a watering{ $count ->
+    [1] .
+   *[other] , each.
+}
 plants-renamed = { $before } is now { $name }.
 plants-moved = { $plants }: now at { $place }.
 plants-repotted = Repotted { $day }: { $plants }{ $facts ->
@@ -311,6 +316,7 @@ undone = Taken back: { $what }{ $plants ->
    *[other] {" "}({ $plants }).
 }
 undo-nothing = Nothing left to take back.
+all-plants = all plants
 event-fed = fed
 event-clear = clear water
 event-flush = flush
@@ -355,16 +361,16 @@ plan-done-hint = Send “done” when all is watered, or “done 1” for a part
 plan-flush = Flush{ $water ->
     [none] {""}
    *[other] {" "}with { $water }
-} until { $volume } ran through, in two or three goes: { $plants } ({ $why }).
+} until { $volume } ran through, in two or three goes: { $plants }.
 plan-clear = Clear { $water ->
     [none] water
    *[other] { $water }
-}, { $volume }: { $plants } ({ $why }).
-plan-feed = Give { $volume }: { $plants } ({ $strength }: { $why }).
+}, { $volume }: { $plants }.
+plan-feed = Give { $volume } at { $strength }: { $plants }.
 plan-feed-no-product = Feed, { $volume }{ $water ->
     [none] {""}
    *[other] {" "}with { $water }
-}: { $plants } ({ $why }).
+}: { $plants }.
 plan-mix = { $amount } { $unit } { $name }, fill up to { $to }{ $water ->
     [none] {""}
    *[other] {" "}with { $water }
@@ -380,13 +386,16 @@ plan-top-up = Top up with { $water ->
    *[other] { $water }
 } to { $to }.
 plan-pour-off = Pour { $volume } away onto other plants.
-plan-nothing = Nothing: { $plants } ({ $why }).
+plan-nothing = Nothing: { $plants }.
 done-logged = In the log: { $what }.
 done-fed = fed { $plants }
 done-feed = fed { $plants }
 done-clear = clear water for { $plants }
 done-flush = flushed { $plants }
-done-left = { $count } entries of the plan are still open.
+done-left = { $count } { $count ->
+    [one] entry
+   *[other] entries
+} of the plan still open.
 done-nothing = That is in the log already.
 ask-no-plan = There is no plan to tick off. Send: what's on today.
 ask-plan-old = The last plan was for { $day }. Send: what's on today, or say what you gave, like: fed all phals.
@@ -397,6 +406,7 @@ ask-plan-step = The plan has { $count } parts. Send “done”, or “done 1”.
 on-record = From your records: { $items }.
 on-record-asleep = Left out, resting: { $plants }.
 on-record-volume = { $litres } l is what these pots take, roughly.
+on-record-differ = They differ, so the weakest of their doses was taken; “plan” gives each its own.
 on-record-plants = your { $count } plants
 on-record-deciding = { $plants } ({ $plant } bears the least and decides)
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
@@ -410,8 +420,8 @@ help-chat = Tell me, and I remember:
 
 # --- taking along and forgetting ---
 count-plant = { $count } { $count ->
-    [one] plant
-   *[other] plants
+    [one] entry of plants
+   *[other] entries of plants
 }
 count-product = { $count } { $count ->
     [one] product

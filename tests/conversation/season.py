@@ -1,0 +1,53 @@
+"""The season of one invented grower, told through `sinkside say` day by day.
+
+`python -m tests.conversation.season` writes the approved conversation anew; read it before you
+keep it.
+"""
+
+from __future__ import annotations
+
+import json
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+
+from click.testing import CliRunner
+
+from bot.cli import cli
+
+FOLDER = Path(__file__).resolve().parent.parent.parent / "fixtures" / "season"
+SCRIPT = FOLDER / "script.txt"
+APPROVED = FOLDER / "approved.txt"
+
+
+def days() -> Iterator[tuple[str, list[str]]]:
+    """Each day of the script with its lines."""
+    day, lines = "", []
+    for line in SCRIPT.read_text(encoding="utf-8").splitlines():
+        if line.startswith("@"):
+            if lines:
+                yield day, lines
+            day, lines = line[1:].strip(), []
+        elif line and not line.startswith("#"):
+            lines.append(line)
+    yield day, lines
+
+
+def told(url: str) -> str:
+    """The whole conversation with its answers, kept in the records at a URL."""
+    out = []
+    for day, lines in days():
+        out.append(f"## {day}")
+        call = ["say", "--as", "Mira", "--json", "--today", day, "--database", url]
+        done = CliRunner().invoke(cli, call, input="\n".join(lines) + "\n", catch_exceptions=False)
+        assert done.exit_code == 0, done.output
+        answers = [json.loads(line) for line in done.output.splitlines()]
+        assert len(answers) == len(lines)
+        for line, answer in zip(lines, answers, strict=True):
+            out += [f"> {line}  [{answer['kind']}]", *answer["reply"].splitlines(), ""]
+    return "\n".join(out)
+
+
+if __name__ == "__main__":
+    with tempfile.TemporaryDirectory() as folder:
+        APPROVED.write_text(told(f"sqlite:///{folder}/season.db"), encoding="utf-8")
