@@ -12,9 +12,22 @@ from bot.dosing.strength import GROWING
 from bot.records.models import Plant
 
 
+#: A state of growth that was told counts for so long [d]; ours.
+GROWTH_LASTS_DAYS = 91
+
+
 def genus_of(plant: Plant) -> Genus | None:
     """The almanac's entry of a plant."""
     return of_name(plant.genus)
+
+
+def growth_on(plant: Plant, day: date) -> str | None:
+    """How a plant grows on a day; what was told a season ago tells nothing any more."""
+    since = plant.growth_since
+    lasting = plant.growth in ("resting", "seedling")
+    if since is not None and not lasting and (day - since).days > GROWTH_LASTS_DAYS:
+        return None
+    return plant.growth
 
 
 def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
@@ -29,7 +42,7 @@ def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
     asleep = bool(resting(types, month=day.month, season=season, south=south)) if types else False
     return PlantState(
         genus=genus,
-        growth=plant.growth,
+        growth=growth_on(plant, day),
         medium=plant.medium,
         days_since_added=since(plant.added_on),
         days_since_fed=since(plant.last_fed_on),
@@ -37,7 +50,7 @@ def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
         days_since_flush=since(plant.last_flush_on),
         days_since_repot=since(plant.last_repot_on),
         growth_days=since(plant.growth_since),
-        types_rest=asleep and plant.growth not in GROWING,
+        types_rest=asleep and growth_on(plant, day) not in GROWING,
     )
 
 

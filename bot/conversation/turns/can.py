@@ -25,6 +25,8 @@ from bot.records.models import Plant, Product
 ASSUMED_CAN_L = 5.0
 #: Less than this left in the can is not worth a word [L].
 _TOLD_L = 0.1
+#: A further dilution has to better the worst group by this factor [1].
+_WORTH = 0.8
 #: With more different reasons than this only the plants are said.
 _MOST_REASONS = 4
 #: The smallest part of a spoon that can be told apart [tsp].
@@ -41,10 +43,14 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class CanPlan:
-    """The parts in order of work, and what to know before: a stock to make, a coarse scale."""
+    """The parts in order of work, and what to know before: a stock to make, a coarse scale.
+
+    `unfed` are groups whose feed is too little to measure: they get clear water.
+    """
 
     parts: tuple[Part, ...]
     note: str = ""
+    unfed: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +105,8 @@ def can_plan(
         return CanPlan((*flushed, *loose))
     made, bench, note = _mixed(mixable, collection, product, turn)
     parts = _instructions(made, {g.key: g for g in mixable}, bench)
-    return CanPlan((*flushed, *parts, *loose), note)
+    unfed = (k for s in made.steps if isinstance(s, Water) and s.per_litre <= 0 for k in s.keys)
+    return CanPlan((*flushed, *parts, *loose), note, frozenset(unfed))
 
 
 def _mixed(
@@ -123,11 +130,13 @@ def _mixed(
     if not made.too_coarse:
         return made, bench, ""
     words = turn.words
+    best, note = made, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
     for product_g, bottle_ml in _stocks(step) if unit != "tsp" else ():
         per_ml = product_g / bottle_ml
         finer = plan_mixing(portions, can_l, dict.fromkeys(steps, syringe * per_ml))
-        if finer.too_coarse:
+        if _off(finer) >= _off(best) * _WORTH:
             continue
+        best, bench = finer, _Bench(turn, collection, product, unit, per_ml)
         note = words.say(
             "plan-stock",
             product=words.number(product_g),
@@ -135,8 +144,14 @@ def _mixed(
             name=title(product, turn),
             bottle=words.number(bottle_ml, 0),
         )
-        return finer, _Bench(turn, collection, product, unit, per_ml), note
-    return made, bench, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
+        if not finer.too_coarse:
+            break
+    return best, bench, note
+
+
+def _off(made: MixingPlan) -> float:
+    """How far the worst group is from what it should get [1]; one without product counts most."""
+    return max((abs(r.deviation) + r.measuring_error for r in made.results), default=0.0)
 
 
 def _stocks(step: float) -> Iterator[tuple[float, float]]:
@@ -166,7 +181,8 @@ def _instructions(made: MixingPlan, groups: Mapping[str, Group], bench: _Bench) 
             before.append(words.say("plan-top-up", to=litres(step.to_l, turn), water=water))
         elif isinstance(step, Water):
             chosen = [groups[k] for k in step.keys]
-            text = _line("plan-feed", chosen, step.volume_l, bench.collection, turn)
+            code = "plan-feed" if step.per_litre > 0 else "plan-too-little"
+            text = _line(code, chosen, step.volume_l, bench.collection, turn)
             parts.append(Part(" ".join([*before, text]), step.keys))
             before = []
         else:

@@ -122,7 +122,7 @@ async def _keep(
         "product": product.id if product else None,
         "groups": {
             g.key: {
-                "action": g.action,
+                "action": "clear" if g.key in can.unfed else g.action,
                 "ids": [p.id for p in g.plants],
                 "strength": g.strength,
                 "per_litre": g.per_litre,

@@ -11,7 +11,7 @@ from bot.conversation.ask import OnRecord, respond, understood
 from bot.conversation.collection import Collection, label, labels, load, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, shelf
-from bot.conversation.turns.advice import advice_for, genus_of
+from bot.conversation.turns.advice import advice_for, genus_of, growth_on
 from bot.dosing.pot_water import watering_l
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
 from bot.records.models import Plant, Product
@@ -333,7 +333,7 @@ def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Rea
     """The request for plants on record; what differs among them is taken on the weak side."""
     words = turn.words
     genera = tuple(dict.fromkeys(p.genus for p in plants if p.genus))
-    states = {p.growth for p in plants}
+    states = {growth_on(p, turn.today) for p in plants}
     growth = reading.growth
     if growth is None and len(states) == 1:
         growth = states.pop()
@@ -347,7 +347,7 @@ def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Rea
         labels(plants, words) if len(plants) <= 4 else words.say("on-record-plants", count=count)
     )
     deciding = _deciding(plants) if len(genera) > 1 else None
-    alike = {(p.medium, p.growth) for p in plants}
+    alike = {(p.medium, growth_on(p, turn.today)) for p in plants}
     if deciding is not None:
         plain = words.say("on-record-deciding", plants=plain, plant=label(deciding, words))
     filled = replace(reading, genera=genera or reading.genera, growth=growth, medium=medium)

@@ -9,7 +9,7 @@ from typing import TypeAlias
 
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.advice import advice_for, genus_of, reason
+from bot.conversation.turns.advice import advice_for, genus_of, growth_on, reason
 from bot.conversation.turns.shelf import analysis_of
 from bot.dosing.advice import Action
 from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
@@ -116,7 +116,7 @@ class _Kitchen:
     def dose(self, plant: Plant) -> Dose | None:
         """What a litre for this plant takes; None where there is no product to dose."""
         water = self.collection.water_of(plant)
-        key = (plant.genus, plant.growth, plant.medium, water.id if water else None)
+        key = (plant.genus, growth_on(plant, self.day), plant.medium, water.id if water else None)
         if key not in self.known:
             self.known[key] = self._work_out(plant, genus_of(plant))
         return self.known[key]
@@ -143,7 +143,7 @@ class _Kitchen:
                     label_from="product",
                     season=season_of(self.day.month, south=self.turn.south),
                     medium=plant.medium,
-                    growth=plant.growth,
+                    growth=growth_on(plant, self.day),
                     plants=(genus,) if genus else (),
                     water_kind=water.kind if water else None,
                     water_ec_ms_cm=ec,

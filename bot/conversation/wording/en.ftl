@@ -367,6 +367,7 @@ plan-clear = Clear { $water ->
    *[other] { $water }
 }, { $volume }: { $plants }.
 plan-feed = Give { $volume } at { $strength }: { $plants }.
+plan-too-little = Clear water, { $volume }: { $plants }. Its feed would be too little to measure.
 plan-feed-no-product = Feed, { $volume }{ $water ->
     [none] {""}
    *[other] {" "}with { $water }
