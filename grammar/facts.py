@@ -22,6 +22,8 @@ _ALSO_READ = frozenset({
     "WATER", "WATER_WORD", "OTHER_WATER", "SCALE", "FORM", "MEDIUM", "EC", "GENUS", "POT",
     "GROWTH", "STRENGTH",
 })  # fmt: skip
+#: Orders that are everyday words: they stay in the rest ('is in bloom').
+_ALSO_SAID = frozenset({"be", "takes"})
 _NAME_ENDS = frozenset({"IN", "FOR", "AND", "MEDIUM", "GENUS", "TO"})
 _LONGEST_NAME = 6
 #: A growth state, a medium and the like say nothing of a dose by themselves.
@@ -200,7 +202,7 @@ class Facts:
             indices = range(mark.at, mark.end)
             if mark.type in ("PLANT", "PRODUCT", "TRAIT", "CURRENCY"):
                 out |= set(indices)
-            elif mark.type in ("ORDER", "LABEL_PART"):
+            elif mark.type in ("ORDER", "LABEL_PART") and mark.value not in _ALSO_SAID:
                 out |= {i for i in indices if not self._also_read(i)}
         return frozenset(out)
 
