@@ -7,7 +7,7 @@ import logging
 import tempfile
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import click
@@ -22,6 +22,8 @@ from bot.settings import default_database, demo_file
 
 log = logging.getLogger("sinkside")
 _CHANNEL = "terminal"
+#: The demo plays so long after the last entry of its log.
+DEMO_LATER = timedelta(days=7)
 
 
 @dataclass(slots=True)
@@ -105,6 +107,10 @@ async def _served(
     try:
         desk.conversation = Conversation(records)
         if demo is not None:
+            if not demo.is_file():
+                raise click.UsageError(
+                    "the demo lies in fixtures/ beside the program: run it there"
+                )
             preview = await asyncio.to_thread(
                 lambda: transfer.read_export(demo.read_text(encoding="utf-8"))
             )
@@ -114,6 +120,8 @@ async def _served(
                     session, incoming.address, created_at=incoming.said_at
                 )
                 await transfer.import_export(session, owner.id, preview)
+            if desk.today is None and preview.last_on is not None:
+                desk.today = preview.last_on + DEMO_LATER
         return await talk(desk)
     finally:
         await records.close()

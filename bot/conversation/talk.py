@@ -157,20 +157,23 @@ async def _respond(turn: Turn) -> out.Answer:
     answered = await _to_question(turn)
     if answered is not None:
         return answered
-    verb = turn.order.verb
+    return await _keep_question(turn, await _handled(turn))
+
+
+async def _handled(turn: Turn) -> out.Answer:
+    """The answer of the module that the order belongs to."""
+    verb, reading = turn.order.verb, turn.reading
     if verb in ("yes", "no"):
         return turn.say("help", "nothing-asked")
     if verb == "help":
         return turn.say("help", "help-chat")
-    reading = turn.reading
-    if reading.problems:
-        verb = "dose"
-    elif reading.conflicts and verb not in ("dose", "follow_up"):
+    unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
+    if unclear:
         return await doses.dose(replace(turn, reading=replace(reading, order=Order("dose"))))
     answer = await HANDLERS[verb](turn)
     if verb == "dose" and answer.kind == "help":
         return turn.say("help", "help-chat")
-    return await _keep_question(turn, answer)
+    return answer
 
 
 async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:

@@ -197,7 +197,8 @@ def _feed(state: PlantState, day: _Day) -> Advice:
         first = Reason(f"growth.{state.growth}", COMMON)
     else:
         first = Reason(f"season.{day.season}", COMMON)
-    further = (Reason(s.rule, s.source) for s in steps[1:])
+    said = f"growth.{state.growth}"  # the step of a seedling would say it twice
+    further = (Reason(s.rule, s.source) for s in steps[1:] if f"growth.{s.rule}" != said)
     reasons = {r.code: r for r in (first, *further)}
     return Advice(Action.FEED, tuple(reasons.values()), tuple(steps))
 

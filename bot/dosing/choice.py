@@ -133,7 +133,7 @@ def _share(candidate: Candidate) -> tuple[float, float]:
 
 def _leafy(candidate: Candidate, need: _Need) -> bool:
     phosphorus, potassium = _share(candidate)
-    return need.growth in GROWING and phosphorus <= 0.5 and potassium <= 1.0
+    return need.growth in GROWING and phosphorus <= 0.3 and potassium <= 1.0
 
 
 def _for_bloom(candidate: Candidate, need: _Need) -> bool:

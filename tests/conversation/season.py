@@ -10,6 +10,7 @@ import json
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 from click.testing import CliRunner
 
@@ -20,10 +21,10 @@ SCRIPT = FOLDER / "script.txt"
 APPROVED = FOLDER / "approved.txt"
 
 
-def days() -> Iterator[tuple[str, list[str]]]:
-    """Each day of the script with its lines."""
+def days(script: Path = SCRIPT) -> Iterator[tuple[str, list[str]]]:
+    """Each day of a script with its lines."""
     day, lines = "", []
-    for line in SCRIPT.read_text(encoding="utf-8").splitlines():
+    for line in script.read_text(encoding="utf-8").splitlines():
         if line.startswith("@"):
             if lines:
                 yield day, lines
@@ -33,18 +34,31 @@ def days() -> Iterator[tuple[str, list[str]]]:
     yield day, lines
 
 
-def told(url: str) -> str:
-    """The whole conversation with its answers, kept in the records at a URL."""
-    out = []
-    for day, lines in days():
-        out.append(f"## {day}")
-        call = ["say", "--as", "Mira", "--json", "--today", day, "--database", url]
+def say_all(
+    script: Path, person: str, url: str, *, last: str | None = None
+) -> Iterator[tuple[str, str, dict[str, Any]]]:
+    """Each line of a script with its day and its answer, kept in the records at a URL."""
+    told = list(days(script))
+    if last is not None:
+        told[-1][1].append(last)
+    for day, lines in told:
+        call = ["say", "--as", person, "--json", "--today", day, "--database", url]
         done = CliRunner().invoke(cli, call, input="\n".join(lines) + "\n", catch_exceptions=False)
         assert done.exit_code == 0, done.output
         answers = [json.loads(line) for line in done.output.splitlines()]
-        assert len(answers) == len(lines)
         for line, answer in zip(lines, answers, strict=True):
-            out += [f"> {line}  [{answer['kind']}]", *answer["reply"].splitlines(), ""]
+            yield day, line, answer
+
+
+def told(url: str) -> str:
+    """The whole season with its answers."""
+    out: list[str] = []
+    before = ""
+    for day, line, answer in say_all(SCRIPT, "Mira", url):
+        if day != before:
+            out.append(f"## {day}")
+            before = day
+        out += [f"> {line}  [{answer['kind']}]", *answer["reply"].splitlines(), ""]
     return "\n".join(out)
 
 

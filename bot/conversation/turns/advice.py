@@ -11,7 +11,6 @@ from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING
 from bot.records.models import Plant
 
-
 #: A state of growth that was told counts for so long [d]; ours.
 GROWTH_LASTS_DAYS = 91
 

@@ -181,8 +181,10 @@ def _instructions(made: MixingPlan, groups: Mapping[str, Group], bench: _Bench) 
             before.append(words.say("plan-top-up", to=litres(step.to_l, turn), water=water))
         elif isinstance(step, Water):
             chosen = [groups[k] for k in step.keys]
-            code = "plan-feed" if step.per_litre > 0 else "plan-too-little"
+            fed = step.per_litre > 0
+            code = "plan-feed" if fed else "plan-too-little"
             text = _line(code, chosen, step.volume_l, bench.collection, turn)
+            before = before if fed else []
             parts.append(Part(" ".join([*before, text]), step.keys))
             before = []
         else:

@@ -1,0 +1,53 @@
+"""A person who talks to the bot in a test."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, timedelta
+
+from bot.conversation.answer import Answer
+from bot.conversation.talk import Conversation
+from bot.conversation.turn import Incoming
+from bot.records import Records
+
+START = datetime(2026, 6, 7, 9, tzinfo=UTC)  # a Sunday in summer
+
+
+@dataclass
+class Grower:
+    """Says lines one after the other, a minute apart."""
+
+    records: Records
+    name: str = "Mira"
+    group: str | None = None
+    now: datetime = START
+    files: dict[str, str] = field(default_factory=dict)
+
+    async def says(self, *lines: str) -> Answer:
+        """Say some lines; the answer is that to the last."""
+        answer = None
+        for line in lines:
+            self.now += timedelta(minutes=1)
+            answer = await Conversation(self.records).answer(
+                Incoming(
+                    text=line,
+                    person=self.name,
+                    channel="test",
+                    said_at=self.now,
+                    today=self.now.date(),
+                    group=self.group,
+                    open_file=self.files.get,
+                )
+            )
+        assert answer is not None
+        return answer
+
+    def later(self, **time: float) -> Grower:
+        """Let time pass."""
+        self.now += timedelta(**time)
+        return self
+
+    @property
+    def today(self) -> date:
+        """The day it is."""
+        return self.now.date()
