@@ -159,6 +159,7 @@ class Product(Owned, Named):
     p2o5: Mapped[float | None] = amount(100.0)
     k2o: Mapped[float | None] = amount(100.0)
     extras: Mapped[dict[str, float] | None] = numbers(100.0)
+    trace_elements: Mapped[bool | None]
     n_nitrate: Mapped[float | None] = amount(100.0)
     n_ammonium: Mapped[float | None] = amount(100.0)
     n_urea: Mapped[float | None] = amount(100.0)

@@ -34,6 +34,7 @@ class ProductFields(TypedDict, total=False):
     p2o5: float | None
     k2o: float | None
     extras: Mapping[str, float] | None
+    trace_elements: bool | None
     n_nitrate: float | None
     n_ammonium: float | None
     n_urea: float | None

@@ -1,4 +1,4 @@
-"""Makes the demo collection of what its invented owner says: `python -m tests.conversation.demo`."""
+"""Makes the demo collection of what its owner says: `python -m tests.conversation.demo`."""
 
 from __future__ import annotations
 

@@ -12,12 +12,13 @@ import sys
 from pathlib import Path
 
 import pytest
+from alembic import command
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, inspect, make_url, text
 
-from bot.records import errors, open_records, schema
+from bot.records import errors, open_records, products, schema
 from bot.records.engines import make_migrator, parse
 from bot.records.models import Base
 from bot.records.schema import HEAD, VERSION_TABLE
@@ -65,6 +66,39 @@ async def test_the_migrations_make_exactly_the_tables_of_the_models(databases: D
     async with engine.connect() as connection:
         assert await connection.run_sync(differences) == []
     await engine.dispose()
+
+
+async def test_a_database_of_the_first_version_keeps_its_products(databases: Databases) -> None:
+    url = await databases.empty()
+    engine = make_migrator(parse(url))
+
+    def first_version(connection: Connection) -> None:
+        settings = schema.config()
+        settings.attributes["connection"] = connection
+        command.upgrade(settings, "0001")
+        connection.execute(
+            text(
+                "INSERT INTO owner (id, kind, channel, external_id, created_at) "
+                "VALUES (1, 'person', 'terminal', 'anna', '2026-03-01 08:30:00+00:00')"
+            )
+        )
+        connection.execute(
+            text(
+                "INSERT INTO product (owner_id, id, name, name_key, n, p2o5, k2o, is_default, "
+                "added_on, present) VALUES (1, 1, 'blue tub', 'blue tub', 20, 20, 20, "
+                "true, '2026-03-01', true)"
+            )
+        )
+
+    async with engine.begin() as connection:
+        await connection.run_sync(first_version)
+    await engine.dispose()
+    records = await open_records(url)
+    async with records.reading() as session:
+        product = await products.by_name(session, 1, "Blue tub")
+    await records.close()
+    assert product is not None
+    assert (product.n, product.is_default, product.trace_elements) == (20.0, True, None)
 
 
 async def test_a_migration_that_fails_leaves_nothing_behind(

@@ -116,7 +116,11 @@ async def lacks(turn: Turn) -> out.Answer:
 
 def _lack_line(product: Product, turn: Turn) -> str:
     analysis = analysis_of(product)
-    found = lacking(analysis, product.extras or {}, trace_elements=False)
+    traces = bool(product.trace_elements)
+    found = lacking(analysis, product.extras or {}, trace_elements=traces)
+    if found.unknown_micro:
+        macro = turn.words.listed(list(found.macro)) if found.macro else "none"
+        return turn.words.say("lack-line-traces", name=title(product, turn), macro=macro)
     macro = turn.words.listed(list(found.macro)) if found.macro else "none"
     micro = turn.words.listed(list(found.micro)) if found.micro else "none"
     return turn.words.say("lack-line", name=title(product, turn), macro=macro, micro=micro)
@@ -202,6 +206,8 @@ def described(product: Product, turn: Turn) -> str:
     plain = words.say("product", analysis=numbers(product, turn), form=product.form or "none")
     facts = [plain] if product.name else []
     facts += [f"{e} {words.number(v)} %" for e, v in (product.extras or {}).items()]
+    if product.trace_elements:
+        facts.append(words.say("trace-elements"))
     for form, value in (
         ("nitrate", product.n_nitrate),
         ("ammonium", product.n_ammonium),
@@ -259,6 +265,7 @@ def _fields(turn: Turn) -> dict[str, Any]:
         "p2o5": p2o5,
         "k2o": k2o,
         "extras": dict(reading.extras) or None,
+        "trace_elements": True if reading.trace_elements else None,
         "n_nitrate": label.nitrogen.get("n_nitrate"),
         "n_ammonium": label.nitrogen.get("n_ammonium"),
         "n_urea": label.nitrogen.get("n_urea"),

@@ -246,6 +246,11 @@ lack-line = { $name }: { $macro ->
     [none] all micro elements too.
    *[other] micro elements not shown: { $micro }.
 }
+lack-line-traces = { $name }: { $macro ->
+    [none] all macro elements on the label
+   *[other] no { $macro } on the label
+}; trace elements without figures.
+trace-elements = trace elements
 lack-note = I only know what you told me of the label. Calcium and magnesium may come with your tap water; rain and reverse osmosis bring none.
 choice-none = Nothing on your shelf yet, so there is nothing to choose from. A balanced feed with macro and micro elements does for most.
 choice-best = Use { $name }.
