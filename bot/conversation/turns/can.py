@@ -25,6 +25,10 @@ from bot.records.models import Plant, Product
 ASSUMED_CAN_L = 5.0
 #: Less than this left in the can is not worth a word [L].
 _TOLD_L = 0.1
+#: So little is mixed in a measuring jug, with marks nearer to each other than a can's [L].
+_JUG_L = 1.0
+_JUG_MARK_L = 0.01
+_CAN_MARK_L = 0.05
 #: A further dilution has to better the worst group by this factor [1].
 _WORTH = 0.8
 #: With more different reasons than this only the plants are said.
@@ -125,7 +129,9 @@ def _mixed(
         for g in groups
     ]
     steps = {p.product: step for p in portions if p.product}
-    made = plan_mixing(portions, can_l, steps)
+    small = sum(g.volume_l for g in groups) <= _JUG_L
+    mark_l = _JUG_MARK_L if small else _CAN_MARK_L
+    made = plan_mixing(portions, can_l, steps, mark_l=mark_l)
     bench = _Bench(turn, collection, product, unit)
     if not made.too_coarse:
         return made, bench, ""
@@ -133,7 +139,8 @@ def _mixed(
     best, note = made, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
     for product_g, bottle_ml in _stocks(step) if unit != "tsp" else ():
         per_ml = product_g / bottle_ml
-        finer = plan_mixing(portions, can_l, dict.fromkeys(steps, syringe * per_ml))
+        finer_steps = dict.fromkeys(steps, syringe * per_ml)
+        finer = plan_mixing(portions, can_l, finer_steps, mark_l=mark_l)
         if _off(finer) >= _off(best) * _WORTH:
             continue
         best, bench = finer, _Bench(turn, collection, product, unit, per_ml)
