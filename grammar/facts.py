@@ -23,7 +23,7 @@ _ALSO_READ = frozenset({
     "GROWTH", "STRENGTH",
 })  # fmt: skip
 #: Orders that are everyday words: they stay in the rest ('is in bloom').
-_ALSO_SAID = frozenset({"be", "takes"})
+_ALSO_SAID = frozenset({"be", "takes", "them"})
 _NAME_ENDS = frozenset({"IN", "FOR", "AND", "MEDIUM", "GENUS", "TO"})
 _LONGEST_NAME = 6
 #: A growth state, a medium and the like say nothing of a dose by themselves.
@@ -82,6 +82,16 @@ class Facts:
         """Whether nothing but order phrases and filler stands in it."""
         held = {i for m in self.found for i in range(m.at, m.end)}
         return all(i in held or self._is_filler(i) for i in range(len(self.raws)))
+
+    @cached_property
+    def only_a_day(self) -> bool:
+        """Whether nothing but a day stands in it: 'tomorrow?', 'and on sunday?'."""
+        asking = [m for m in self.found if m.value in ("and_for", "them")]
+        held = set(self.when[1]) | {i for m in asking for i in range(m.at, m.end)}
+        return bool(held) and all(
+            i in held or self._is_filler(i) or self.raws[i].text == "next"
+            for i in range(len(self.raws))
+        )
 
     def _entry(self, index: int) -> Entry | None:
         return self.words.lexicon.words.get(self.raws[index].text)
@@ -262,6 +272,7 @@ class Facts:
             place=self.place,
             medium=self.rest.medium,
             everything=self.has("everything"),
+            again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut)),
             not_genera=tuple(unique(v for i, v in self.genus_places if i > cut)),
         )

@@ -39,6 +39,7 @@ class Target:
     place : where they stand
     medium : what they grow in
     everything : whether all were meant
+    again : whether it was those of the message before ('them')
     not_names, not_genera : those that were excepted
     """
 
@@ -48,13 +49,19 @@ class Target:
     place: str | None = None
     medium: str | None = None
     everything: bool = False
+    again: bool = False
     not_names: tuple[str, ...] = ()
     not_genera: tuple[str, ...] = ()
 
     @property
     def empty(self) -> bool:
         """Whether no plants were meant."""
-        return not (self.names or self.genera or self.place or self.everything)
+        return not (self.named or self.again)
+
+    @property
+    def named(self) -> bool:
+        """Whether plants were meant by more than 'them'."""
+        return bool(self.names or self.genera or self.place or self.everything)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +116,7 @@ class Order:
     text : free text, such as where somebody lives
     asks_kind : what of the history is asked for: fed, clear, flush or repot
     syringe_step_ml : the smallest step a syringe shows [mL]
+    asks : whether it was a question
     value : the figure of a reading, in the unit the Reading says or none
     """
 
@@ -127,3 +135,4 @@ class Order:
     asks_kind: str | None = None
     syringe_step_ml: float | None = None
     value: float | None = None
+    asks: bool = False

@@ -83,7 +83,7 @@ def _dose(facts: Facts) -> Reading:
     names = {i for m in facts.found if m.type in ("PLANT", "PRODUCT") for i in range(m.at, m.end)}
     names |= {i for _, run in facts.place_runs for i in run}
     reading = facts.understand([r for i, r in enumerate(facts.raws) if i not in names])
-    order = Order("dose", target=facts.target, products=facts.products)
+    order = Order("dose", target=facts.target, products=facts.products, asks=facts.question)
     return replace(reading, text=facts.folded.original, order=order)
 
 
@@ -147,7 +147,8 @@ def _history(facts: Facts) -> Order | None:
 
 
 def _plan(facts: Facts) -> Order | None:
-    if not facts.has("plan") or facts.asks_dose:
+    another_day = facts.when[0] is not None and facts.only_a_day
+    if not (facts.has("plan") or another_day) or facts.asks_dose:
         return None
     return Order("plan", target=facts.target, when=facts.when[0], products=facts.products)
 
@@ -219,7 +220,8 @@ def _log(facts: Facts) -> Order | None:
     if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
         return None
     verb = _given(facts)
-    if verb is None:
+    never = any(t.type == "NOT" for t in facts.tokens) and not facts.has("except")
+    if verb is None or never:
         return None
     target = facts.target
     name = facts.new_name[0] or None
@@ -282,7 +284,7 @@ def _correct(facts: Facts) -> Order | None:
     told = facts.has("be", "move") and (rest.medium or rest.pot_cm) and rest.volume_l is None
     if not (takes or told) or rest.strength is not None or rest.label_rate is not None:
         return None
-    if facts.place is not None and not (target.names or target.genera):
+    if facts.place is not None and not (target.names or target.genera or target.again):
         return Order("correct", target=target)
     return Order("correct", target=replace(target, place=None), place=facts.place)
 
@@ -292,7 +294,10 @@ def _add(facts: Facts) -> Order | None:
     if facts.asks_dose or facts.question or not (facts.has("add", "have") or got):
         return None
     said = plants(facts)
-    strong = facts.has("add") and (facts.new_name[0] or facts.rest.count or facts.rest.medium)
+    orchids = facts.rest.count and any(t.type == "PLANTS" for t in facts.tokens)
+    strong = orchids or (
+        facts.has("add") and (facts.new_name[0] or facts.rest.count or facts.rest.medium)
+    )
     if not (facts.rest.genera or strong):
         return None
     return Order("add", plants=said, when=facts.when[0])
@@ -318,7 +323,7 @@ def _kit(facts: Facts) -> Order | None:
     rest = facts.rest
     if rest.analysis or rest.form or rest.regime or rest.genera or rest.strength is not None:
         return None
-    if not facts.target.empty:
+    if facts.target.named:
         return None
     if facts.has("syringe") and rest.volume_l is not None and rest.volume_l <= _LARGEST_STEP_L:
         return Order("kit", syringe_step_ml=1000 * rest.volume_l)
@@ -343,7 +348,7 @@ def _product(facts: Facts) -> Order | None:
     label, rest = facts.label[0], facts.label_rest
     if rest.genera or rest.strength is not None or rest.regime or rest.target_n_mg_l:
         return None
-    if facts.has("dose", "make_it", "fed") or not facts.target.empty:
+    if facts.has("dose", "make_it", "fed") or facts.target.named:
         return None
     pack, unit = _pack(facts, rest)
     label = replace(label, pack_size=pack, pack_unit=unit) if pack else label
@@ -381,7 +386,7 @@ def _water(facts: Facts) -> Order | None:
     if rest.water is None or facts.asks_dose or facts.question or facts.has("make_it"):
         return None
     name = facts.new_name[0] or None
-    if not facts.target.empty:
+    if facts.target.named or (facts.target.again and facts.has("takes", "gave", "use")):
         gets = rest.growth is None and not facts.has("add", "have")
         return Order("water_for", target=facts.target) if gets else None
     if facts.has("my", "have", "default", "settings", "use") or name:
@@ -399,7 +404,7 @@ def _follow_up(facts: Facts) -> Order | None:
     if facts.has("make_it") or facts.starts("and_for"):
         return Order("follow_up", target=facts.target, products=facts.products)
     chosen = facts.products and facts.has("use") and not facts.asks_dose
-    if chosen and facts.target.empty:
+    if chosen and not facts.target.named:
         return Order("follow_up", products=facts.products)
     return None
 

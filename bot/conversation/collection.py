@@ -84,19 +84,22 @@ def places_meant(said: str, collection: Collection) -> list[Place]:
     ]
 
 
-def pick(target: Target, collection: Collection) -> list[Plant]:
+def pick(target: Target, collection: Collection, last: Sequence[int] = ()) -> list[Plant]:
     """The plants a message means.
 
     Parameters
     ----------
     target : as it was said
     collection : what the owner has
+    last : those of the message before, for 'them'
 
     Returns
     -------
     list of Plant
         In the order they were added; empty where none fits or none was meant.
     """
+    if target.again and not (target.names or target.genera or target.place or target.everything):
+        return [p for p in collection.plants if p.id in last]
     if target.empty and not target.traits and not target.medium:
         return []
     wanted = {fold(n) for n in target.names}

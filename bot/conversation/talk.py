@@ -111,6 +111,7 @@ class Conversation:
         language = incoming.language or (owner.language if owner is not None else None)
         measure = "imperial" if owner is not None and owner.units == "imperial" else "us"
         reading = read(incoming.text, language, measure=measure, names=names_in(collection))
+        recalled = dict(kept.request) if kept is not None and kept.request else {}
         question: dict[str, Any] = {}
         if kept is not None and kept.question and kept.asked_at is not None:
             fresh = incoming.said_at - kept.asked_at <= WAITS
@@ -122,7 +123,8 @@ class Conversation:
             reading=reading,
             words=wording(reading.language),
             collection=collection,
-            remembered=dict(kept.request) if kept is not None and kept.request else {},
+            recalled=recalled,
+            remembered=dict(recalled),
             question=question,
         )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Callable
+from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
@@ -14,8 +14,11 @@ from bot.conversation.collection import Collection
 from bot.conversation.wording import Wording
 from bot.records import Records, log, memory, owners
 from bot.records.kinds import Hemisphere, OwnerKind
-from bot.records.models import Owner
+from bot.records.models import Owner, Plant
 from grammar import Order, Reading, When
+
+#: Plants of one message that are remembered for 'them' in the next.
+_MOST_REMEMBERED = 600
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +64,7 @@ class Turn:
     reading: Reading
     words: Wording
     collection: Collection = field(default_factory=Collection)
+    recalled: dict[str, Any] = field(default_factory=dict)  # as it was before this message
     remembered: dict[str, Any] = field(default_factory=dict)
     question: dict[str, Any] = field(default_factory=dict)
     chosen: tuple[int, ...] | None = None  # plants picked in answer to 'which one?'
@@ -89,6 +93,14 @@ class Turn:
         return Setting(self.today, self.south, self.reading.language, measure)
 
     @property
+    def last_plants(self) -> list[int]:
+        """The plants of the message before; where there is but one entry, that."""
+        kept = self.remembered.get("plants")
+        if isinstance(kept, list) and kept:
+            return kept
+        return [p.id for p in self.collection.plants] if len(self.collection.plants) == 1 else []
+
+    @property
     def owner_id(self) -> int:
         """Of the owner; 0, which nobody has, where they were never met."""
         return self.owner.id if self.owner is not None else 0
@@ -100,13 +112,23 @@ class Turn:
             owner = await owners.find_or_add(
                 session, self.incoming.address, created_at=self.incoming.said_at
             )
-            yield await log.begin(
-                session, owner.id, on=on or self.today, said_at=self.incoming.said_at
-            )
+            at, person = self.incoming.said_at, self.incoming.person
+            yield await log.begin(session, owner.id, on=on or self.today, said_at=at)
+            if self.remembered != self.recalled:
+                await memory.remember(
+                    session, owner.id, person, request=self.remembered, said_at=at
+                )
 
     async def keep(self, **kept: Any) -> None:
         """Remember something for follow-ups, beside what is remembered already."""
         await self._memory(request={**self.remembered, **kept})
+
+    def keep_plants(self, plants: Sequence[Plant]) -> None:
+        """Remember which plants this message was about, for 'them' in the next.
+
+        Written with what the message writes; a message that only asks leaves it as it was.
+        """
+        self.remembered["plants"] = [p.id for p in plants][:_MOST_REMEMBERED]
 
     async def wait_for(self, question: dict[str, Any] | None) -> None:
         """Remember the question that waits for an answer; None where none does."""

@@ -27,7 +27,7 @@ async def plan(turn: Turn) -> out.Answer:
         return turn.say("plan", "plan-no-plants")
     target = turn.order.target
     narrowed = bool(target.names or target.genera or target.place)
-    plants = pick(target, collection) if narrowed else list(collection.plants)
+    plants = pick(target, collection, turn.last_plants) if narrowed else list(collection.plants)
     if not plants:
         return turn.ask("ask-which-plants")
     product = _product(turn, collection)
@@ -167,7 +167,7 @@ def _ticked_ids(turn: Turn, kept: dict[str, Any], collection: Collection) -> set
         return {i for k in keys for i in groups[k]["ids"]}
     if turn.order.target.empty:
         return everything
-    return everything & {p.id for p in pick(turn.order.target, collection)}
+    return everything & {p.id for p in pick(turn.order.target, collection, turn.last_plants)}
 
 
 async def _log(

@@ -150,7 +150,7 @@ async def history(turn: Turn) -> out.Answer:
     """What plants got, by day."""
     since = day_since(turn.order.when, turn.today)
     collection = turn.collection
-    found = pick(turn.order.target, collection)
+    found = pick(turn.order.target, collection, turn.last_plants)
     async with turn.records.reading() as session:
         if not found and not turn.order.target.empty:
             return turn.ask(

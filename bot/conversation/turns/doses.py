@@ -12,6 +12,7 @@ from bot.conversation.collection import Collection, label, labels, load, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, shelf
 from bot.conversation.turns.advice import advice_for, genus_of, growth_on
+from bot.conversation.turns.plants import listing as plants_listed
 from bot.dosing.pot_water import watering_l
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
 from bot.records.models import Plant, Product
@@ -50,9 +51,19 @@ async def dose(turn: Turn) -> out.Answer:
     collection = turn.collection
     last = _last(turn)
     reading = turn.reading
+    if _only_names(turn):
+        return await plants_listed(turn)
     if last is not None and _adds(turn, collection):
         reading = _merged(turn, last, reading)
     return await _answered(turn, reading, collection)
+
+
+def _only_names(turn: Turn) -> bool:
+    """Whether plants were named and nothing was said or asked of them."""
+    reading, order = turn.reading, turn.order
+    named = order.target.names or order.target.place
+    quiet = not order.asks and not reading.mentions_feeding and not order.products
+    return bool(named) and quiet and not _says(reading) and turn.question.get("kind") != "dose"
 
 
 def _adds(turn: Turn, collection: Collection) -> bool:
@@ -315,7 +326,7 @@ def _plants(
     """The plants on record that are meant: those awake, and those asleep that are left out."""
     order = reading.order or Order("dose")
     target = replace(order.target, medium=None, genera=order.target.genera or reading.genera)
-    found = pick(target, collection)
+    found = pick(target, collection, turn.last_plants)
     if target.empty and from_shelf and not reading.genera and _wants_dose(turn, reading):
         found = list(collection.plants)
     awake = [p for p in found if not _asleep(p, turn)]

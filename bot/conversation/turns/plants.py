@@ -47,6 +47,7 @@ async def add(turn: Turn) -> out.Answer:
     on = day_past(turn.order.when, turn.today)
     async with turn.writing() as told:
         added = [await _add_one(told, plant, on) for plant in said]
+        turn.keep_plants(added)
         standing = tuple(await places.listing(told.session, told.owner_id))
     collection = replace(turn.collection, places=standing)
     lines = [
@@ -97,7 +98,9 @@ def _still_unknown(said: Sequence[PlantSaid], turn: Turn) -> str:
 
 def name_means(name: str, turn: Turn) -> str:
     """What a name would be read as in a message; empty where it can be a name."""
-    reading = read(name, turn.reading.language, names=Names())
+    reading = read(name, turn.reading.language)
+    if reading.read_as:  # a slip for a word is no word
+        return ""
     if not any(c.isalpha() for c in name):
         return turn.words.say("name-is-number")
     for slot in _NAME_SLOTS:
@@ -106,9 +109,9 @@ def name_means(name: str, turn: Turn) -> str:
             return turn.words.say("name-is-slot", slot=slot)
     if reading.genera:
         return turn.words.say("name-is-slot", slot="genus")
-    if reading.order is not None and reading.order.verb != "dose":
-        return turn.words.say("name-is-order")
-    return turn.words.say("name-is-order") if reading.order and reading.order.when else ""
+    order = read(name, turn.reading.language, names=Names()).order
+    wanted = order is not None and (order.verb != "dose" or order.when is not None)
+    return turn.words.say("name-is-order") if wanted else ""
 
 
 # --- which plants are meant ---------------------------------------------------------------------
@@ -130,10 +133,12 @@ async def on_target(turn: Turn, act: Act, *, one: bool = False) -> out.Answer:
     if turn.chosen is not None:
         chosen = [p for p in collection.plants if p.id in turn.chosen]
         return await act(turn, collection, chosen)
-    found = pick(target, collection)
+    found = pick(target, collection, turn.last_plants)
     if not found:
         return _not_found(turn, collection)
-    if one and len(found) > 1 and not target.everything and len(target.names) < 2:
+    turn.keep_plants(found)
+    several = target.again or target.everything or len(target.names) > 1
+    if one and len(found) > 1 and not several:
         return which(turn, collection, found)
     return await act(turn, collection, found)
 
@@ -334,7 +339,7 @@ async def listing(turn: Turn) -> out.Answer:
         return turn.say("plants", "plants-none")
     target = turn.order.target
     narrowed = bool(target.names or target.genera or target.place or target.medium)
-    shown = pick(target, collection) if narrowed else list(collection.plants)
+    shown = pick(target, collection, turn.last_plants) if narrowed else list(collection.plants)
     if not shown:
         return _not_found(turn, collection)
     by_place: dict[str, list[Plant]] = {}

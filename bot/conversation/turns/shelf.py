@@ -147,7 +147,7 @@ async def choice(turn: Turn) -> out.Answer:
 def best_for(turn: Turn, collection: Collection) -> tuple[Product, list[str], bool] | None:
     """The product that suits the plants meant, with the codes of the reasons."""
     by_key = {str(p.id): p for p in collection.products}
-    plants = pick(turn.order.target, collection)
+    plants = pick(turn.order.target, collection, turn.last_plants)
     first = plants[0] if plants else None
     water = turn.reading.water.kind if turn.reading.water else None
     if water is None and (on_record := collection.water_of(first)) is not None:
