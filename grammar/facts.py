@@ -14,6 +14,7 @@ from grammar.marks import Mark, Words, written
 from grammar.order import LabelSaid, Target, When
 from grammar.reading import Reading
 from grammar.scan import Folded, Raw, Token, typed
+from grammar.tokens import UNITS
 
 Understand: TypeAlias = Callable[[list[Raw]], Reading]
 
@@ -170,12 +171,23 @@ class Facts:
         for run in runs:
             if not any(m.type == "KNOWN_PLACE" or m.value == "noun" for m in run):
                 continue
-            indices = range(run[0].at, run[-1].end)
+            numbered = 1 if self._numbers_a_place(run[-1].end) else 0
+            indices = range(run[0].at, run[-1].end + numbered)
             exact = next((m.value for m in run if m.type == "KNOWN_PLACE"), "")
             whole = written(self.folded, [self.raws[i] for i in indices])
-            name = exact if len(run) == 1 and exact else whole
+            name = exact if len(run) == 1 and exact and not numbered else whole
             out.append((name, frozenset(indices)))
         return out
+
+    def _numbers_a_place(self, index: int) -> bool:
+        """Whether the number here belongs to the place before it: 'bench 3', but not '3 cm'."""
+        if index >= len(self.raws) or self.raws[index].kind != "number":
+            return False
+        if self.raws[index].after_break or not self.raws[index].text.isdecimal():
+            return False
+        entry = self._entry(index + 1) if index + 1 < len(self.raws) else None
+        behind = index + 1 >= len(self.raws) or self.raws[index + 1].after_break
+        return behind or entry is None or entry.type not in UNITS | {"GENUS", "POT", "PLANTS"}
 
     @property
     def place(self) -> str | None:

@@ -26,6 +26,8 @@ _MOST_A_POT_L = 1.5
 _LARGEST_STEP_L = 0.002
 
 Form: TypeAlias = Callable[[Facts], Order | None]
+#: Orders whose figures are no figures: a file's name, a town.
+_FREE_TEXT = frozenset({"import", "export", "home", "undo", "forget"})
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
@@ -65,6 +67,8 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     unknown = tuple(u for u in facts.rest.unknown if u.text.strip("\"'") not in said)
     if order.verb in _QUIET:
         unknown = ()
+    if order.verb in _FREE_TEXT:
+        return Reading(facts.folded.original, facts.rest.language, order=order)
     if order.verb in ("product", "product_change"):
         base = facts.label_rest
     elif order.verb == "kit":

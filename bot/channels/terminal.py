@@ -11,13 +11,14 @@ import click
 from bot.conversation.answer import Answer, File
 from bot.conversation.ask import Setting, warm_up
 from bot.conversation.replies import hint
-from bot.conversation.turn import Incoming
+from bot.conversation.turn import Incoming, Opened
 from bot.conversation.wording import wording
 
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
 _EXAMPLE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 #: A file is read up to here [bytes].
 _LARGEST_FILE = 50_000_000
+_MOST_FILES = 20
 
 Answering = Callable[[str], Awaitable[Answer]]
 
@@ -54,13 +55,17 @@ async def chat(language: str | None, answered: Answering, warm: Incoming, histor
 
 def saved(file: File) -> list[str]:
     """Put a file where the person is, never over another; returns the names."""
-    listed = []
-    for name, content in (file.files or {file.name: file.content}).items():
-        path = _free(Path(name).name)
+    if file.files is None:
+        path = _free(Path(file.name).name)
         with path.open("x", encoding="utf-8", newline="") as target:
+            target.write(file.content)
+        return [path.name]
+    folder = _free(Path(file.name).stem)
+    folder.mkdir()
+    for name, content in file.files.items():
+        with (folder / Path(name).name).open("x", encoding="utf-8", newline="") as target:
             target.write(content)
-        listed.append(path.name)
-    return listed
+    return [f"{folder.name}/"]
 
 
 def _free(name: str) -> Path:
@@ -72,10 +77,15 @@ def _free(name: str) -> Path:
     return path
 
 
-def open_file(name: str) -> str | None:
-    """The text of a file that was named; None where it cannot be read."""
+def open_file(name: str) -> Opened:
+    """The text of a file that was named, or the CSV files of a folder; None where unreadable."""
     path = Path(name).expanduser()
     try:
+        if path.is_dir():
+            files = sorted(path.glob("*.csv"))[:_MOST_FILES]
+            if sum(f.stat().st_size for f in files) > _LARGEST_FILE:
+                return None
+            return {f.name: f.read_text(encoding="utf-8", errors="replace") for f in files} or None
         if not path.is_file() or path.stat().st_size > _LARGEST_FILE:
             return None
         return path.read_text(encoding="utf-8", errors="replace")

@@ -118,7 +118,7 @@ def pick(target: Target, collection: Collection, last: Sequence[int] = ()) -> li
 def _named(plant: Plant, wanted: set[str], target: Target) -> bool:
     if not wanted and not target.genera:
         return True
-    by_name = plant.name is not None and fold(plant.name) in wanted
+    by_name = plant.name_key is not None and plant.name_key in wanted
     return by_name or is_of(plant, target.genera)
 
 
@@ -130,12 +130,16 @@ def is_of(plant: Plant, genera: Sequence[str]) -> bool:
 
 
 def _has_traits(plant: Plant, traits: Sequence[str]) -> bool:
+    if not traits:
+        return True
     held = set(fold(plant.detail or "").split())
     return all(set(fold(trait).split()) <= held for trait in traits)
 
 
 def _excepted(plant: Plant, target: Target) -> bool:
-    named = plant.name is not None and fold(plant.name) in {fold(n) for n in target.not_names}
+    if not target.not_names and not target.not_genera:
+        return False
+    named = plant.name_key is not None and plant.name_key in {fold(n) for n in target.not_names}
     return named or is_of(plant, target.not_genera)
 
 

@@ -140,7 +140,8 @@ def _measure_line(dose: Dose, words: Wording) -> str:
     spoons = level_teaspoons(dose.amount) if weighed else None
     if spoons is None:
         return line
-    return f"{line} {words.say('measure-cross-check', spoons=words.eighths(spoons))}"
+    many = "yes" if spoons > 1 else "no"
+    return f"{line} {words.say('measure-cross-check', spoons=words.eighths(spoons), many=many)}"
 
 
 def _makes_line(dose: Dose, words: Wording) -> str:

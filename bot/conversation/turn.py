@@ -6,7 +6,9 @@ from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
-from typing import Any
+from typing import Any, TypeAlias
+
+from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import answer as out
 from bot.conversation.ask import Setting, answer_to, asking
@@ -21,6 +23,10 @@ from grammar import Order, Reading, When
 _MOST_REMEMBERED = 600
 
 
+#: What opening gives: a text, several by file name, or nothing.
+Opened: TypeAlias = str | dict[str, str] | None
+
+
 @dataclass(frozen=True, slots=True)
 class Incoming:
     """A message with who sent it and when.
@@ -33,7 +39,8 @@ class Incoming:
     said_at : the instant, with a zone
     today : the person's day
     group : how the channel names the group it was said in, None in private
-    open_file : gives the text of a file the person named, or None; None where the channel has none
+    open_file : gives the text of a file that was named, the texts of a folder by name, or None;
+        None where the channel has no files
     """
 
     text: str
@@ -44,7 +51,7 @@ class Incoming:
     group: str | None = None
     language: str | None = None
     south: bool = False
-    open_file: Callable[[str], str | None] | None = None
+    open_file: Callable[[str], Opened] | None = None
 
     @property
     def address(self) -> owners.Address:
@@ -108,16 +115,23 @@ class Turn:
     @asynccontextmanager
     async def writing(self, on: date | None = None) -> AsyncIterator[log.Said]:
         """Write what was said as one batch that `undo` takes back as a whole."""
+        at, person = self.incoming.said_at, self.incoming.person
         async with self.records.writing() as session:
-            owner = await owners.find_or_add(
-                session, self.incoming.address, created_at=self.incoming.said_at
-            )
-            at, person = self.incoming.said_at, self.incoming.person
-            yield await log.begin(session, owner.id, on=on or self.today, said_at=at)
+            owner_id = await self._owner_id(session)
+            yield await log.begin(session, owner_id, on=on or self.today, said_at=at)
             if self.remembered != self.recalled:
                 await memory.remember(
-                    session, owner.id, person, request=self.remembered, said_at=at
+                    session, owner_id, person, request=self.remembered, said_at=at
                 )
+
+    async def _owner_id(self, session: AsyncSession) -> int:
+        """The owner, put on record at the first thing that is kept of them."""
+        if self.owner is not None:
+            return self.owner.id
+        added = await owners.find_or_add(
+            session, self.incoming.address, created_at=self.incoming.said_at
+        )
+        return added.id
 
     async def keep(self, **kept: Any) -> None:
         """Remember something for follow-ups, beside what is remembered already."""
@@ -137,10 +151,7 @@ class Turn:
     async def _memory(self, **changes: Any) -> None:
         at = self.incoming.said_at
         async with self.records.writing() as session:
-            owner_id = self.owner_id
-            if self.owner is None:
-                added = await owners.find_or_add(session, self.incoming.address, created_at=at)
-                owner_id = added.id
+            owner_id = await self._owner_id(session)
             person = self.incoming.person
             if "request" in changes:
                 await memory.remember(

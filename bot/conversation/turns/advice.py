@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from functools import cache
 
 from bot.conversation.turn import Turn
 from bot.dosing.advice import Advice, PlantState, Reason, advise
@@ -18,6 +19,13 @@ GROWTH_LASTS_DAYS = 91
 def genus_of(plant: Plant) -> Genus | None:
     """The almanac's entry of a plant."""
     return of_name(plant.genus)
+
+
+@cache
+def _types_rest(genus: Genus, month: int, south: bool) -> bool:
+    """Whether types of a genus rest in a month."""
+    season = season_of(month, south=south)
+    return bool(resting(types_of((genus,)), month=month, season=season, south=south))
 
 
 def growth_on(plant: Plant, day: date) -> str | None:
@@ -36,9 +44,7 @@ def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
         return None if on is None else max((day - on).days, 0)
 
     genus = genus_of(plant)
-    season = season_of(day.month, south=south)
-    types = types_of((genus,)) if genus is not None else ()
-    asleep = bool(resting(types, month=day.month, season=season, south=south)) if types else False
+    asleep = genus is not None and _types_rest(genus, day.month, south)
     return PlantState(
         genus=genus,
         growth=growth_on(plant, day),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
@@ -177,6 +178,8 @@ def _instructions(made: MixingPlan, groups: Mapping[str, Group], bench: _Bench) 
     parts: list[Part] = []
     before: list[str] = []
     poured = ""
+    pours = Counter(s.keys for s in made.steps if isinstance(s, Water))
+    served: dict[tuple[str, ...], int] = {}
     for step in made.steps:
         if isinstance(step, PourClear):
             parts += _clear_parts(step, groups, bench)
@@ -190,7 +193,9 @@ def _instructions(made: MixingPlan, groups: Mapping[str, Group], bench: _Bench) 
             chosen = [groups[k] for k in step.keys]
             fed = step.per_litre > 0
             code = "plan-feed" if fed else "plan-too-little"
-            text = _line(code, chosen, step.volume_l, bench.collection, turn)
+            served[step.keys] = served.get(step.keys, 0) + 1
+            cans = (served[step.keys], pours[step.keys])
+            text = _line(code, chosen, step.volume_l, bench.collection, turn, cans)
             before = before if fed else []
             parts.append(Part(" ".join([*before, text]), step.keys))
             before = []
@@ -249,9 +254,14 @@ def _mix_line(step: Mix, bench: _Bench) -> str:
 
 
 def _line(
-    code: str, groups: list[Group], volume_l: float, collection: Collection, turn: Turn
+    code: str,
+    groups: list[Group],
+    volume_l: float,
+    collection: Collection,
+    turn: Turn,
+    cans: tuple[int, int] = (1, 1),
 ) -> str:
-    """What some groups get, which plants they are, and why."""
+    """What some groups get, which plants they are, and why; `cans` says which of how many."""
     strengths = [g.strength for g in groups if g.strength is not None]
     strength = f"{turn.words.significant(100 * min(strengths))} %" if strengths else ""
     return turn.words.say(
@@ -259,6 +269,8 @@ def _line(
         volume=litres(volume_l, turn),
         plants=whom(groups, turn),
         strength=strength,
+        can=cans[0],
+        of=cans[1],
         water=_water(groups, collection, turn) or "none",
     )
 

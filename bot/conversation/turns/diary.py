@@ -139,11 +139,19 @@ async def undo(turn: Turn) -> out.Answer:
         return turn.say("undo", "undo-nothing")
     async with turn.records.writing() as session:
         done = await log.undo(session, turn.owner_id, said_at=turn.incoming.said_at)
+    await _open_again(turn, {e.plant_id for e in done.events if e.kind in CARE})
     kinds = dict.fromkeys(e.kind for e in done.events)
     what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
     ids = {e.plant_id for e in done.events}
     about = labels([p for p in turn.collection.plants if p.id in ids], turn.words)
     return turn.say("undo", "undone", what=what, plants=about or "none")
+
+
+async def _open_again(turn: Turn, ids: set[int | None]) -> None:
+    """What was taken back is no longer ticked off in the plan."""
+    plan = turn.remembered.get("plan")
+    if isinstance(plan, dict) and ids.intersection(plan["ticked"]):
+        await turn.keep(plan={**plan, "ticked": [i for i in plan["ticked"] if i not in ids]})
 
 
 async def history(turn: Turn) -> out.Answer:

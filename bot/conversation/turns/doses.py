@@ -62,8 +62,14 @@ def _only_names(turn: Turn) -> bool:
     """Whether plants were named and nothing was said or asked of them."""
     reading, order = turn.reading, turn.order
     named = order.target.names or order.target.place
-    quiet = not order.asks and not reading.mentions_feeding and not order.products
-    return bool(named) and quiet and not _says(reading) and turn.question.get("kind") != "dose"
+    quiet = not reading.mentions_feeding and not order.products
+    if not quiet or turn.question.get("kind") == "dose":
+        return False
+    if order.asks:  # 'are the catasetums resting?' tells nothing
+        wanted = [s for s in _CARRIED if s not in ("growth", "genera", "count")]
+        dosing = any(getattr(reading, s) not in (None, (), {}, False) for s in wanted)
+        return reading.growth is not None and not order.target.empty and not dosing
+    return bool(named) and not _says(reading)
 
 
 def _adds(turn: Turn, collection: Collection) -> bool:

@@ -122,9 +122,11 @@ async def take_in(turn: Turn) -> out.Answer:
     )
 
 
-async def _preview(turn: Turn, text: str) -> Preview | out.Answer:
+async def _preview(turn: Turn, found: str | dict[str, str]) -> Preview | out.Answer:
     try:
-        return await asyncio.to_thread(transfer.read_export, text, codes=codes())
+        if isinstance(found, dict):
+            return await asyncio.to_thread(transfer.read_csv_export, found, codes=codes())
+        return await asyncio.to_thread(transfer.read_export, found, codes=codes())
     except NewerFile:
         return turn.refuse("refuse-import-newer")
     except FileTooLarge as error:

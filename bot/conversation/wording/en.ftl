@@ -17,7 +17,10 @@ measure-weigh = Weigh it on a { $step } g scale (within { $error } %).
 measure-syringe = Take it with a { $step } ml syringe (within { $error } %).
 measure-stock = Too little for a { $step } g scale (off by up to { $error } %). Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
 measure-stock-liquid = Too little for a { $step } ml syringe (off by up to { $error } %). Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
-measure-cross-check = Roughly { $spoons } level teaspoon of powder: only to catch a slip of the decimal.
+measure-cross-check = Roughly { $spoons } level { $many ->
+    [yes] teaspoons
+   *[no] teaspoon
+} of powder: only to catch a slip of the decimal.
 measure-batch = Too little for your tools (off by up to { $error } %). Mix at least { $batch } and keep what is left over for the next watering.
 measure-spoon = A level spoon is a rough measure. Better: weigh one spoonful, and send the label rate in grams.
 
@@ -371,7 +374,10 @@ plan-clear = Clear { $water ->
     [none] water
    *[other] { $water }
 }, { $volume }: { $plants }.
-plan-feed = Give { $volume } at { $strength }: { $plants }.
+plan-feed = Give { $volume } at { $strength }: { $plants }{ $of ->
+    [1] .
+   *[other] , can { $can } of { $of }.
+}
 plan-too-little = Clear water, { $volume }: { $plants }. Its feed would be too little to measure.
 plan-feed-no-product = Feed, { $volume }{ $water ->
     [none] {""}
