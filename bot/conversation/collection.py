@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation.wording import Wording
-from bot.records import places, plants, products, waters
+from bot.records import log, places, plants, products, waters
+from bot.records.kinds import EventKind
 from bot.records.models import Place, Plant, Product, Water
 from bot.records.names import fold
 from grammar import Names, Target
@@ -56,6 +57,46 @@ async def load(session: AsyncSession, owner_id: int) -> Collection:
         tuple(await waters.listing(session, owner_id)),
         tuple(await places.listing(session, owner_id)),
     )
+
+
+#: More changes than this are cheaper to load as a whole.
+_MOST_CHANGES = 40
+#: Kinds of entries that change more than the plant they are about.
+_WIDER = frozenset({EventKind.PRODUCT, EventKind.WATER_SOURCE})
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A collection as it was at an entry of the log; None where the log was empty."""
+
+    at: log.Passed | None
+    collection: Collection
+
+
+async def first_seen(session: AsyncSession, owner_id: int) -> Seen:
+    """Everything the owner has, with the entry it was seen at."""
+    return Seen(await log.newest(session, owner_id), await load(session, owner_id))
+
+
+async def refreshed(session: AsyncSession, owner_id: int, seen: Seen) -> Seen | None:
+    """The same with what the log changed since; None where it has to be loaded as a whole."""
+    if seen.at is None:
+        return None
+    passed = await log.passed_from(session, owner_id, seen.at.id, limit=_MOST_CHANGES + 1)
+    if not passed or passed[0] != seen.at or len(passed) > _MOST_CHANGES:
+        return None
+    changes = passed[1:]
+    if not changes:
+        return seen
+    ids = {c.plant_id for c in changes if c.plant_id is not None}
+    if any(c.kind in _WIDER for c in changes):
+        return None
+    before = seen.collection
+    changed = {p.id: p for p in await plants.some(session, owner_id, ids)}
+    kept = {p.id: p for p in before.plants if p.id not in ids}
+    standing = sorted({**kept, **changed}.values(), key=lambda p: p.id)
+    spots = tuple(await places.listing(session, owner_id))
+    return Seen(passed[-1], replace(before, plants=tuple(standing), places=spots))
 
 
 def names_in(collection: Collection) -> Names:

@@ -3,14 +3,24 @@
 from __future__ import annotations
 
 import gc
+from collections import OrderedDict
 from collections.abc import Awaitable, Callable
 from dataclasses import replace
 from datetime import timedelta
 from typing import Any
 
+from sqlalchemy.ext.asyncio import AsyncSession
+
 from bot.conversation import answer as out
 from bot.conversation.ask import answer_to, understood
-from bot.conversation.collection import Collection, load, names_in, pick
+from bot.conversation.collection import (
+    Collection,
+    Seen,
+    first_seen,
+    names_in,
+    pick,
+    refreshed,
+)
 from bot.conversation.turn import Incoming, StillToCome, Turn
 from bot.conversation.turns import day, diary, doses, home, plants, shelf, take_along
 from bot.conversation.wording import wording
@@ -65,6 +75,8 @@ HANDLERS: dict[str, Handler] = {
     "why": doses.why,
     "more": doses.more,
 }
+#: Collections kept in memory, those asked for last.
+KEPT_COLLECTIONS = 256
 #: An open question is answered within this time, or not at all.
 WAITS = timedelta(minutes=30)
 
@@ -74,6 +86,7 @@ class Conversation:
 
     def __init__(self, records: Records) -> None:
         self._records = records
+        self._seen: OrderedDict[int, Seen] = OrderedDict()
         # What is loaded by now stays for good: the collector need not walk it while rows come in.
         gc.freeze()
 
@@ -100,13 +113,24 @@ class Conversation:
             update={"message": incoming.text, "understood": understood(turn.reading)}
         )
 
+    async def _collection(self, session: AsyncSession, owner_id: int) -> Collection:
+        """What an owner has; only what their log changed since is loaded anew."""
+        known = self._seen.pop(owner_id, None)
+        seen = await refreshed(session, owner_id, known) if known is not None else None
+        if seen is None:
+            seen = await first_seen(session, owner_id)
+        self._seen[owner_id] = seen
+        while len(self._seen) > KEPT_COLLECTIONS:
+            self._seen.popitem(last=False)
+        return seen.collection
+
     async def _turn(self, incoming: Incoming) -> Turn:
         """Read a message with what is known of who sent it."""
         async with self._records.reading() as session:
             owner = await owners.find(session, incoming.address)
             collection, kept = Collection(), None
             if owner is not None:
-                collection = await load(session, owner.id)
+                collection = await self._collection(session, owner.id)
                 kept = await memory.recall(session, owner.id, incoming.person)
         language = incoming.language or (owner.language if owner is not None else None)
         measure = "imperial" if owner is not None and owner.units == "imperial" else "us"

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import NamedTuple
 
 from sqlalchemy import ColumnElement, exists, select
 from sqlalchemy.exc import IntegrityError
@@ -21,7 +22,10 @@ from .ledger import Entry, Said, append, hold, next_id, reverse
 from .models import Event
 from .values import MAX_ID, Unfit, checked
 
-__all__ = ["Entry", "Said", "Undone", "begin", "entries", "history", "last_batch", "record", "undo"]
+__all__ = [
+    "Entry", "Passed", "Said", "Undone", "begin", "entries", "history", "last_batch", "newest",
+    "passed_from", "record", "undo",
+]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +143,37 @@ async def last_batch(session: AsyncSession, owner_id: int) -> list[Event]:
         .order_by(Event.id)
     )
     return list(await session.scalars(query))
+
+
+class Passed(NamedTuple):
+    """An entry as it passed by: its number, when it was said, its kind and plant."""
+
+    id: int
+    said_at: datetime
+    kind: EventKind
+    plant_id: int | None
+
+
+async def passed_from(
+    session: AsyncSession, owner_id: int, entry_id: int, *, limit: int
+) -> list[Passed]:
+    """Return the owner's entries from a number on, reversals too, oldest first.
+
+    All that an owner has changes through the log: what was seen at an entry still stands while
+    that entry is there and none came after it.
+    """
+    query = select(Event.id, Event.said_at, Event.kind, Event.plant_id)
+    query = query.where(Event.owner_id == owner_id, Event.id >= entry_id)
+    rows = await session.execute(query.order_by(Event.id).limit(limit))
+    return [Passed(*row) for row in rows]
+
+
+async def newest(session: AsyncSession, owner_id: int) -> Passed | None:
+    """Return the owner's newest entry, None where there is none."""
+    query = select(Event.id, Event.said_at, Event.kind, Event.plant_id)
+    query = query.where(Event.owner_id == owner_id).order_by(Event.id.desc()).limit(1)
+    row = (await session.execute(query)).first()
+    return None if row is None else Passed(*row)
 
 
 async def history(

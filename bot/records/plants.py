@@ -54,6 +54,14 @@ async def listing(
     return list(await session.scalars(query))
 
 
+async def some(session: AsyncSession, owner_id: int, plant_ids: Iterable[int]) -> list[Plant]:
+    """Return those of these plants that the owner still has, in the order they were added."""
+    query = select(Plant).where(
+        Plant.owner_id == owner_id, Plant.id.in_(list(plant_ids)), *in_use(Plant)
+    )
+    return list(await session.scalars(query.order_by(Plant.id)))
+
+
 async def count(session: AsyncSession, owner_id: int) -> int:
     """Return how many entries of the collection there are; three alike in one entry are one."""
     query = select(func.count()).where(Plant.owner_id == owner_id, *in_use(Plant))

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import asyncio
+from datetime import timedelta
 from typing import Any
 
 import pytest
 
+from bot.conversation.answer import Answer
+from bot.conversation.talk import Conversation
+from bot.conversation.turn import Incoming
 from bot.records import Records
-from tests.conversation.talking import Grower
+from tests.conversation.talking import START, Grower
 
 TUB = "my powder is 20-20-20, label 1 g per litre, call it blue tub"
 PHALS = "add 3 phals in bark, 12 cm pots, kitchen sill"
@@ -418,3 +422,30 @@ async def test_water_on_record_is_said_once_and_used(mira: Grower) -> None:
     reply = (await mira.says("my settings")).reply
     assert reply.count("tap water") == 1
     assert "15 °dH" in reply
+
+
+# --- two programs at once -----------------------------------------------------------------
+
+
+async def test_what_another_program_wrote_is_seen(records: Records) -> None:
+    here = Conversation(records)
+
+    async def ask_here(line: str, minute: int) -> Answer:
+        said_at = START + timedelta(minutes=minute)
+        incoming = Incoming(line, "Mira", "test", said_at, said_at.date())
+        return await here.answer(incoming)
+
+    other = Grower(records)
+    other.now += timedelta(minutes=1)
+    await ask_here(RUBY, 0)
+    assert "1 plant" in (await ask_here("my plants", 1)).reply
+    for line, count in (
+        (PHALS, "4 plants"), ("move Ruby to the attic", "attic"), ("undo", "4 plants"),
+        (TUB, "4 plants"), ("lost Ruby", "3 plants"),
+    ):  # fmt: skip
+        await other.says(line)
+        assert count in (await ask_here("my plants", 50)).reply
+    await other.says("forget me", "yes")
+    assert "No plants" in (await ask_here("my plants", 51)).reply
+    await other.says(RUBY)
+    assert "1 plant" in (await ask_here("my plants", 52)).reply

@@ -73,6 +73,8 @@ async def take_in(session: AsyncSession, owner_id: int) -> None:
 READS: dict[str, Call] = {
     "forget.count_owned": forget.count_owned,
     "log.last_batch": log.last_batch,
+    "log.newest": log.newest,
+    "log.passed_from": lambda s, o: log.passed_from(s, o, 1, limit=1_000),
     "log.history": lambda s, o: log.history(s, o, 1, since=TODAY, kinds=[EventKind.FED]),
     "log.entries": lambda s, o: log.entries(s, o, since=TODAY),
     "memory.recall": lambda s, o: memory.recall(s, o, "anna"),
@@ -84,6 +86,7 @@ READS: dict[str, Call] = {
     "plants.get": lambda s, o: plants.get(s, o, 1),
     "plants.listing": plants.listing,
     "plants.count": plants.count,
+    "plants.some": lambda s, o: plants.some(s, o, range(1, 100)),
     "plants.by_name": lambda s, o: plants.by_name(s, o, "Ruby"),
     "products.get": lambda s, o: products.get(s, o, 1),
     "products.listing": products.listing,
