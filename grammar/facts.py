@@ -71,12 +71,23 @@ class Facts:
     def starts(self, *values: str) -> bool:
         """Whether the message begins with one of these order phrases."""
         mark = self.first(*values)
-        return mark is not None and all(self._is_filler(i) for i in range(mark.at))
+        yes = {i for m in self.found if m.value in ("yes", "no") for i in range(m.at, m.end)}
+        return mark is not None and all(i in yes or self._is_filler(i) for i in range(mark.at))
 
     @cached_property
     def question(self) -> bool:
         """Whether it asks for something."""
         return "?" in self.folded.text or self.has("dose")
+
+    def is_and(self, index: int) -> bool:
+        """Whether this word is 'and'."""
+        entry = self._entry(index)
+        return entry is not None and entry.type == "AND"
+
+    @cached_property
+    def asks_something_else(self) -> bool:
+        """Whether an order of its own fell that is no follow-up."""
+        return self.has("plan", "history", "fed", "flush", "clear", "add", "choose", "undo")
 
     @cached_property
     def alone(self) -> bool:
@@ -158,8 +169,13 @@ class Facts:
     def place_runs(self) -> list[tuple[str, frozenset[int]]]:
         """The places that were said, with the words that say each."""
         held = self.new_name[1]
-        spots = [m for m in self.found if m.type in ("PLACE", "KNOWN_PLACE")
-                 and held.isdisjoint(range(m.at, m.end))]  # fmt: skip
+        spots = [
+            m
+            for m in self.found
+            if m.type in ("PLACE", "KNOWN_PLACE")
+            and held.isdisjoint(range(m.at, m.end))
+            and not self._is_scale(m.end)
+        ]
         runs: list[list[Mark]] = []
         for mark in spots:
             joins = runs and runs[-1][-1].end == mark.at and not self.raws[mark.at].after_break
@@ -178,6 +194,11 @@ class Facts:
             name = exact if len(run) == 1 and exact and not numbered else whole
             out.append((name, frozenset(indices)))
         return out
+
+    def _is_scale(self, index: int) -> bool:
+        """Whether a scale follows: a kitchen scale is no kitchen."""
+        entry = self._entry(index) if index < len(self.raws) else None
+        return entry is not None and entry.type == "SCALE"
 
     def _numbers_a_place(self, index: int) -> bool:
         """Whether the number here belongs to the place before it: 'bench 3', but not '3 cm'."""

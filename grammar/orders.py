@@ -112,7 +112,8 @@ def _bare(verb: str, *cues: str) -> Form:
 
 
 def _export(facts: Facts) -> Order | None:
-    if not facts.starts("export") or facts.asks_dose:
+    asked = facts.starts("export") or (facts.has("csv") and not facts.has("import"))
+    if not asked or facts.asks_dose:
         return None
     return Order("export", text="csv" if facts.has("csv") else "json")
 
@@ -167,7 +168,12 @@ def _done(facts: Facts) -> Order | None:
 
 
 def _list(facts: Facts) -> Order | None:
-    if not facts.has("plants") or facts.asks_dose or facts.has("flush", "fed", "clear", "move"):
+    spoken = any(t.type == "PLANTS" for t in facts.tokens)
+    there = facts.has("which") and facts.place is not None
+    orchids = (facts.starts("show") and (spoken or facts.alone)) or (spoken and there)
+    if not (facts.has("plants") or orchids) or facts.asks_dose:
+        return None
+    if facts.has("flush", "fed", "clear", "move", "dose") or facts.rest.mentions_feeding:
         return None
     return Order("plants", target=facts.target)
 
@@ -235,6 +241,8 @@ def _log(facts: Facts) -> Order | None:
 def _given(facts: Facts) -> str | None:
     if facts.has("flush"):
         return "flush"
+    if facts.has("give") and not facts.has("gave") and facts.rest.water is not None:
+        return None
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
@@ -295,7 +303,8 @@ def _correct(facts: Facts) -> Order | None:
 
 def _add(facts: Facts) -> Order | None:
     got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
-    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got):
+    new = facts.new_name[0] and facts.rest.genera and not facts.target.names
+    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or new):
         return None
     said = plants(facts)
     orchids = facts.rest.count and any(t.type == "PLANTS" for t in facts.tokens)
@@ -331,7 +340,8 @@ def _kit(facts: Facts) -> Order | None:
         return None
     if facts.has("syringe") and rest.volume_l is not None and rest.volume_l <= _LARGEST_STEP_L:
         return Order("kit", syringe_step_ml=1000 * rest.volume_l)
-    vessel = facts.has("can") or (facts.has("vessel") and facts.has("have", "my"))
+    named = facts.has("have", "my") or facts.starts("vessel")
+    vessel = facts.has("can") or (facts.has("vessel") and named)
     can = vessel and rest.volume_l is not None and not facts.has("dose")
     words = facts.has("spoons", "gallons", "imperial", "metric") and rest.volume_l is None
     if can or words or (_scale_step(facts) is not None and rest.volume_l is None):
@@ -367,7 +377,10 @@ def _product(facts: Facts) -> Order | None:
     if rest.analysis is None and rest.label_rate is None:
         return None
     doubtful = any(c.slot == "volume_l" for c in rest.conflicts)
-    own = facts.has("my", "add", "have") and rest.volume_l is None and not doubtful
+    labelled = facts.has("use") and rest.label_rate is not None
+    shelved = facts.has("shelf") and facts.has("move", "add")
+    own = facts.has("my", "add", "have") or labelled or shelved
+    own = own and rest.volume_l is None and not doubtful
     if not (own or name):
         return None
     return Order("product", products=facts.products, name=name, label=label)
@@ -405,7 +418,8 @@ def _follow_up(facts: Facts) -> Order | None:
             return Order("follow_up", factor=factor, target=facts.target)
     if facts.rest.analysis and facts.rest.volume_l is not None:
         return None
-    if facts.has("make_it") or facts.starts("and_for"):
+    begins = facts.raws and facts.is_and(0) and not facts.asks_something_else
+    if facts.has("make_it") or facts.starts("and_for") or begins:
         return Order("follow_up", target=facts.target, products=facts.products)
     chosen = facts.products and facts.has("use") and not facts.asks_dose
     if chosen and not facts.target.named:
@@ -420,12 +434,13 @@ def _own(facts: Facts) -> Order | None:
 
 #: In this order; the first that fits says what is wanted.
 _FORMS: tuple[Form, ...] = (
+    _bare("undo", "undo"),
+    _bare("done", "done"),
     _bare("yes", "yes"),
     _bare("no", "no"),
     _bare("why", "why"),
     _bare("more", "more"),
     _bare("help", "help"),
-    _bare("undo", "undo"),
     _simple("forget", "forget"),
     _export,
     _import,

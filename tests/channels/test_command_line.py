@@ -4,12 +4,17 @@ from __future__ import annotations
 
 import json
 import os
+import sqlite3
 import subprocess
 import sys
+from contextlib import closing
+from pathlib import Path
 from tempfile import TemporaryDirectory
+from typing import Any
 
 import pytest
 
+ROOT = Path(__file__).resolve().parents[2]
 LINE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 
 
@@ -95,3 +100,88 @@ def test_chat_answers_piped_lines_and_shows_what_is_behind_a_reply() -> None:
     assert "- Keep concentrates away from children and pets" in text
     assert "- × 1/2 winter" in text
     assert "never read" not in text
+
+
+def test_say_keeps_a_conversation_of_each_person_and_group(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path / 'say.db'}"
+
+    def say(*more: str, send: str) -> list[dict[str, Any]]:
+        done = sinkside("say", "--json", "--database", url, *more, send=send.encode())
+        assert done.returncode == 0
+        return [json.loads(line) for line in done.stdout.decode().splitlines()]
+
+    first = say("--as", "ana", send="add 2 phals in bark\nmy powder is 20-20-20, label 1 g/l\n")
+    assert [a["kind"] for a in first] == ["plants", "products"]
+    again = say("--as", "ana", "--today", "2026-06-14", send="2 l for the phals\nhalf that\n")
+    assert [a["kind"] for a in again] == ["dose", "dose"]
+    assert again[0]["dose"]["amount"] == pytest.approx(0.5)
+    assert again[0]["dose"]["full_strength_source"] == "product"
+    assert again[1]["dose"]["amount"] == pytest.approx(0.25)
+    assert again[1]["understood"]["volume_l"] is None
+    club = say("--as", "ana", "--group", "club", send="my plants\n\n")
+    assert "No plants" in club[0]["reply"]
+    assert len(club) == 2
+
+
+def test_say_without_json_shows_what_a_person_sees(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path / 'say.db'}"
+    done = sinkside("say", "--as", "ana", "--database", url, send=b"add 2 phals in bark\n")
+    assert done.stdout.decode().startswith("On record: 2 Phalaenopsis (bark).")
+
+
+@pytest.mark.parametrize("arguments", [("say",), ("say", "--as", " "), ("say", "--as", "x" * 200)])
+def test_say_needs_a_name(arguments: tuple[str, ...]) -> None:
+    assert sinkside(*arguments, send=b"").returncode == 2
+
+
+@pytest.mark.parametrize(
+    "url", ["mysql://x", "sqlite:///:memory:", "nonsense", "sqlite:////dev/null/x.db"]
+)
+def test_a_database_that_cannot_serve_ends_with_2(url: str) -> None:
+    done = sinkside("say", "--as", "ana", "--database", url, send=b"my plants\n")
+    assert done.returncode == 2
+    assert b"Traceback" not in done.stderr
+    assert b"--database" in done.stderr
+
+
+def test_a_database_of_a_newer_version_is_refused_and_not_touched(tmp_path: Path) -> None:
+    file = tmp_path / "new.db"
+    url = f"sqlite:///{file}"
+    sinkside("say", "--as", "ana", "--database", url, send=b"add 2 phals in bark\n")
+    with closing(sqlite3.connect(file)) as connection, connection:
+        connection.execute("UPDATE records_version SET version_num = '0999'")
+    before = file.read_bytes()
+    done = sinkside("say", "--as", "ana", "--database", url, send=b"add a vanda\n")
+    assert done.returncode == 2
+    assert file.read_bytes() == before
+
+
+def test_the_demo_shows_a_collection_and_a_plan() -> None:
+    done = sinkside("chat", "--demo", send=b"my plants\nwhat's on today\nquit\n")
+    text = done.stdout.decode()
+    assert "17 plants" in text
+    assert "Snowdrop (Phalaenopsis, sphagnum)" in text
+    assert "Plan for today" in text
+
+
+def test_chat_saves_an_export_and_takes_it_in(tmp_path: Path) -> None:
+    def chat(name: str, lines: str) -> str:
+        command = [sys.executable, "-m", "bot", "chat", "--database", f"sqlite:///{name}"]
+        run = subprocess.run(
+            [*command, "--today", "2026-06-14"],
+            input=lines.encode(),
+            capture_output=True,
+            timeout=60,
+            check=True,
+            cwd=tmp_path,
+            env={**os.environ, "XDG_DATA_HOME": str(tmp_path), "PYTHONPATH": str(ROOT)},
+        )
+        return run.stdout.decode()
+
+    chat("a.db", "add 2 phals in bark called Twins\nfed Twins\nexport\nexport csv\n")
+    exported = (tmp_path / "sinkside-2026-06-14.json").read_text(encoding="utf-8")
+    for number, name in enumerate(("sinkside-2026-06-14.json", "sinkside-2026-06-14-csv")):
+        said = chat(f"b{number}.db", f"import {name}\nyes\nexport\n")
+        assert "Taken in: 1 entry of plants" in said
+        copy = tmp_path / f"sinkside-2026-06-14-{number + 2}.json"
+        assert copy.read_text(encoding="utf-8") == exported
