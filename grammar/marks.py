@@ -106,8 +106,11 @@ def _longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int
 
 
 def written(folded: Folded, raws: list[Raw]) -> str:
-    """A run of raw words as the person wrote them, without quotation marks around."""
+    """A run of raw words as the person wrote or meant them, without quotation marks around."""
     if not raws:
         return ""
+    mended = any(r.kind == "word" and folded.text[r.start : r.end] != r.text for r in raws)
     text = folded.written(raws[0].start, raws[-1].end)
+    if mended:  # a slip that was put right
+        text = " ".join(raw.text for raw in raws)
     return " ".join(text.strip("\"'“”‘’«» ").split())

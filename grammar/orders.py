@@ -17,11 +17,14 @@ from grammar.facts import Facts, Understand
 from grammar.lexicon import Lexicon
 from grammar.marks import Mark, Words, marks
 from grammar.order import Names, Order
-from grammar.reading import Reading
+from grammar.reading import ReadAs, Reading
 from grammar.scan import Folded, Raw
+from grammar.spelling import order_slip
 
 #: More than this no single pot takes at a watering [L].
 _MOST_A_POT_L = 1.5
+#: More slips than this in one message are another language.
+_MOST_SLIPS = 3
 #: What a syringe or pipette shows lies below this; more is how much it holds [L].
 _LARGEST_STEP_L = 0.002
 
@@ -52,13 +55,43 @@ def find(
     Reading
         With an order; its verb is 'dose' where nothing but a dose can be meant.
     """
-    words = Words(folded, raws, lexicon, marks(raws, lexicon, names))
-    facts = Facts(words, understand)
-    for form in _FORMS:
-        order = form(facts)
-        if order is not None:
-            return _with_order(facts, order)
-    return _dose(facts)
+    facts = Facts(Words(folded, raws, lexicon, marks(raws, lexicon, names)), understand)
+    order = _wanted(facts)
+    mended, slips = _mended(facts, only_where_and_when=order is not None)
+    if slips:
+        again = Facts(Words(folded, mended, lexicon, marks(mended, lexicon, names)), understand)
+        meant = _wanted(again)
+        if meant is not None and (order is None or order.verb == meant.verb):
+            reading = _with_order(again, meant)
+            return replace(reading, read_as=(*slips, *reading.read_as))
+    return _dose(facts) if order is None else _with_order(facts, order)
+
+
+def _wanted(facts: Facts) -> Order | None:
+    """What the first form that fits says."""
+    return next((order for form in _FORMS if (order := form(facts)) is not None), None)
+
+
+def _mended(facts: Facts, *, only_where_and_when: bool) -> tuple[list[Raw], list[ReadAs]]:
+    """The words with slips for words of the records put right, and what was read as what.
+
+    Where it is clear what is wanted, only places and days are put right: a further word may be
+    a plant's own.
+    """
+    lexicon = facts.words.lexicon
+    kept = facts.named | facts.new_name[1]
+    mended = list(facts.raws)
+    slips: list[ReadAs] = []
+    for index, raw in enumerate(facts.raws):
+        word = order_slip(raw, lexicon) if index not in kept else None
+        if word is not None and only_where_and_when:
+            node = lexicon.orders.next.get(word)
+            entry = node.entry if node is not None else None
+            word = word if entry is not None and entry.type in ("PLACE", "WHEN") else None
+        if word is not None and len(slips) < _MOST_SLIPS:
+            mended[index] = raw._replace(text=word)
+            slips.append(ReadAs(facts.folded.written(raw.start, raw.end), word))
+    return mended, slips
 
 
 def _with_order(facts: Facts, order: Order) -> Reading:

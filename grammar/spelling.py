@@ -26,6 +26,11 @@ _ONLY_SUGGESTED = frozenset({"VOLUME_UNIT", "MASS_UNIT", "SPOON", "HARDNESS_UNIT
 _FILLERS = frozenset({"FILLER", "LOOSE_MEASURE", "AND", "FOR", "IN", "TO", "OR", "OF", "EVERY"})
 
 
+#: A word this short has too many neighbours; one this long may be two slips away [letters].
+_SHORTEST_SLIP = 5
+_LONG_SLIP = 8
+
+
 class Guess(NamedTuple):
     """What an unknown word could be.
 
@@ -74,6 +79,22 @@ def guess(raw: Raw, lexicon: Lexicon, *, counted: bool) -> Guess:
     if len(kinds) > 1 or next(iter(kinds)).type in _ONLY_SUGGESTED or best > limit:
         return Guess(None, False, tuple(sorted(nearest)))
     return Guess(_likest(word, nearest), False, ())
+
+
+def order_slip(raw: Raw, lexicon: Lexicon) -> str | None:
+    """The one word of the records that this word is a slip for, None where there is none."""
+    word = raw.text
+    known = word in lexicon.words or word in lexicon.parts or word in lexicon.plain
+    if raw.kind != "word" or known or word in lexicon.order_words or len(word) < _SHORTEST_SLIP:
+        return None
+    limit = 1 if len(word) < _LONG_SLIP else 2
+    found = process.extract(
+        word, lexicon.order_words, scorer=OSA.distance, score_cutoff=limit, limit=3
+    )
+    best = min((int(d) for _, d, _ in found), default=None)
+    nearest = [str(m) for m, d, _ in found if int(d) == best and str(m)[0] == word[0]]
+    alike = [m for m in nearest if m[-1] == word[-1]] or nearest
+    return alike[0] if len(alike) == 1 else None
 
 
 def _likest(word: str, candidates: list[str]) -> str:

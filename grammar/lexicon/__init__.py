@@ -21,6 +21,10 @@ _NOT_TOKENS = frozenset({"meta", "not_a_slip"})
 #: Sections of what is said to somebody who keeps records: found apart, see `orders`.
 _ORDER_SECTIONS = frozenset({"order", "place", "trait", "when", "currency", "label_part"})
 
+#: Those of them whose words are mended where they are misspelt, from this length on [letters].
+_SPELLED = ("order", "when", "place")
+_SHORTEST = 3
+
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
 
@@ -52,6 +56,7 @@ class Lexicon:
     digit_words: tuple[str, ...]  # words that hold digits (k2o), longest first
     samples: dict[Entry, str]  # how to say it, for suggestions
     orders: Trie  # what is said to somebody who keeps records
+    order_words: frozenset[str]  # the longer words of that, for the speller
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -122,8 +127,11 @@ def load(language: str) -> Lexicon:
         _insert(trie, parts, entry)
     plain = frozenset(own.get("not_a_slip", {}).get("plain", []))
     rest = {w: e for w, e in phrase_words.items() if w not in words and len(w) > 4}
-    orders = _orders({name: own.get(name, {}) for name in sorted(_ORDER_SECTIONS)})
-    return Lexicon(language, trie, words, rest, plain, _digit_words(words), samples, orders)
+    tables = {name: own.get(name, {}) for name in sorted(_ORDER_SECTIONS)}
+    spoken = (w for n in _SPELLED for ps in own.get(n, {}).values() for p in ps for w in pieces(p))
+    long = frozenset(w for w in spoken if len(w) > _SHORTEST and w.isalpha())
+    digits = _digit_words(words)
+    return Lexicon(language, trie, words, rest, plain, digits, samples, _orders(tables), long)
 
 
 def _orders(tables: dict[str, dict[str, list[str]]]) -> Trie:

@@ -271,3 +271,23 @@ def test_a_name_on_record_wins_over_words_of_a_dose() -> None:
     assert reading.order is not None
     assert reading.order.target.names == ("Half Moon",)
     assert reading.order.products == ("bark king",)
+
+
+@pytest.mark.parametrize(
+    ("text", "verb", "read_as"),
+    [
+        ("flushd all phals yesteday", "flush", {"flushd": "flushed", "yesteday": "yesterday"}),
+        ("my plnats", "plants", {"plnats": "plants"}),
+        ("moved Ruby to the kichen", "move", {"kichen": "kitchen"}),
+        ("add 2 phals in bark, balcny", "add", {"balcny": "balcony"}),
+    ],
+)
+def test_a_slip_is_read_and_shown(text: str, verb: str, read_as: dict[str, str]) -> None:
+    reading = told(text)
+    assert order(text).verb == verb
+    assert {r.text: r.meaning for r in reading.read_as} == read_as
+
+
+def test_a_plants_own_word_is_no_slip() -> None:
+    (plant,) = order("add a cattleya schilleriana called Tabel in bark").plants
+    assert (plant.name, plant.traits) == ("Tabel", ("schilleriana",))
