@@ -1,7 +1,7 @@
 """What a plant is due on a watering day: feed, clear water, a flush or nothing, and why.
 
-The rules are tried in the order of `_RULES`; the first that speaks decides. Ceilings are the
-dose's: see `strength`.
+The rules are tried in the order of `_RULES`, each with its code, factor and source; the first
+that speaks decides. Ceilings are the dose's: see `strength`.
 """
 
 from __future__ import annotations
@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import TypeAlias
 
 from bot.almanac.plants import Genus
 from bot.dosing.plants import resting
@@ -21,6 +20,12 @@ AFTER_REPOT_DAYS = 21
 FLUSH_DAYS = 28
 #: Days between two feeds, where a rhythm was chosen.
 RHYTHM_DAYS = {"weekly": 7, "fortnightly": 14, "monthly": 28}
+#: Factor of the rules that leave no feed [1].
+NO_FEED = 0.0
+#: Clear water once a month.
+MONTHLY = "orchid growers' pages: at least once a month; no research seen"
+#: The rest's own source in the almanac is taken.
+_OF_GENUS = "genus"
 
 
 class Action(StrEnum):
@@ -59,9 +64,18 @@ class PlantState:
 
 @dataclass(frozen=True, slots=True)
 class Reason:
-    """Why: a rule's code, its source, and the weeks it speaks of, if any."""
+    """Why: one rule that spoke.
+
+    Parameters
+    ----------
+    code : of the rule or step
+    factor : what it takes of the strength [1]: 0 for no feed, None where it takes nothing
+    source : where the rule is from
+    weeks : full weeks that it speaks of, None without any
+    """
 
     code: str
+    factor: float | None
     source: str
     weeks: int | None = None
 
@@ -111,77 +125,118 @@ def advise(
     """
     day = _Day(month, season, south, strength, regime)
     for rule in _RULES:
-        found = rule(state, day)
-        if found is not None:
-            return found
+        if rule.speaks(state, day):
+            return rule.advice(state)
     return _feed(state, day)
+
+
+# --- when each rule speaks ----------------------------------------------------------------------
+
+
+def _given_today(state: PlantState, day: _Day) -> bool:
+    return 0 in (state.days_since_fed, state.days_since_clear, state.days_since_flush)
+
+
+def _genus_rests(state: PlantState, day: _Day) -> bool:
+    """A month of rest is not lifted by a stated growth."""
+    plants = () if state.genus is None else (state.genus,)
+    return bool(resting(plants, month=day.month, season=day.season, south=day.south))
+
+
+def _genus_rests_dry(state: PlantState, day: _Day) -> bool:
+    dry = state.genus is not None and state.genus.rest_kind == "dry"
+    return dry and _genus_rests(state, day)
+
+
+def _said_to_rest(state: PlantState, day: _Day) -> bool:
+    return state.growth == "resting"
+
+
+def _repotted(state: PlantState, day: _Day) -> bool:
+    """Cut and bruised roots burn; new ones, seen since, show that they have healed."""
+    days = state.days_since_repot
+    if days is None or days >= AFTER_REPOT_DAYS:
+        return False
+    return not (state.growth == "new_roots" and (state.growth_days or 0) <= days)
+
+
+def _flush_due(state: PlantState, day: _Day) -> bool:
+    """Fed since the last clear water, and that, or the beginning, is a month ago."""
+    washed, fed = _days_since_washed(state), state.days_since_fed
+    if fed is None or (washed is not None and fed >= washed):
+        return False
+    since = _days_of_salts(state)
+    return since is not None and since >= FLUSH_DAYS
+
+
+def _mounted_flush_due(state: PlantState, day: _Day) -> bool:
+    """Without a pot there is nothing to flush."""
+    return state.medium == "mounted" and _flush_due(state, day)
+
+
+def _types_rest(state: PlantState, day: _Day) -> bool:
+    """Named by its genus alone, it may be one of those that rest: the careful side."""
+    awake = state.growth in GROWING or state.growth == "flowering"
+    return state.types_rest and not awake
+
+
+def _not_yet(state: PlantState, day: _Day) -> bool:
+    between = RHYTHM_DAYS.get(day.regime or "")
+    fed = state.days_since_fed
+    return between is not None and fed is not None and fed < between
+
+
+def _days_since_washed(state: PlantState) -> int | None:
+    """Days since clear water, a flush or a fresh medium, None where there was none."""
+    days = (state.days_since_clear, state.days_since_flush, state.days_since_repot)
+    return min((d for d in days if d is not None), default=None)
+
+
+def _days_of_salts(state: PlantState) -> int | None:
+    """Days in which salts could gather."""
+    washed = _days_since_washed(state)
+    return state.days_since_added if washed is None else washed
 
 
 # --- the rules, in order ------------------------------------------------------------------------
 
 
-def _given_today(state: PlantState, day: _Day) -> Advice | None:
-    given = (state.days_since_fed, state.days_since_clear, state.days_since_flush)
-    return _nothing("given-today", COMMON) if 0 in given else None
+@dataclass(frozen=True, slots=True)
+class _Rule:
+    """What a plant gets where `speaks` holds; `days` are those the reason tells in weeks."""
+
+    code: str
+    action: Action
+    factor: float
+    source: str
+    speaks: Callable[[PlantState, _Day], bool]
+    days: Callable[[PlantState], int | None] | None = None
+
+    def advice(self, state: PlantState) -> Advice:
+        """The advice of this rule for a plant."""
+        days = self.days(state) if self.days is not None else None
+        source = self.source
+        if source == _OF_GENUS and state.genus is not None:
+            source = state.genus.rest_source
+        weeks = None if days is None else days // 7
+        return Advice(self.action, (Reason(self.code, self.factor, source, weeks),))
 
 
-def _rest(state: PlantState, day: _Day) -> Advice | None:
-    """A month of rest is not lifted by a stated growth."""
-    genus = state.genus
-    if genus is not None and resting((genus,), month=day.month, season=day.season, south=day.south):
-        if genus.rest_kind == "dry":
-            return _nothing("rest.dry", genus.rest_source)
-        return _clear("rest.genus", genus.rest_source)
-    return _clear("rest.growth", COMMON) if state.growth == "resting" else None
-
-
-def _repotted(state: PlantState, day: _Day) -> Advice | None:
-    """Cut and bruised roots burn; new ones show that they have healed."""
-    days = state.days_since_repot
-    rooted = state.growth == "new_roots" and (state.growth_days or 0) <= (days or 0)
-    if days is None or days >= AFTER_REPOT_DAYS or rooted:
-        return None
-    return _clear("repotted", COMMON, days // 7)
-
-
-def _flush_due(state: PlantState, day: _Day) -> Advice | None:
-    """Fed since the last clear water, and that, or the beginning, is a month ago."""
-    washed = _latest(state.days_since_clear, state.days_since_flush, state.days_since_repot)
-    fed = state.days_since_fed
-    if fed is None or (washed is not None and fed >= washed):
-        return None
-    since = washed if washed is not None else state.days_since_added
-    if since is None or since < FLUSH_DAYS:
-        return None
-    if state.medium == "mounted":
-        return _clear("flush.mounted", COMMON, since // 7)
-    return Advice(Action.FLUSH, (Reason("flush.due", COMMON, since // 7),))
-
-
-def _latest(*days: int | None) -> int | None:
-    known = [d for d in days if d is not None]
-    return min(known, default=None)
-
-
-def _types_rest(state: PlantState, day: _Day) -> Advice | None:
-    """Named by its genus alone, it may be one of those that rest: the careful side."""
-    awake = state.growth in GROWING or state.growth == "flowering"
-    return _clear("types-rest", COMMON) if state.types_rest and not awake else None
-
-
-def _not_yet(state: PlantState, day: _Day) -> Advice | None:
-    between = RHYTHM_DAYS.get(day.regime or "")
-    fed = state.days_since_fed
-    if between is None or fed is None or fed >= between:
-        return None
-    return _clear("not-yet", COMMON, fed // 7)
-
-
-_Rule: TypeAlias = Callable[[PlantState, _Day], Advice | None]
-_RULES: tuple[_Rule, ...] = (_given_today, _rest, _repotted, _flush_due, _types_rest, _not_yet)
+_RULES = (
+    _Rule("given-today", Action.NOTHING, NO_FEED, COMMON, _given_today),
+    _Rule("rest.dry", Action.NOTHING, NO_FEED, _OF_GENUS, _genus_rests_dry),
+    _Rule("rest.genus", Action.CLEAR, NO_FEED, _OF_GENUS, _genus_rests),
+    _Rule("rest.growth", Action.CLEAR, NO_FEED, COMMON, _said_to_rest),
+    _Rule("repotted", Action.CLEAR, NO_FEED, COMMON, _repotted, lambda s: s.days_since_repot),
+    _Rule("flush.mounted", Action.CLEAR, NO_FEED, MONTHLY, _mounted_flush_due, _days_of_salts),
+    _Rule("flush.due", Action.FLUSH, NO_FEED, MONTHLY, _flush_due, _days_of_salts),
+    _Rule("types-rest", Action.CLEAR, NO_FEED, COMMON, _types_rest),
+    _Rule("not-yet", Action.CLEAR, NO_FEED, COMMON, _not_yet, lambda s: s.days_since_fed),
+)
 
 
 def _feed(state: PlantState, day: _Day) -> Advice:
+    """Feed, with what spoke for it first and then what makes it weaker."""
     steps = chain(
         strength=day.strength,
         exact=False,
@@ -192,20 +247,14 @@ def _feed(state: PlantState, day: _Day) -> Advice:
         growth=state.growth,
     )
     if state.genus is None:
-        first = Reason("plant-unknown", COMMON)
+        first = Reason("plant-unknown", None, COMMON)
     elif state.growth is not None:
-        first = Reason(f"growth.{state.growth}", COMMON)
+        first = Reason(f"growth.{state.growth}", None, COMMON)
     else:
-        first = Reason(f"season.{day.season}", COMMON)
-    said = f"growth.{state.growth}"  # the step of a seedling would say it twice
-    further = (Reason(s.rule, s.source) for s in steps[1:] if f"growth.{s.rule}" != said)
-    reasons = {r.code: r for r in (first, *further)}
+        first = Reason(f"season.{day.season}", None, COMMON)
+    reasons = {first.code: first}
+    for step in steps[1:]:  # the first is the strength itself
+        # that a seedling is one is said once, with the factor
+        code = f"growth.{step.rule}" if f"growth.{step.rule}" == first.code else step.rule
+        reasons[code] = Reason(code, step.factor, step.source)
     return Advice(Action.FEED, tuple(reasons.values()), tuple(steps))
-
-
-def _clear(code: str, source: str, weeks: int | None = None) -> Advice:
-    return Advice(Action.CLEAR, (Reason(code, source, weeks),))
-
-
-def _nothing(code: str, source: str) -> Advice:
-    return Advice(Action.NOTHING, (Reason(code, source),))

@@ -21,8 +21,9 @@ DRAWN_DOWN = 0.5
 RUNS_THROUGH = 0.2
 #: A mounted plant, sprayed or dipped until its roots are wet [L]; ours.
 MOUNTED_L = 0.1
-#: Pot volumes of clear water of a flush (UC ANR, "twice the volume of the pot").
-FLUSH_POT_VOLUMES = 2.0
+#: Times a pot volume is poured through for a flush, with a rest between: twice the volume of the
+#: pot after UC ANR, houseplants; that pauses help is from memory.
+FLUSH_PASSES = 2
 _BOTTOM = 0.75
 _FILLED = 0.9
 
@@ -44,7 +45,17 @@ class PotWater:
 
 
 def pot_volume_l(pot_cm: float) -> float:
-    """Medium in a pot of this upper diameter [L]."""
+    """Medium in a pot.
+
+    Parameters
+    ----------
+    pot_cm : upper diameter [cm]
+
+    Returns
+    -------
+    float
+        [L]; the shape is ours.
+    """
     height_cm = pot_cm * _FILLED
     return pi / 12 * height_cm * pot_cm**2 * (1 + _BOTTOM + _BOTTOM**2) / 1000
 
@@ -55,12 +66,17 @@ def watering_l(medium: str | None, pot_cm: float | None, *, count: int = 1) -> P
     Parameters
     ----------
     medium : canonical name, None where unknown
-    pot_cm : upper diameter [cm], None where unknown
+    pot_cm : upper diameter [cm], None or 0 where unknown
     count : number of pots
 
     Returns
     -------
     PotWater
+
+    Raises
+    ------
+    KeyError
+        For a medium that is not in the almanac.
 
     References
     ----------
@@ -69,7 +85,7 @@ def watering_l(medium: str | None, pot_cm: float | None, *, count: int = 1) -> P
     if medium == "mounted":
         return PotWater(MOUNTED_L * count, (), "ours")
     assumed = (
-        *(("pot_cm",) if pot_cm is None else ()),
+        *(() if pot_cm else ("pot_cm",)),
         *(("medium",) if medium is None else ()),
     )
     held = water_held()[medium or ASSUMED_MEDIUM]
@@ -77,11 +93,21 @@ def watering_l(medium: str | None, pot_cm: float | None, *, count: int = 1) -> P
     return PotWater(count * taken_up / (1 - RUNS_THROUGH), assumed, held.source)
 
 
-def flush_volume_l(pot_cm: float | None) -> float:
-    """Clear water that flushes one pot [L]: two pot volumes, in two or three goes.
+def flush_volume_l(pot_cm: float | None, *, passes: int = FLUSH_PASSES) -> float:
+    """Clear water that flushes one pot, a pot volume in each pass.
+
+    Parameters
+    ----------
+    pot_cm : upper diameter [cm], None or 0 where unknown
+    passes : times a pot volume is poured through
+
+    Returns
+    -------
+    float
+        For all passes [L].
 
     References
     ----------
     UC ANR, houseplants: water of twice the volume of the pot.
     """
-    return FLUSH_POT_VOLUMES * pot_volume_l(pot_cm or ASSUMED_POT_CM)
+    return passes * pot_volume_l(pot_cm or ASSUMED_POT_CM)
