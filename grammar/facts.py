@@ -26,6 +26,9 @@ _ALSO_READ = frozenset({
 #: Orders that are everyday words: they stay in the rest ('is in bloom').
 _ALSO_SAID = frozenset({"be", "takes", "them"})
 _NAME_ENDS = frozenset({"IN", "FOR", "AND", "MEDIUM", "GENUS", "TO"})
+_ENDS_A_NAME = frozenset({
+    "add", "move", "fed", "clear", "flush", "repot", "lose", "gave", "takes", "be", "has",
+})  # fmt: skip
 _LONGEST_NAME = 6
 #: A growth state, a medium and the like say nothing of a dose by themselves.
 _ASKS_DOSE = ("volume_l", "analysis", "strength", "target_n_mg_l", "target_ec_ms_cm", "label_rate")
@@ -151,6 +154,7 @@ class Facts:
                 continue
             entry = self._entry(index)
             ends = entry is not None and entry.type in _NAME_ENDS
+            ends = ends or index in self._verbs
             if taken and not quoted and (ends or (raw.after_break and not raw.dotted)):
                 break
             if raw.after_break and index > start and not quoted:
@@ -158,6 +162,11 @@ class Facts:
             taken.append(index)
         kept = [i for i in taken if self.raws[i].text != '"'][:_LONGEST_NAME]
         return written(self.folded, [self.raws[i] for i in kept]), frozenset(taken)
+
+    @cached_property
+    def _verbs(self) -> frozenset[int]:
+        """Where an order begins that no name holds: 'a phal called Dot died'."""
+        return frozenset(m.at for m in self.found if m.type == "ORDER" and m.value in _ENDS_A_NAME)
 
     @cached_property
     def named(self) -> frozenset[int]:

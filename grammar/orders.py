@@ -258,7 +258,8 @@ def _repot(facts: Facts) -> Order | None:
 
 def _log(facts: Facts) -> Order | None:
     """What was given: feed, clear water or a flush."""
-    if facts.question or facts.target.empty or facts.has("make_it"):
+    bare = facts.target.empty and not facts.asks_dose and facts.starts("fed", "flush")
+    if facts.question or facts.has("make_it") or (facts.target.empty and not bare):
         return None
     if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
         return None

@@ -449,3 +449,23 @@ async def test_what_another_program_wrote_is_seen(records: Records) -> None:
     assert "No plants" in (await ask_here("my plants", 51)).reply
     await other.says(RUBY)
     assert "1 plant" in (await ask_here("my plants", 52)).reply
+
+
+@pytest.mark.parametrize("line", ["fed Dotty", "flushed Dotty yesterday", "and for Dotty?"])
+async def test_a_plant_that_is_not_on_record_is_asked_about(mira: Grower, line: str) -> None:
+    await mira.says(PHALS, TUB, "2 l for the phals")
+    answer = await mira.says(line)
+    assert answer.kind == "ask"
+    assert answer.dose is None
+
+
+async def test_a_name_ends_where_the_sentence_goes_on(mira: Grower) -> None:
+    await mira.says("a masdevallia called Dot joined, sphagnum, 7 cm")
+    assert [p["name"] for p in await plants(mira)] == ["Dot"]
+
+
+async def test_them_are_the_plants_of_the_message_before(mira: Grower) -> None:
+    await mira.says(RUBY, PHALS, "they are in 11 cm pots", "they are flowering")
+    ruby, phals = await plants(mira)
+    assert (phals["pot_cm"], phals["growth"]) == (11.0, "flowering")
+    assert (ruby["pot_cm"], ruby["growth"]) == (8.0, None)

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.almanac.reference import water_held
-from bot.dosing.pot_water import flush_volume_l, pot_volume_l, watering_l
+from bot.dosing.pot_water import ASSUMED_POT_CM, flush_volume_l, pot_volume_l, watering_l
 from bot.dosing.strength import MEDIA
 
 
@@ -24,23 +24,72 @@ def test_moss_takes_more_than_bark_and_clay_less() -> None:
     # held water of a home test and of the Int. J. Agron. 2012, 978528: clay < bark < mix < moss
     taken = [watering_l(m, 12.0).volume_l for m in ("clay_pellets", "bark", "mixed", "sphagnum")]
     assert taken == sorted(taken)
-    assert 0.12 <= watering_l("bark", 12.0).volume_l <= 0.35
+
+
+@pytest.mark.parametrize(
+    ("medium", "low_l", "high_l"),
+    # until it runs through a 12 cm pot: common practice, no source
+    [("bark", 0.15, 0.35), ("clay_pellets", 0.12, 0.35), ("sphagnum", 0.35, 0.7)],
+)
+def test_a_watering_is_what_such_a_pot_takes(medium: str, low_l: float, high_l: float) -> None:
+    assert low_l <= watering_l(medium, 12.0).volume_l <= high_l
+
+
+@pytest.mark.parametrize(
+    ("medium", "held_g"),
+    # a grower's home test: grams of water that half a US cup of the medium holds after draining
+    [("clay_pellets", 27.4), ("bark", 37.0), ("mixed", 50.8)],
+)
+def test_held_water_is_that_of_the_home_test(medium: str, held_g: float) -> None:
+    half_cup_ml = 236.588 / 2
+    assert water_held()[medium].held == pytest.approx(held_g / half_cup_ml, abs=0.005)
+
+
+def test_moss_holds_no_more_than_moss_can() -> None:
+    # home test 102.4 g in half a US cup; sphagnum peat 87 % (Int. J. Agron. 2012, 978528)
+    assert water_held()["bark"].held < water_held()["sphagnum"].held <= 0.87
+
+
+def test_some_water_runs_through() -> None:
+    # the water poured exceeds half of what the medium holds: leaching is common practice
+    taken_up = pot_volume_l(12.0) * water_held()["bark"].held / 2
+    assert 1.1 <= watering_l("bark", 12.0).volume_l / taken_up <= 1.4
 
 
 def test_what_was_not_told_is_named() -> None:
     assert watering_l(None, None).assumed == ("pot_cm", "medium")
     assert watering_l("bark", 12.0).assumed == ()
     assert watering_l("mounted", None).assumed == ()
+    assert watering_l("mounted", None).source == "ours"
+    assert watering_l("bark", 0.0).assumed == ("pot_cm",)
+
+
+def test_a_pot_of_unknown_size_is_taken_as_12_cm() -> None:
+    assert ASSUMED_POT_CM == 12.0
+    for unknown in (None, 0.0):
+        assert watering_l("bark", unknown).volume_l == watering_l("bark", 12.0).volume_l
+        assert flush_volume_l(unknown) == flush_volume_l(12.0)
+
+
+def test_a_medium_that_is_not_in_the_almanac_is_refused() -> None:
+    with pytest.raises(KeyError):
+        watering_l("gravel from the yard", 12.0)
 
 
 def test_a_flush_is_two_pot_volumes() -> None:
     # UC ANR, houseplants: "twice the volume of the pot"
     assert flush_volume_l(12.0) == pytest.approx(2 * pot_volume_l(12.0))
+    assert flush_volume_l(12.0, passes=3) == pytest.approx(3 * pot_volume_l(12.0))
 
 
 def test_every_medium_in_a_pot_has_its_figure() -> None:
     assert {m for m in MEDIA if m != "mounted"} == set(water_held())
     assert all(0 < h.held < 1 and h.source for h in water_held().values())
+
+
+@given(st.floats(3, 60), st.floats(1.01, 3))
+def test_a_pot_grows_with_the_cube_of_its_width(pot_cm: float, times: float) -> None:
+    assert pot_volume_l(pot_cm * times) == pytest.approx(times**3 * pot_volume_l(pot_cm))
 
 
 @given(st.sampled_from(MEDIA), st.floats(3, 60), st.integers(1, 500))

@@ -30,8 +30,6 @@ _TOLD_L = 0.1
 _JUG_L = 1.0
 _JUG_MARK_L = 0.01
 _CAN_MARK_L = 0.05
-#: A further dilution has to better the worst group by this factor [1].
-_WORTH = 0.8
 #: With more different reasons than this only the plants are said.
 _MOST_REASONS = 4
 #: The smallest part of a spoon that can be told apart [tsp].
@@ -134,17 +132,14 @@ def _mixed(
     mark_l = _JUG_MARK_L if small else _CAN_MARK_L
     made = plan_mixing(portions, can_l, steps, mark_l=mark_l)
     bench = _Bench(turn, collection, product, unit)
-    if not made.too_coarse:
+    if _measured_well(made, step):
         return made, bench, ""
     words = turn.words
-    best, note = made, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
     for product_g, bottle_ml in _stocks(step) if unit != "tsp" else ():
-        per_ml = product_g / bottle_ml
-        finer_steps = dict.fromkeys(steps, syringe * per_ml)
-        finer = plan_mixing(portions, can_l, finer_steps, mark_l=mark_l)
-        if _off(finer) >= _off(best) * _WORTH:
+        finest = syringe * product_g / bottle_ml
+        finer = plan_mixing(portions, can_l, dict.fromkeys(steps, finest), mark_l=mark_l)
+        if not _measured_well(finer, finest):
             continue
-        best, bench = finer, _Bench(turn, collection, product, unit, per_ml)
         note = words.say(
             "plan-stock",
             product=words.number(product_g),
@@ -152,14 +147,16 @@ def _mixed(
             name=title(product, turn),
             bottle=words.number(bottle_ml, 0),
         )
-        if not finer.too_coarse:
-            break
-    return best, bench, note
+        per_ml = product_g / bottle_ml
+        return finer, _Bench(turn, collection, product, unit, per_ml), note
+    return made, bench, words.say("plan-too-coarse", step=words.number(step, 3), unit=unit)
 
 
-def _off(made: MixingPlan) -> float:
-    """How far the worst group is from what it should get [1]; one without product counts most."""
-    return max((abs(r.deviation) + r.measuring_error for r in made.results), default=0.0)
+def _measured_well(made: MixingPlan, step: float) -> bool:
+    """Whether every amount is measured well with a tool of this step, and no group goes without."""
+    amounts = (s.amount for s in made.steps if isinstance(s, Mix))
+    fed = all(s.per_litre > 0 for s in made.steps if isinstance(s, Water))
+    return fed and all(relative_error(a, step) <= TOLERABLE_ERROR for a in amounts)
 
 
 def _stocks(step: float) -> Iterator[tuple[float, float]]:

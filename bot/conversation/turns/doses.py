@@ -103,6 +103,9 @@ async def follow_up(turn: Turn) -> out.Answer:
             return await _answered(turn, turn.reading, collection)
         return turn.ask("ask-no-last")
     collection = turn.collection
+    changes = turn.order.factor or turn.order.products or not turn.order.target.empty
+    if not changes and not _says(turn.reading):
+        return turn.ask("ask-follow-up")  # 'and for Dot?', where no Dot is known
     reading = _merged(turn, last, turn.reading)
     if turn.order.factor is not None:
         reading = _scaled(reading, last, turn.order.factor)

@@ -422,6 +422,7 @@ on-record-differ = They differ, so the weakest of their doses was taken; “plan
 on-record-plants = your { $count } plants
 on-record-deciding = { $plants } ({ $plant } bears the least and decides)
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
+ask-follow-up = What shall I change? Send it like: make it 3 litres; or: and for the masdevallias.
 nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 help-chat = Tell me, and I remember:
     add 3 phals in bark, 12 cm pots, kitchen
