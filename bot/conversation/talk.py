@@ -12,7 +12,7 @@ from typing import Any
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import answer as out
-from bot.conversation.ask import answer_to, understood
+from bot.conversation.ask import answer_to, respond, understood
 from bot.conversation.collection import (
     Collection,
     Seen,
@@ -33,7 +33,7 @@ from bot.records.errors import (
     Refused,
     TooMany,
 )
-from grammar import Order, Reading, read
+from grammar import Reading, read
 
 Handler = Callable[[Turn], Awaitable[out.Answer]]
 
@@ -195,7 +195,7 @@ async def _handled(turn: Turn) -> out.Answer:
         return turn.say("help", "help-chat")
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
     if unclear:
-        return await doses.dose(replace(turn, reading=replace(reading, order=Order("dose"))))
+        return respond(reading, turn.setting)  # refuses or asks
     answer = await HANDLERS[verb](turn)
     if verb == "dose" and answer.kind == "help":
         return turn.say("help", "help-chat")

@@ -62,7 +62,8 @@ def _only_names(turn: Turn) -> bool:
     """Whether plants were named and nothing was said or asked of them."""
     reading, order = turn.reading, turn.order
     named = order.target.names or order.target.place
-    quiet = not reading.mentions_feeding and not order.products
+    doubtful = bool(reading.conflicts or reading.problems)
+    quiet = not reading.mentions_feeding and not order.products and not doubtful
     if not quiet or turn.question.get("kind") == "dose":
         return False
     if order.asks:  # 'are the catasetums resting?' tells nothing
@@ -237,7 +238,8 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
         "cautions": [c.text for c in answer.cautions],
     }
     await turn.keep(dose=kept)
-    if answer.kind == "ask":
+    begun = any(slot in known for slot in ("volume_l", "analysis", "label_rate", "strength"))
+    if answer.kind == "ask" and (begun or not reading.conflicts):
         await turn.wait_for({"kind": "dose"})
 
 
