@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 
 from sqlalchemy import URL, Connection, inspect, text
 
-from .engines import BUSY_TIMEOUT_MS, file_of, is_sqlite, make_migrator, make_onlooker
+from .engines import file_of, is_sqlite, make_migrator, make_onlooker
 from .errors import DatabaseBusy, DatabaseUnreachable, ForeignDatabase, NewerDatabase
 from .models import Base
 
@@ -29,6 +29,9 @@ VERSION_TABLE = "records_version"
 """Where a database keeps its version; a name of our own, so that others can share it."""
 
 MIGRATIONS = Path(__file__).parent / "migrations"
+
+_OPENING_MS = 60_000
+"""How long opening waits for other programs that open the same new file."""
 
 _ONE_AT_A_TIME = 0x5163_1D3E
 """Key of the PostgreSQL advisory lock that migrations take."""
@@ -137,9 +140,9 @@ async def _write_ahead(file: Path) -> None:
     """Switch a SQLite file to write-ahead logging, which it then keeps.
 
     The switch needs the file for itself and is refused at once while another program has it
-    open, whatever the busy timeout; so it is tried again for as long as that.
+    open, whatever the busy timeout; so it is tried again while many programs start at once.
     """
-    for _ in range(BUSY_TIMEOUT_MS // 50):
+    for _ in range(_OPENING_MS // 50):
         if await asyncio.to_thread(_switch, file):
             return
         await asyncio.sleep(0.05)
