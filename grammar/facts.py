@@ -27,7 +27,8 @@ _ALSO_READ = frozenset({
 _ALSO_SAID = frozenset({"be", "takes", "them"})
 _NAME_ENDS = frozenset({"IN", "FOR", "AND", "MEDIUM", "GENUS", "TO"})
 _ENDS_A_NAME = frozenset({
-    "add", "move", "fed", "clear", "flush", "repot", "lose", "gave", "takes", "be", "has",
+    "add", "move", "fed", "clear", "flush", "repot", "lose", "gave", "takes", "be", "default",
+    "relative",
 })  # fmt: skip
 _LONGEST_NAME = 6
 #: A growth state, a medium and the like say nothing of a dose by themselves.
@@ -80,7 +81,8 @@ class Facts:
     @cached_property
     def question(self) -> bool:
         """Whether it asks for something."""
-        return "?" in self.folded.text or self.has("dose")
+        worded = self.has("dose_word") and not self.has("fed", "flush", "gave", "clear")
+        return "?" in self.folded.text or self.has("dose") or worded
 
     def is_and(self, index: int) -> bool:
         """Whether this word is 'and'."""
@@ -152,6 +154,8 @@ class Facts:
                     break
                 quoted = True
                 continue
+            if raw.kind == "sign" and not taken:
+                continue  # 'rename Ruby -> Garnet'
             entry = self._entry(index)
             ends = entry is not None and entry.type in _NAME_ENDS
             ends = ends or index in self._verbs
@@ -313,11 +317,19 @@ class Facts:
             traits=tuple(traits),
             place=self.place,
             medium=self.rest.medium,
-            everything=self.has("everything"),
+            everything=self.has("everything") or self._all_but(cut),
             again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut)),
             not_genera=tuple(unique(v for i, v in self.genus_places if i > cut)),
         )
+
+    def _all_but(self, cut: int) -> bool:
+        """Whether some are excepted of no others: 'fed all but Ruby'."""
+        before = any(m.type == "PLANT" and m.at < cut for m in self.found)
+        before = before or any(i < cut for i, _ in self.genus_places) or self.place is not None
+        named = any(m.type == "PLANT" and m.at > cut for m in self.found)
+        named = named or any(i > cut for i, _ in self.genus_places)
+        return named and not before
 
     @cached_property
     def products(self) -> tuple[str, ...]:

@@ -37,7 +37,7 @@ def _beside(
     """The number next to a mark: '9 % nitrate', 'nitrate 9', 'density is 1.2', '12 €', '$ 12'."""
     before = mark.at - 1
     used = [before]
-    while before >= 0 and words.raws[before].text in ("%", "of", "percent", "as"):
+    while before >= 0 and words.raws[before].text in ("%", "of", "percent", "as", "it", "is"):
         before -= 1
         used.append(before)
     after = mark.end

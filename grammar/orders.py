@@ -145,7 +145,7 @@ def _bare(verb: str, *cues: str) -> Form:
 
 
 def _export(facts: Facts) -> Order | None:
-    asked = facts.starts("export") or (facts.has("csv") and not facts.has("import"))
+    asked = facts.has("export") or (facts.has("csv") and not facts.has("import"))
     if not asked or facts.asks_dose:
         return None
     return Order("export", text="csv" if facts.has("csv") else "json")
@@ -153,7 +153,7 @@ def _export(facts: Facts) -> Order | None:
 
 def _import(facts: Facts) -> Order | None:
     cue = facts.first("import")
-    if cue is None or not facts.starts("import"):
+    if cue is None or facts.asks_dose:
         return None
     return Order("import", text=_text_after(facts, cue))
 
@@ -192,7 +192,8 @@ def _plan(facts: Facts) -> Order | None:
 
 
 def _done(facts: Facts) -> Order | None:
-    if not facts.starts("done") or facts.asks_dose:
+    parts = facts.has("done") and facts.has("step")
+    if not (facts.starts("done") or parts) or facts.asks_dose:
         return None
     steps = tuple(
         n for i in range(len(facts.raws)) if (n := whole(facts.words, i)) is not None and n < 100
@@ -203,7 +204,8 @@ def _done(facts: Facts) -> Order | None:
 def _list(facts: Facts) -> Order | None:
     spoken = any(t.type == "PLANTS" for t in facts.tokens)
     there = facts.has("which") and facts.place is not None
-    orchids = (facts.starts("show") and (spoken or facts.alone)) or (spoken and there)
+    shown = facts.starts("show") and (spoken or facts.alone or facts.place is not None)
+    orchids = shown or (spoken and there)
     if not (facts.has("plants") or orchids) or facts.asks_dose:
         return None
     if facts.has("flush", "fed", "clear", "move", "dose") or facts.rest.mentions_feeding:
@@ -219,7 +221,12 @@ def _lacking(facts: Facts) -> Order | None:
 
 
 def _choose(facts: Facts) -> Order | None:
-    if not facts.has("choose") or facts.rest.volume_l is not None or facts.rest.analysis:
+    either = len(facts.products) > 1 and any(t.type == "OR" for t in facts.tokens)
+    if (
+        not (facts.has("choose") or either)
+        or facts.rest.volume_l is not None
+        or facts.rest.analysis
+    ):
         return None
     return Order("choose", target=facts.target, products=facts.products)
 
@@ -265,7 +272,7 @@ def _log(facts: Facts) -> Order | None:
         return None
     verb = _given(facts)
     never = any(t.type == "NOT" for t in facts.tokens) and not facts.has("except")
-    if verb is None or never:
+    if verb is None or (never and verb == "fed"):
         return None
     target = facts.target
     name = facts.new_name[0] or None
@@ -305,7 +312,9 @@ def _lone_number(facts: Facts) -> float | None:
 def _growth(facts: Facts) -> Order | None:
     if facts.rest.growth is None or facts.asks_dose or facts.question or facts.rest.regime:
         return None
-    if facts.target.empty or facts.has("add", "have", "choose") or facts.rest.mentions_feeding:
+    if facts.starts("show", "more") or facts.target.empty:
+        return None
+    if facts.has("add", "have", "choose") or facts.rest.mentions_feeding:
         return None
     return Order("growth", target=replace(facts.target, medium=None), when=facts.when[0])
 
@@ -337,8 +346,9 @@ def _correct(facts: Facts) -> Order | None:
 
 def _add(facts: Facts) -> Order | None:
     got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
+    more = facts.has("more") and facts.rest.count and facts.rest.genera
     new = facts.new_name[0] and facts.rest.genera and not facts.target.names
-    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or new):
+    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or more or new):
         return None
     said = plants(facts)
     orchids = facts.rest.count and any(t.type == "PLANTS" for t in facts.tokens)
@@ -403,7 +413,7 @@ def _product(facts: Facts) -> Order | None:
     name = facts.new_name[0] or None
     if facts.products and not name:
         said = rest.analysis or rest.label_rate or rest.extras or rest.trace_elements
-        if (said and pack) or (rest.volume_l is None and (said or not label.empty)):
+        if (said or not label.empty) and (pack or rest.volume_l is None):
             return Order("product_change", products=facts.products, label=label)
         if facts.has("default"):
             return Order("product_default", products=facts.products)

@@ -291,3 +291,24 @@ def test_a_slip_is_read_and_shown(text: str, verb: str, read_as: dict[str, str])
 def test_a_plants_own_word_is_no_slip() -> None:
     (plant,) = order("add a cattleya schilleriana called Tabel in bark").plants
     assert (plant.name, plant.traits) == ("Tabel", ("schilleriana",))
+
+
+#: Lines of fixtures/messages/en_records.jsonl, written by somebody who saw neither lexicon nor
+#: forms, whose verb is not found yet; whoever mends one takes it off.
+MISSED = {
+    "new one on my shelf called sea jar. Label: N 6 %, P2O5 4 %, K2O 6 %, Fe 0.05 %, "
+    "2 ml per litre",
+    "bought calcium nitrate 15.5-0-0, 14.4% of it nitrate N, 1.1% ammonium, 19% Ca. "
+    "call it snow salt",
+    "I weighed it: density of the green bottle is 1.21",
+    "Ruby gets RO mixed half and half with tap",
+    "i'd rather have gallons and teaspoons please",
+    "no feed for the paphs yesterday, just clear water",
+}
+
+
+def test_what_people_say_to_the_records() -> None:
+    lines = messages("en_records.jsonl")
+    wrong = {m["text"] for m in lines if order(m["text"]).verb != m["verb"]}
+    assert wrong == MISSED
+    assert len(lines) == 150
