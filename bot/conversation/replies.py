@@ -162,7 +162,7 @@ def hint(answer: out.Answer, words: Wording) -> str:
     """What else would make the answer to a dose better; empty where nothing would."""
     if answer.kind != "dose":
         return ""
-    said = answer.understood
+    said, known = answer.understood, (answer.details or {}).get("known", [])
     missing = [
         words.say(f"hint-{name}")
         for name, value in (
@@ -171,6 +171,6 @@ def hint(answer: out.Answer, words: Wording) -> str:
             ("label", said.label_rate or said.target_n_mg_l or said.target_ec_ms_cm),
             ("water", said.water),
         )
-        if not value
+        if not value and name not in known
     ]
     return words.say("missing-hint", items=words.listed(missing)) if missing else ""

@@ -9,8 +9,10 @@ from typing import Any
 import pytest
 
 from bot.conversation.answer import Answer
+from bot.conversation.replies import hint
 from bot.conversation.talk import Conversation
 from bot.conversation.turn import Incoming
+from bot.conversation.wording import wording
 from bot.records import Records
 from tests.conversation.talking import START, Grower
 
@@ -469,3 +471,10 @@ async def test_them_are_the_plants_of_the_message_before(mira: Grower) -> None:
     ruby, phals = await plants(mira)
     assert (phals["pot_cm"], phals["growth"]) == (11.0, "flowering")
     assert (ruby["pot_cm"], ruby["growth"]) == (8.0, None)
+
+
+async def test_the_hint_does_not_ask_for_what_is_on_record(mira: Grower) -> None:
+    plain = await mira.says("2 l 20-20-20 powder quarter")
+    assert "the medium" in hint(plain, wording("en"))
+    known = await mira.says(RUBY, TUB, "my tap is 8 dH", "2 l for Ruby")
+    assert hint(known, wording("en")) == ""

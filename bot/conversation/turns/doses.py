@@ -208,9 +208,22 @@ async def _answered(turn: Turn, reading: Reading, collection: Collection) -> out
     answer = answer.model_copy(
         update={"understood": understood(turn.reading), "message": turn.incoming.text}
     )
+    if answer.kind == "dose":
+        answer = answer.model_copy(update={"details": {"known": _known(filled)}})
     if answer.kind in ("dose", "ask", "no_feed"):
         await _remember(turn, reading, answer)
     return answer
+
+
+def _known(filled: Reading) -> list[str]:
+    """What the dose could rest on, said or from the records; the rest would make it better."""
+    values = {
+        "plant": filled.genera,
+        "medium": filled.medium,
+        "label": filled.label_rate,
+        "water": filled.water,
+    }
+    return [name for name, value in values.items() if value]
 
 
 async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
