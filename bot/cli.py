@@ -133,7 +133,7 @@ def chat_command(
 async def _chat(desk: Desk) -> int:
     from bot.channels.terminal import chat
 
-    await chat(desk.language, desk.answered, desk.incoming(""), data_folder() / "chat-history")
+    await chat(desk.language, desk.answered, data_folder() / "chat-history")
     return 0
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import gc
 import logging
 import tempfile
 from collections.abc import Awaitable, Callable
@@ -16,7 +17,7 @@ from bot.channels.terminal import open_file
 from bot.conversation.answer import Answer
 from bot.conversation.talk import Conversation, apology
 from bot.conversation.turn import Incoming
-from bot.records import open_records, owners, transfer
+from bot.records import Records, open_records, owners, transfer
 from bot.records.errors import DatabaseBusy, DatabaseProblem
 from bot.settings import default_database, demo_file
 
@@ -46,7 +47,7 @@ class Desk:
             person=self.person,
             channel=_CHANNEL,
             said_at=said_at,
-            today=self.today or date.today(),
+            today=self.today,
             group=self.group,
             language=self.language,
             south=self.south,
@@ -107,21 +108,22 @@ async def _served(
     try:
         desk.conversation = Conversation(records)
         if demo is not None:
-            if not demo.is_file():
-                raise click.UsageError(
-                    "the demo lies in fixtures/ beside the program: run it there"
-                )
-            preview = await asyncio.to_thread(
-                lambda: transfer.read_export(demo.read_text(encoding="utf-8"))
-            )
-            incoming = desk.incoming("")
-            async with records.writing() as session:
-                owner = await owners.find_or_add(
-                    session, incoming.address, created_at=incoming.said_at
-                )
-                await transfer.import_export(session, owner.id, preview)
-            if desk.today is None and preview.last_on is not None:
-                desk.today = preview.last_on + DEMO_LATER
+            await _play(desk, records, demo)
+        gc.freeze()  # what is loaded by now stays: the collector need not walk it with every row
         return await talk(desk)
     finally:
         await records.close()
+
+
+async def _play(desk: Desk, records: Records, demo: Path) -> None:
+    """Fill the records with the demo, and begin a week after its last entry."""
+    if not demo.is_file():
+        raise click.UsageError("the demo lies in fixtures/ beside the program: run it there")
+    text = demo.read_text(encoding="utf-8")
+    preview = await asyncio.to_thread(transfer.read_export, text)
+    incoming = desk.incoming("")
+    async with records.writing() as session:
+        owner = await owners.find_or_add(session, incoming.address, created_at=incoming.said_at)
+        await transfer.import_export(session, owner.id, preview)
+    if desk.today is None and preview.last_on is not None:
+        desk.today = preview.last_on + DEMO_LATER

@@ -58,8 +58,8 @@ def _date(words: Words) -> tuple[When | None, frozenset[int]]:
         if month_named is None:
             continue
         before, after = index - 1, index + 1
-        if before >= 0 and words.raws[before].text in ("th", "st", "nd", "rd", "of"):
-            before -= 1
+        while words.type_at(before) == "OF" or words.cue_at(before) == "ordinal":
+            before -= 1  # '3rd of march'
         for day_at in (before, after):
             day_said = whole(words, day_at)
             if day_said is not None and 1 <= day_said <= 31:

@@ -105,10 +105,7 @@ class Facts:
         """Whether nothing but a day stands in it: 'tomorrow?', 'and on sunday?'."""
         asking = [m for m in self.found if m.value in ("and_for", "them")]
         held = set(self.when[1]) | {i for m in asking for i in range(m.at, m.end)}
-        return bool(held) and all(
-            i in held or self._is_filler(i) or self.raws[i].text == "next"
-            for i in range(len(self.raws))
-        )
+        return bool(held) and all(i in held or self._is_filler(i) for i in range(len(self.raws)))
 
     def _entry(self, index: int) -> Entry | None:
         return self.words.lexicon.words.get(self.raws[index].text)
@@ -130,7 +127,8 @@ class Facts:
             return "", frozenset()
         for index in range(renaming.end, len(self.raws)):
             entry = self._entry(index)
-            if entry is not None and (entry.type == "TO" or self.raws[index].text == "as"):
+            towards = entry is not None and entry.type == "TO"
+            if towards or self.words.cue_at(index) == "becomes":
                 return self._name_from(index + 1)
         return self._name_after_target(renaming)
 
@@ -317,7 +315,7 @@ class Facts:
             traits=tuple(traits),
             place=self.place,
             medium=self.rest.medium,
-            everything=self.has("everything") or self._all_but(cut),
+            everything=self.has("everything", "both") or self._all_but(cut),
             again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut)),
             not_genera=tuple(unique(v for i, v in self.genus_places if i > cut)),

@@ -5,6 +5,10 @@ from __future__ import annotations
 from grammar.marks import Mark, Words
 from grammar.order import LabelSaid
 
+#: Words that may stand between a figure and what it is of, and how many.
+_BETWEEN = frozenset({"PERCENT", "OF", "FOR", "FILLER", "ARTICLE", "IN"})
+_NEAR = 4
+
 
 def label(words: Words) -> tuple[LabelSaid, frozenset[int]]:
     """Nitrogen forms, density, price and pack, and the words that say them."""
@@ -37,20 +41,20 @@ def _beside(
     """The number next to a mark: '9 % nitrate', 'nitrate 9', 'density is 1.2', '12 €', '$ 12'."""
     before = mark.at - 1
     used = [before]
-    while before >= 0 and words.raws[before].text in ("%", "of", "percent", "as", "it", "is"):
+    while words.type_at(before) in _BETWEEN and mark.at - before <= _NEAR:
         before -= 1
         used.append(before)
     after = mark.end
     behind = [after]
-    while after < len(words.raws) and words.raws[after].text in ("is", "of", "n", "about", "for"):
+    while words.type_at(after) in _BETWEEN - {"PERCENT"} and after - mark.end < _NEAR:
         after += 1
         behind.append(after)
     percent = after + 1
-    if percent < len(words.raws) and words.raws[percent].text in ("%", "percent"):
+    if words.type_at(percent) == "PERCENT":
         behind.append(percent)
     order = ((behind, after), (used, before))
-    near = not words.raws[mark.at].after_break if words.raws else False
-    if near and (sign or (mark.at - 1 >= 0 and words.raws[mark.at - 1].text in ("%", "percent"))):
+    percent_before = words.type_at(mark.at - 1) == "PERCENT"
+    if not words.raws[mark.at].after_break and (sign or percent_before):
         order = ((used, before), (behind, after))
     for places, at in order:
         if 0 <= at < len(words.raws) and at not in taken and words.raws[at].kind == "number":

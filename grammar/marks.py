@@ -38,17 +38,29 @@ class Words:
     lexicon: Lexicon
     found: list[Mark]
 
+    def type_at(self, index: int) -> str:
+        """What the vocabulary of a dose takes this word for; empty outside and for unknown."""
+        if not 0 <= index < len(self.raws):
+            return ""
+        entry = self.lexicon.words.get(self.raws[index].text)
+        return entry.type if entry is not None else ""
+
+    def cue_at(self, index: int) -> str:
+        """The value of the order phrase that holds this word; empty where none does."""
+        held = (m.value for m in self.found if m.type == "ORDER" and m.at <= index < m.end)
+        return next(held, "")
+
 
 @lru_cache(maxsize=256)
-def _known(names: Names) -> Trie:
-    """The names on record, with and without the s of possession."""
+def _known(names: Names, possessive: tuple[str, ...]) -> Trie:
+    """The names on record, also as owning something."""
     trie = Trie()
     for type_, listed in (
         ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
     ):  # fmt: skip
         for name in listed:
             parts = pieces(fold(name).text)
-            for ending in ("", "'s") if parts else ():
+            for ending in ("", *possessive) if parts else ():
                 _put(trie, [*parts[:-1], parts[-1] + ending], Entry(type_, name))
     return trie
 
@@ -74,7 +86,7 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     list of Mark
         In order, none overlapping another.
     """
-    known = _known(names)
+    known = _known(names, lexicon.possessive)
     found: list[Mark] = []
     index = 0
     while index < len(raws):

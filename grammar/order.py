@@ -59,9 +59,14 @@ class Target:
         return not (self.named or self.again)
 
     @property
+    def named_one(self) -> bool:
+        """Whether plants were meant by their name, their kind or their place."""
+        return bool(self.names or self.genera or self.place)
+
+    @property
     def named(self) -> bool:
         """Whether plants were meant by more than 'them'."""
-        return bool(self.names or self.genera or self.place or self.everything)
+        return self.named_one or self.everything
 
 
 @dataclass(frozen=True, slots=True)

@@ -170,7 +170,8 @@ def _history(facts: Facts) -> Order | None:
     asks_last = (
         facts.has("last") and "?" in facts.folded.text and facts.has("fed", "flush", "clear")
     )
-    if not (facts.has("history") or asks_last) or facts.asks_dose:
+    logged = facts.has("log") and not facts.has("fed", "flush", "clear", "gave")
+    if not (facts.has("history") or logged or asks_last) or facts.asks_dose:
         return None
     kinds = [k for k in ("flush", "clear", "fed") if facts.has(k)]
     if not kinds and facts.rest.mentions_feeding:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import AsyncIterator, Awaitable, Callable
+from datetime import date
 from pathlib import Path
 
 import click
@@ -11,7 +12,7 @@ import click
 from bot.conversation.answer import Answer, File
 from bot.conversation.ask import Setting, warm_up
 from bot.conversation.replies import hint
-from bot.conversation.turn import Incoming, Opened
+from bot.conversation.turn import Opened
 from bot.conversation.wording import wording
 
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
@@ -23,20 +24,19 @@ _MOST_FILES = 20
 Answering = Callable[[str], Awaitable[Answer]]
 
 
-async def chat(language: str | None, answered: Answering, warm: Incoming, history: Path) -> None:
+async def chat(language: str | None, answered: Answering, history: Path) -> None:
     """Answer line by line until the person leaves.
 
     Parameters
     ----------
     language : of the greeting, None for English
     answered : gives an answer, an apology for a fault of ours among them
-    warm : what an incoming message looks like, to load what the first answer would wait for
     history : file that keeps what was typed at the prompt
     """
     interactive = sys.stdin.isatty()
     words = wording(language or "en")
     if interactive:
-        warm_up(Setting(today=warm.today, south=warm.south, language=language))
+        warm_up(Setting(today=date.today(), language=language))
         click.echo(words.say("help-chat"))
     async for line in _prompted(history) if interactive else _piped():
         typed = line.strip()

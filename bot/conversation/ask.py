@@ -34,8 +34,8 @@ LEAST_N_PERCENT = 1.0
 class OnRecord:
     """What the records add to a request beyond what its reading can hold.
 
-    `label_from` is 'product' where the rate is that of the shelf; `lines` say in the reply what
-    was taken from the records.
+    `label_from` is 'product' where the rate is that of the shelf; `some_unknown` where the kind of
+    some plants is not known; `lines` say in the reply what was taken from the records.
     """
 
     label_from: str = "label"
@@ -43,6 +43,7 @@ class OnRecord:
     density_kg_l: float | None = None
     scale_step_g: float | None = None
     syringe_step_ml: float | None = None
+    some_unknown: bool = False
     lines: tuple[str, ...] = ()
 
 
@@ -288,6 +289,7 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         medium=reading.medium,
         growth=reading.growth,
         plants=plants,
+        some_unknown=known.some_unknown,
         types_rest=bool(types) and reading.growth not in GROWING,
         target_n_mg_l=reading.target_n_mg_l,
         target_ec_ms_cm=reading.target_ec_ms_cm,

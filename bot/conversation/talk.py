@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable
 from dataclasses import replace
@@ -21,7 +20,7 @@ from bot.conversation.collection import (
     pick,
     refreshed,
 )
-from bot.conversation.turn import Incoming, StillToCome, Turn
+from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import day, diary, doses, home, plants, shelf, take_along
 from bot.conversation.wording import wording
 from bot.records import Records, memory, owners
@@ -87,8 +86,6 @@ class Conversation:
     def __init__(self, records: Records) -> None:
         self._records = records
         self._seen: OrderedDict[int, Seen] = OrderedDict()
-        # What is loaded by now stays for good: the collector need not walk it while rows come in.
-        gc.freeze()
 
     async def answer(self, incoming: Incoming) -> out.Answer:
         """Answer one message.
@@ -161,8 +158,8 @@ async def _told_kindly(turn: Turn, respond: Handler) -> out.Answer:
     words = turn.words
     try:
         return await respond(turn)
-    except StillToCome:
-        return turn.refuse("refuse-future")
+    except UnfitDay as error:
+        return turn.refuse(error.code)
     except NameTaken as error:
         return turn.refuse("refuse-name-taken", name=error.name)
     except TooMany as error:
@@ -173,10 +170,6 @@ async def _told_kindly(turn: Turn, respond: Handler) -> out.Answer:
         return turn.refuse("refuse-bad-value", field=error.field, reason=error.reason)
     except Refused:
         return turn.refuse("refuse-records")
-    except ValueError as error:
-        if "day is out of range" in str(error) or "month must be" in str(error):
-            return turn.refuse("refuse-no-such-day")
-        raise
 
 
 async def _respond(turn: Turn) -> out.Answer:
@@ -242,7 +235,7 @@ async def _picked(turn: Turn) -> out.Answer | None:
     text = turn.incoming.text.strip().casefold().rstrip(".!")
     ids: list[int] = turn.question["ids"]
     target = turn.order.target
-    if text in turn.words.say("word-all").split("|"):
+    if target.everything and not target.named_one:
         chosen = tuple(turn.question["all"])
     elif text.isdecimal() and 1 <= int(text) <= len(ids):
         chosen = (ids[int(text) - 1],)

@@ -7,6 +7,7 @@ from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 from typing import Any, TypeAlias
+from zoneinfo import ZoneInfo
 
 from sqlalchemy.ext.asyncio import AsyncSession
 
@@ -21,8 +22,6 @@ from grammar import Order, Reading, When
 
 #: Plants of one message that are remembered for 'them' in the next.
 _MOST_REMEMBERED = 600
-
-
 #: What opening gives: a text, several by file name, or nothing.
 Opened: TypeAlias = str | dict[str, str] | None
 
@@ -37,7 +36,7 @@ class Incoming:
     person : how the channel names them
     channel : the channel's code
     said_at : the instant, with a zone
-    today : the person's day
+    today : the day it is taken to be; None: that of the instant, where the person lives
     group : how the channel names the group it was said in, None in private
     open_file : gives the text of a file that was named, the texts of a folder by name, or None;
         None where the channel has no files
@@ -47,7 +46,7 @@ class Incoming:
     person: str
     channel: str
     said_at: datetime
-    today: date
+    today: date | None = None
     group: str | None = None
     language: str | None = None
     south: bool = False
@@ -83,8 +82,11 @@ class Turn:
 
     @property
     def today(self) -> date:
-        """The person's day."""
-        return self.incoming.today
+        """The person's day: on their own clock, where they said where they live."""
+        if self.incoming.today is not None:
+            return self.incoming.today
+        zone = self.owner.zone if self.owner is not None else None
+        return self.incoming.said_at.astimezone(ZoneInfo(zone) if zone else None).date()
 
     @property
     def south(self) -> bool:
@@ -192,8 +194,26 @@ class Turn:
         return answer_to(self.reading, "refused", self.words.say(code, **values))
 
 
-class StillToCome(Exception):
-    """Something that was done on a day that is yet to come."""
+class UnfitDay(Exception):
+    """A day that something cannot have been done on; `code` is the sentence that says why."""
+
+    def __init__(self, code: str) -> None:
+        super().__init__(code)
+        self.code = code
+
+
+def _dated(when: When, year: int) -> date:
+    """The day a date means, in this year where none was said.
+
+    Raises
+    ------
+    UnfitDay
+        There is no such day.
+    """
+    try:
+        return date(when.year or year, when.value, when.day or 1)
+    except ValueError as error:
+        raise UnfitDay("refuse-no-such-day") from error
 
 
 def day_past(when: When | None, today: date) -> date:
@@ -201,27 +221,24 @@ def day_past(when: When | None, today: date) -> date:
 
     Raises
     ------
-    StillToCome
-        The day is yet to come.
-    ValueError
-        There is no such day.
+    UnfitDay
+        It is yet to come, there is no such day, or more than one day was said.
     """
     if when is None:
         return today
-    if when.kind == "day":
-        if when.value < 0:
-            raise StillToCome
-        return today - timedelta(days=when.value)
     if when.kind == "weekday":
         return today - timedelta(days=(today.isoweekday() - when.value) % 7)
-    if when.kind == "date":
-        said = date(when.year or today.year, when.value, when.day or 1)
+    if when.kind == "day":
+        said = today - timedelta(days=when.value)
+    elif when.kind == "date":
+        said = _dated(when, today.year)
         if said > today and when.year is None:
-            said = date(today.year - 1, when.value, when.day or 1)
-        if said > today:
-            raise StillToCome
-        return said
-    return today
+            said = _dated(when, today.year - 1)
+    else:
+        raise UnfitDay("refuse-which-day")
+    if said > today:
+        raise UnfitDay("refuse-future")
+    return said
 
 
 def day_ahead(when: When | None, today: date) -> date:
@@ -229,8 +246,8 @@ def day_ahead(when: When | None, today: date) -> date:
 
     Raises
     ------
-    ValueError
-        There is no such day.
+    UnfitDay
+        There is no such day, or more than one day was said.
     """
     if when is None:
         return today
@@ -238,12 +255,12 @@ def day_ahead(when: When | None, today: date) -> date:
         return today - timedelta(days=when.value)
     if when.kind == "weekday":
         return today + timedelta(days=(when.value - today.isoweekday()) % 7)
-    if when.kind == "date":
-        said = date(when.year or today.year, when.value, when.day or 1)
-        if said < today and when.year is None:
-            said = date(today.year + 1, when.value, when.day or 1)
-        return said
-    return today
+    if when.kind != "date":
+        raise UnfitDay("refuse-which-day")
+    said = _dated(when, today.year)
+    if said < today and when.year is None:
+        said = _dated(when, today.year + 1)
+    return said
 
 
 def day_since(when: When | None, today: date) -> date | None:
@@ -251,8 +268,8 @@ def day_since(when: When | None, today: date) -> date | None:
 
     Raises
     ------
-    ValueError
-        There is no such day.
+    UnfitDay
+        It is yet to come, or there is no such day.
     """
     if when is None:
         return None

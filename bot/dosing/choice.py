@@ -1,7 +1,8 @@
 """Which feed on the shelf suits a plant: by growth, medium, water and completeness.
 
-Each rule is a code, a test, a weight and a source beside each other. The weights are ours: they
-only order what is on the shelf.
+Each rule is a code, a test, a weight and a source beside each other. The weights and limits are
+ours: they only order what is on the shelf. Rules that weigh less than `_TOLD` settle ties; they
+and those against a feed are not given as reasons.
 """
 
 from __future__ import annotations
@@ -9,15 +10,32 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 
-from bot.dosing.completeness import lacking
+from bot.dosing.completeness import Lacking, lacking
 from bot.dosing.label import elemental_percent
 from bot.dosing.strength import COMMON, GROWING
 
 #: Two scores nearer than this are about equal.
 _CLOSE = 0.5
+#: A rule that weighs less is not given as a reason.
+_TOLD = 0.5
 _PURE = frozenset({"rain", "reverse_osmosis", "distilled"})
-_WANG = "Wang: nitrate at least half, better three quarters of the nitrogen, in bark and sphagnum"
-_BARK_BINDS = "microbes in fresh bark take up nitrogen: common practice, no source"
+_ORCHID_MEDIA = ("bark", "sphagnum", "mixed")
+_NITRATE = (
+    "Wang, HortScience 43 (2008): in bark and sphagnum at least half, better three quarters of the "
+    "nitrogen as nitrate; nitrate feeds in dark weather: Michigan State University Extension 2023"
+)
+_POTASSIUM = "Wang, HortScience 42 (2007): at 200 mg/l N at least 200 mg/l K, leaves are lost below"
+_BLOOM = (
+    "common practice, no source; against it Wang, HortScience 35 (2000) 60: fewer flowers with "
+    "little N and high P, 15 to 19 against 24"
+)
+_BARK_BINDS = "bark binds more nitrogen than peat: HortScience 44 (2009) 781"
+_UREA = (
+    "must first be turned by microbes or roots: common practice, no source; against it Plant and "
+    "Soil 319 (2009) 95: roots of Phalaenopsis take urea up; Wang and Konow: 52 % urea good in "
+    "bark with peat"
+)
+_PURE_WATER = "with pure water take a feed with Ca and Mg: Fisher, GrowerTalks 2022"
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +49,7 @@ class Candidate:
     extras : further elements by symbol [% of mass]
     form : powder, liquid or None
     n_nitrate, n_ammonium, n_urea : nitrogen by its form [% of mass], None where not told
+    trace_elements : whether the label names them without figures
     """
 
     key: str
@@ -40,6 +59,7 @@ class Candidate:
     n_nitrate: float | None = None
     n_ammonium: float | None = None
     n_urea: float | None = None
+    trace_elements: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,9 +121,13 @@ def choose(
     Beside each rule in `_RULES`.
     """
     need = _Need(growth, medium, water_kind, season)
-    ranked = sorted((_ranked(c, need) for c in candidates), key=lambda r: (-r.score, r.key))
+    ranked = sorted((_ranked(c, need) for c in candidates), key=_place)
     close = len(ranked) > 1 and ranked[0].score - ranked[1].score < _CLOSE
     return Choice(ranked[0].key if ranked else None, tuple(ranked), close)
+
+
+def _place(ranked: Ranked) -> tuple[float, str, tuple[str, ...]]:
+    return -ranked.score, ranked.key, tuple(reason.code for reason in ranked.reasons)
 
 
 def _ranked(candidate: Candidate, need: _Need) -> Ranked:
@@ -111,7 +135,7 @@ def _ranked(candidate: Candidate, need: _Need) -> Ranked:
     for rule in _RULES:
         if rule.speaks(candidate, need):
             score += rule.weight
-            if rule.weight > 0:
+            if rule.weight >= _TOLD:
                 reasons.append(Reason(rule.code, rule.source))
     return Ranked(candidate.key, tuple(reasons), score)
 
@@ -133,11 +157,27 @@ def _share(candidate: Candidate) -> tuple[float, float]:
 
 def _leafy(candidate: Candidate, need: _Need) -> bool:
     phosphorus, potassium = _share(candidate)
-    return need.growth in GROWING and phosphorus <= 0.3 and potassium <= 1.0
+    growing = need.growth in GROWING and candidate.analysis[0] > 0
+    return growing and phosphorus <= 0.3 and potassium <= 1.0
+
+
+def _poor_in_nitrogen(candidate: Candidate, need: _Need) -> bool:
+    n, p2o5, k2o = candidate.analysis
+    return need.growth in GROWING and (k2o > 1.6 * n or p2o5 > 1.2 * n)
 
 
 def _for_bloom(candidate: Candidate, need: _Need) -> bool:
-    return need.growth == "flowering" and _share(candidate)[1] >= 1.0
+    phosphorus, potassium = _share(candidate)
+    return need.growth == "flowering" and potassium >= 0.9 and phosphorus <= 1.0
+
+
+def _poor_in_potassium(candidate: Candidate, need: _Need) -> bool:
+    return need.growth == "flowering" and _share(candidate)[1] < 0.5
+
+
+def _bloom_emphasis(candidate: Candidate, need: _Need) -> bool:
+    n, p2o5, k2o = candidate.analysis
+    return need.growth == "flowering" and min(p2o5, k2o) > n
 
 
 def _balanced(candidate: Candidate, need: _Need) -> bool:
@@ -154,7 +194,8 @@ def _nitrate_share(candidate: Candidate) -> float | None:
 
 def _mostly_nitrate(candidate: Candidate, need: _Need) -> bool:
     share = _nitrate_share(candidate)
-    return share is not None and share >= 0.5 and need.medium in ("bark", "sphagnum", "mixed")
+    matters = need.medium in _ORCHID_MEDIA or need.season == "winter"
+    return matters and share is not None and share >= 0.5
 
 
 def _much_urea(candidate: Candidate, need: _Need) -> bool:
@@ -172,12 +213,16 @@ def _brings_calcium(candidate: Candidate, need: _Need) -> bool:
     return need.water_kind in _PURE and has
 
 
+def _gaps(candidate: Candidate) -> Lacking:
+    return lacking(candidate.analysis, candidate.extras, trace_elements=candidate.trace_elements)
+
+
 def _complete(candidate: Candidate, need: _Need) -> bool:
-    return lacking(candidate.analysis, candidate.extras, trace_elements=False).complete
+    return _gaps(candidate).complete
 
 
 def _has_micro(candidate: Candidate, need: _Need) -> bool:
-    gaps = lacking(candidate.analysis, candidate.extras, trace_elements=False)
+    gaps = _gaps(candidate)
     return not gaps.micro and bool(gaps.macro)
 
 
@@ -185,18 +230,23 @@ def _no_nitrogen(candidate: Candidate, need: _Need) -> bool:
     return candidate.analysis[0] < 1.0
 
 
+def _one_sided(candidate: Candidate, need: _Need) -> bool:
+    return min(candidate.analysis[1:]) <= 0
+
+
 _RULES = (
-    _Rule("calcium-for-pure-water", _brings_calcium, 3.0, COMMON),
+    _Rule("calcium-for-pure-water", _brings_calcium, 3.0, _PURE_WATER),
     _Rule("growth-nitrogen", _leafy, 2.0, COMMON),
-    _Rule("bloom-potassium", _for_bloom, 2.0,
-          "Wang, HortScience 42 (2007): at least 200 mg/l K; more phosphorus is not needed"),
+    _Rule("bloom-potassium", _for_bloom, 2.0, _POTASSIUM),
     _Rule("balanced-in-doubt", _balanced, 2.0, COMMON),
-    _Rule("nitrate", _mostly_nitrate, 1.5, _WANG),
+    _Rule("nitrate", _mostly_nitrate, 1.5, _NITRATE),
     _Rule("bark-nitrogen", _feeds_bark, 0.5, _BARK_BINDS),
     _Rule("complete", _complete, 1.0, COMMON),
     _Rule("micro-elements", _has_micro, 0.5, COMMON),
-    _Rule("much-urea", _much_urea, -1.0,
-          "urea must first be turned by microbes, few in potting media: common practice, "
-          "no source; Wang and Konow found 52 % urea good in bark with peat"),
+    _Rule("bloom-emphasis", _bloom_emphasis, 0.25, _BLOOM),
+    _Rule("much-urea", _much_urea, -0.5, _UREA),
+    _Rule("little-nitrogen-in-growth", _poor_in_nitrogen, -1.0, COMMON),
+    _Rule("little-potassium-in-flower", _poor_in_potassium, -1.0, _POTASSIUM),
+    _Rule("one-sided", _one_sided, -4.0, "an essential element is missing: as in completeness.py"),
     _Rule("no-nitrogen", _no_nitrogen, -5.0, COMMON),
-)  # fmt: skip
+)

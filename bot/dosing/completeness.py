@@ -1,8 +1,10 @@
 """Which essential elements a label does not show.
 
-Essential mineral elements of plants: N, P, K, Ca, Mg, S and Fe, Mn, Zn, Cu, B, Mo (Marschner's
-Mineral Nutrition of Higher Plants, 3rd ed., 2012, from memory). Chlorine and nickel are essential
-too, but labels leave them out: water and traces in the salts bring enough.
+Essential mineral elements of plants: N, P, K, Ca, Mg, S and Fe, Mn, Zn, Cu, B, Mo, Cl, Ni
+(Fageria 2014, the 17 essential elements without C, H, O; the same list in Marschner's Mineral
+Nutrition of Higher Plants, 3rd ed., 2012, from memory). Chlorine and nickel are left out here:
+labels do not print them, water and traces in the salts bring enough (common practice, no source),
+so that every label would lack them and none could be better.
 """
 
 from __future__ import annotations
@@ -30,7 +32,7 @@ class Lacking:
 
     @property
     def complete(self) -> bool:
-        """Whether nothing is missing as far as the label tells."""
+        """Whether nothing is missing as far as the label tells; open where `unknown_micro`."""
         return not self.macro and not self.micro
 
 

@@ -58,6 +58,7 @@ class DoseRequest:
     strength : fraction asked for [1]
     target_n_mg_l, target_ec_ms_cm : wanted in the can [mg/L], [mS/cm]
     plants : as in the almanac
+    some_unknown : whether further plants are meant whose kind is not known
     types_rest : whether some types of a plant named by its genus alone rest now
     water_ec_ms_cm : of the water alone [mS/cm]; where unknown, an EC target is what the feed adds
     scale_step_g, syringe_step_ml : of the person's tools
@@ -77,6 +78,7 @@ class DoseRequest:
     medium: str | None = None
     growth: str | None = None
     plants: tuple[Genus, ...] = ()
+    some_unknown: bool = False
     types_rest: bool = False
     target_n_mg_l: float | None = None
     target_ec_ms_cm: float | None = None
@@ -177,7 +179,8 @@ def work_out(request: DoseRequest) -> Dose:
         medium=request.medium,
         growth=request.growth,
     )
-    feeding_class = most_sensitive(tuple(p.feeding_class for p in request.plants))
+    classes = tuple(p.feeding_class for p in request.plants)
+    feeding_class = most_sensitive((*classes, "moderate") if request.some_unknown else classes)
     bounds: _Bounds = {
         "label_fraction": label_per_litre / full,
         "n_mg_l_at_full": full * product.n_mg,

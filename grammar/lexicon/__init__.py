@@ -57,6 +57,7 @@ class Lexicon:
     samples: dict[Entry, str]  # how to say it, for suggestions
     orders: Trie  # what is said to somebody who keeps records
     order_words: frozenset[str]  # the longer words of that, for the speller
+    possessive: tuple[str, ...]  # endings of a name that owns something
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -131,7 +132,9 @@ def load(language: str) -> Lexicon:
     spoken = (w for n in _SPELLED for ps in own.get(n, {}).values() for p in ps for w in pieces(p))
     long = frozenset(w for w in spoken if len(w) > _SHORTEST and w.isalpha())
     digits = _digit_words(words)
-    return Lexicon(language, trie, words, rest, plain, digits, samples, _orders(tables), long)
+    owning = tuple(own.get("meta", {}).get("possessive", []))
+    orders = _orders(tables)
+    return Lexicon(language, trie, words, rest, plain, digits, samples, orders, long, owning)
 
 
 def _orders(tables: dict[str, dict[str, list[str]]]) -> Trie:

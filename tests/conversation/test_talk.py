@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from datetime import timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
@@ -478,3 +478,42 @@ async def test_the_hint_does_not_ask_for_what_is_on_record(mira: Grower) -> None
     assert "the medium" in hint(plain, wording("en"))
     known = await mira.says(RUBY, TUB, "my tap is 8 dH", "2 l for Ruby")
     assert hint(known, wording("en")) == ""
+
+
+async def test_a_product_is_renamed(mira: Grower) -> None:
+    await mira.says(TUB, "rename blue tub to red tub")
+    assert "red tub" in (await mira.says("my shelf")).reply
+
+
+@pytest.mark.parametrize("line", ["fed Ruby in october", "flushed Ruby last month"])
+async def test_a_stretch_of_time_is_no_day(mira: Grower, line: str) -> None:
+    await mira.says(RUBY)
+    answer = await mira.says(line)
+    assert answer.kind == "refused"
+    assert "Which day" in answer.reply
+
+
+async def test_a_plant_of_unknown_kind_holds_the_others_to_the_moderate_ceiling(
+    mira: Grower,
+) -> None:
+    answer = await mira.says(PHALS, "add 2 orchids in bark", TUB, "2 l full strength")
+    assert answer.dose is not None
+    assert answer.dose.elements_mg_l["N"] == pytest.approx(125.0)
+
+
+@pytest.mark.parametrize("line", ["both", "all", "all of them"])
+async def test_all_of_those_asked_about(mira: Grower, line: str) -> None:
+    await mira.says("add a small cattleya", "add a big cattleya", "lost the cattleya", line)
+    assert await plants(mira) == []
+
+
+@pytest.mark.parametrize(("home", "day"), [("Auckland", "2026-06-08"), ("Honolulu", "2026-06-07")])
+async def test_the_day_is_that_where_the_person_lives(
+    records: Records, home: str, day: str
+) -> None:
+    # IANA time zone database: 13:00 UTC is 01:00 of the next day in Auckland, 03:00 in Honolulu
+    talk = Conversation(records)
+    at = datetime(2026, 6, 7, 13, tzinfo=UTC)
+    for line in (f"I live in {home}", RUBY, "fed Ruby"):
+        answer = await talk.answer(Incoming(line, "Mira", "test", at))
+    assert (answer.details or {})["on"] == day

@@ -1,4 +1,4 @@
-"""Which feed of a shelf suits, and what a label lacks."""
+"""Which feed of a shelf suits."""
 
 from __future__ import annotations
 
@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.dosing.choice import Candidate, Choice, choose
-from bot.dosing.completeness import MACRO, MICRO, lacking
+from bot.conversation.wording import wording
+from bot.dosing.choice import _RULES, _TOLD, Candidate, Choice, choose
 
 BALANCED = Candidate("balanced", (20, 20, 20))
 LEAFY = Candidate("leafy", (30, 10, 10))
@@ -17,6 +17,12 @@ BLOOM = Candidate("bloom", (6, 10, 30))
 CALCIUM = Candidate("calcium", (13, 3, 15), {"Ca": 8, "Mg": 2}, n_nitrate=11.5, n_ammonium=1.5)
 UREA = Candidate("urea", (30, 10, 10), n_nitrate=3, n_urea=22)
 PK = Candidate("pk", (0, 50, 30))
+HIGH_P = Candidate("a-high-p", (6, 30, 30))
+NITRATE = Candidate("a-nitrate", (15.5, 0, 0), {"Ca": 19}, n_nitrate=14.4, n_ammonium=1.1)
+SUPPLEMENT = Candidate("a-supplement", (0, 0, 0), {"Ca": 8, "Mg": 3})
+OTHER_LEAFY = Candidate("other", (20, 5, 19), n_nitrate=12, n_ammonium=8)
+CALCIUM_BARE = Candidate("a-bare", (13, 3, 15))
+WITH_TRACES = Candidate("traces", (20, 20, 20), trace_elements=True)
 
 
 def best(*shelf: Candidate, **need: str | None) -> Choice:
@@ -38,6 +44,22 @@ def best(*shelf: Candidate, **need: str | None) -> Choice:
         # nitrate at least half of the nitrogen in bark and sphagnum: Wang
         ((UREA, CALCIUM), {"medium": "bark"}, "calcium"),
         ((BALANCED, PK), {"growth": "flowering"}, "balanced"),
+        # fewer flowers with little N and high P: Wang, HortScience 35 (2000) 60
+        ((CALCIUM, HIGH_P), {"growth": "flowering"}, "calcium"),
+        # leaves are lost at little potassium: Wang, HortScience 42 (2007)
+        ((BALANCED, LEAFY), {"growth": "flowering"}, "balanced"),
+        # common practice, no source
+        ((BLOOM, BALANCED), {"growth": "growing"}, "balanced"),
+        ((BALANCED, HIGH_P), {}, "balanced"),
+        # calcium nitrate or a supplement alone is no feed: P and K are essential (Marschner)
+        ((BALANCED, NITRATE), {"growth": "growing", "medium": "bark"}, "balanced"),
+        ((BALANCED, SUPPLEMENT), {"growth": "growing", "water_kind": "rain"}, "balanced"),
+        # urea against nitrate in dark weather: Michigan State University Extension 2023
+        ((UREA, OTHER_LEAFY), {"growth": "growing", "season": "winter"}, "other"),
+        # bark binds nitrogen: HortScience 44 (2009) 781
+        ((LEAFY, CALCIUM_BARE), {"growth": "growing", "medium": "bark"}, "leafy"),
+        # common practice, no source: micro elements belong on the label
+        ((BALANCED, WITH_TRACES), {}, "traces"),
     ],
 )
 def test_the_best_of_a_shelf(shelf: tuple[Candidate, ...], need: dict[str, str], key: str) -> None:
@@ -52,6 +74,13 @@ def test_an_empty_shelf_has_no_best() -> None:
 
 def test_twins_are_close() -> None:
     assert best(BALANCED, Candidate("other", (18, 18, 18))).close
+
+
+def test_high_phosphorus_in_flower_weighs_less_than_what_counts_as_about_equal() -> None:
+    # against high P for flowers: Wang, HortScience 35 (2000) 60
+    found = best(BALANCED, HIGH_P, growth="flowering")
+    assert found.close
+    assert all(ranked.reasons == () for ranked in found.ranked)
 
 
 SHELF = (BALANCED, LEAFY, BLOOM, CALCIUM, UREA, PK)
@@ -71,29 +100,48 @@ def test_the_order_on_the_shelf_does_not_matter(
     assert sorted(r.key for r in mixed.ranked) == sorted(c.key for c in SHELF)
 
 
-def test_a_bare_label_lacks_the_secondary_and_micro_elements() -> None:
-    # essential elements: Marschner 2012, from memory
-    found = lacking((20, 20, 20), {}, trace_elements=False)
-    assert found.macro == ("Ca", "Mg", "S")
-    assert found.micro == MICRO
-    assert not found.complete
+NUMBERS = st.floats(0, 33)
+ANY = st.builds(
+    Candidate,
+    key=st.sampled_from("abc"),  # the same key twice, too
+    analysis=st.tuples(NUMBERS, NUMBERS, NUMBERS),
+    extras=st.dictionaries(st.sampled_from(("Ca", "Mg", "Fe", "S")), NUMBERS),
+    n_nitrate=st.none() | NUMBERS,
+    n_urea=st.none() | NUMBERS,
+    trace_elements=st.booleans(),
+)
 
 
-def test_trace_elements_without_figures_are_unknown_not_lacking() -> None:
-    found = lacking((20, 20, 20), {}, trace_elements=True)
-    assert found.micro == ()
-    assert found.unknown_micro
+@given(
+    st.lists(ANY, max_size=5),
+    st.randoms(use_true_random=False),
+    st.sampled_from([None, "growing", "flowering", "resting"]),
+    st.sampled_from([None, "bark", "perlite"]),
+    st.sampled_from([None, "winter", "summer"]),
+)
+def test_any_shelf_is_ranked_whole_and_alike_in_any_order(
+    shelf: list[Candidate],
+    chance: random.Random,
+    growth: str | None,
+    medium: str | None,
+    season: str | None,
+) -> None:
+    mixed = chance.sample(shelf, len(shelf))
+    found = best(*shelf, growth=growth, medium=medium, season=season)
+    assert best(*mixed, growth=growth, medium=medium, season=season) == found
+    assert sorted(r.key for r in found.ranked) == sorted(c.key for c in shelf)
+    assert found.best == (found.ranked[0].key if shelf else None)
+    scores = [r.score for r in found.ranked]
+    assert scores == sorted(scores, reverse=True)
 
 
-def test_a_label_with_everything_is_complete() -> None:
-    rest = dict.fromkeys((*MACRO[3:], *MICRO), 0.1)
-    assert lacking((5, 5, 5), rest, trace_elements=False).complete
+@pytest.mark.parametrize("code", [rule.code for rule in _RULES])
+def test_a_rule_stands_once_with_its_source(code: str) -> None:
+    rules = [rule for rule in _RULES if rule.code == code]
+    assert [bool(rule.source.strip()) for rule in rules] == [True]
+    assert rules[0].weight != 0
 
 
-@given(st.sets(st.sampled_from((*MACRO[3:], *MICRO))))
-def test_an_element_is_shown_or_lacking(shown: set[str]) -> None:
-    order = sorted(shown)
-    random.Random(1).shuffle(order)
-    found = lacking((1, 1, 1), dict.fromkeys(order, 1.0), trace_elements=False)
-    assert shown | set(found.macro) | set(found.micro) == {*MACRO[3:], *MICRO}
-    assert not shown & {*found.macro, *found.micro}
+@pytest.mark.parametrize("code", [rule.code for rule in _RULES if rule.weight >= _TOLD])
+def test_a_reason_has_its_sentence(code: str) -> None:
+    assert wording("en").has(f"choice-{code}")

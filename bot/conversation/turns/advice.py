@@ -8,6 +8,7 @@ from functools import cache
 from bot.conversation.turn import Turn
 from bot.dosing.advice import Advice, PlantState, Reason, advise
 from bot.dosing.plants import Genus, of_name, resting, types_of
+from bot.dosing.pot_water import watering_l
 from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING
 from bot.records.models import Plant
@@ -67,6 +68,13 @@ def advice_for(plant: Plant, day: date, *, south: bool) -> Advice:
         season=season_of(day.month, south=south),
         south=south,
     )
+
+
+def water_for(plant: Plant) -> float:
+    """Water that a plant, or several alike, takes at a watering [L]: as told, else by the pot."""
+    if plant.water_ml is not None:
+        return plant.water_ml / 1000 * plant.count
+    return watering_l(plant.medium, plant.pot_cm, count=plant.count).volume_l
 
 
 def reason(found: Reason, turn: Turn) -> str:

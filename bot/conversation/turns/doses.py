@@ -11,9 +11,8 @@ from bot.conversation.ask import OnRecord, respond, understood
 from bot.conversation.collection import Collection, label, labels, load, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, shelf
-from bot.conversation.turns.advice import advice_for, genus_of, growth_on
+from bot.conversation.turns.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
-from bot.dosing.pot_water import watering_l
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
 from bot.records.models import Plant, Product
 from bot.records.models import Water as WaterRow
@@ -262,6 +261,7 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
     used: list[str] = []
     notes: list[str] = []
     product = _product(turn, reading, collection)
+    own_rate = reading.label_rate is not None
     if product is not None:
         reading = _with_product(reading, product)
         used.append(shelf.described(product, turn))
@@ -274,12 +274,7 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         if differ:
             notes.append(words.say("on-record-differ"))
         if reading.volume_l is None:
-            volume = sum(
-                watering_l(p.medium, p.pot_cm, count=p.count).volume_l
-                if p.water_ml is None
-                else p.water_ml / 1000 * p.count
-                for p in plants
-            )
+            volume = sum(water_for(p) for p in plants)
             reading = replace(reading, volume_l=round(max(volume, 0.1), 1))
             notes.append(words.say("on-record-volume", litres=words.number(reading.volume_l or 0)))
     water = _water(reading, collection, plants)
@@ -290,11 +285,12 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
     lines = [words.say("on-record", items="; ".join(used)), *notes] if used else notes
     by_product = product is not None and product.label_per_litre is not None
     return reading, OnRecord(
-        label_from="product" if by_product and turn.reading.label_rate is None else "label",
+        label_from="product" if by_product and not own_rate else "label",
         product_name=product.name or "" if product is not None else "",
         density_kg_l=product.density_kg_l if product is not None else None,
         scale_step_g=owner.scale_step_g if owner is not None else None,
         syringe_step_ml=owner.syringe_step_ml if owner is not None else None,
+        some_unknown=any(p.genus is None for p in plants),
         lines=tuple(lines),
     )
 

@@ -9,12 +9,12 @@ from typing import TypeAlias
 
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.advice import advice_for, genus_of, growth_on, reason
+from bot.conversation.turns.advice import advice_for, genus_of, growth_on, reason, water_for
 from bot.conversation.turns.shelf import analysis_of
 from bot.dosing.advice import Action
 from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
 from bot.dosing.plants import Genus
-from bot.dosing.pot_water import flush_volume_l, watering_l
+from bot.dosing.pot_water import flush_volume_l
 from bot.dosing.season import season_of
 from bot.records.models import Plant, Product
 
@@ -92,15 +92,9 @@ def groups_of(
 def _volume_l(plants: list[Plant], action: str) -> float:
     if action == "nothing":
         return 0.0
-    total = 0.0
-    for plant in plants:
-        if action == "flush":
-            total += flush_volume_l(plant.pot_cm) * plant.count
-        elif plant.water_ml is not None:
-            total += plant.water_ml / 1000 * plant.count
-        else:
-            total += watering_l(plant.medium, plant.pot_cm, count=plant.count).volume_l
-    return total
+    if action == "flush":
+        return sum(flush_volume_l(p.pot_cm) * p.count for p in plants)
+    return sum(water_for(p) for p in plants)
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,8 @@ from datetime import date
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, described, is_of, label, labels, pick
-from bot.conversation.turn import StillToCome, Turn, day_past
+from bot.conversation.turn import Turn, day_past
+from bot.conversation.turns import shelf
 from bot.conversation.turns.advice import due
 from bot.records import log, places, plants
 from bot.records.models import Plant
@@ -183,6 +184,8 @@ def _not_found(turn: Turn, collection: Collection) -> out.Answer:
 async def rename(turn: Turn) -> out.Answer:
     """Give a plant, or a product, another name."""
     name = turn.order.name or ""
+    if turn.order.products and not turn.order.target.named:
+        return await shelf.rename(turn)
     if problem := name_means(name, turn):
         return turn.refuse("refuse-name-means", name=name, meaning=problem)
     return await on_target(turn, _rename, one=True)
@@ -386,16 +389,3 @@ def _row(plant: Plant, collection: Collection) -> dict[str, object]:
         "growth": plant.growth,
         "place": collection.place_of(plant) or None,
     }
-
-
-__all__ = [
-    "StillToCome",
-    "add",
-    "growth",
-    "listing",
-    "lose",
-    "move",
-    "on_target",
-    "rename",
-    "repot",
-]

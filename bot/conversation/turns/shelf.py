@@ -42,6 +42,18 @@ async def add(turn: Turn) -> out.Answer:
     return turn.tell("products", lines, choices=("undo",))
 
 
+async def rename(turn: Turn) -> out.Answer:
+    """Give a product another name."""
+    name = turn.order.name or ""
+    if _means_more(name, turn):
+        return turn.refuse("refuse-name-means", name=name, meaning=turn.words.say("name-is-figure"))
+    product = await _named(turn)
+    before = title(product, turn)
+    async with turn.writing() as told:
+        await products.change(told, product.id, name=name)
+    return turn.say("products", "plants-renamed", before=before, name=name, choices=("undo",))
+
+
 async def change(turn: Turn) -> out.Answer:
     """Add to what is known of a product."""
     refusal = _impossible(turn)
@@ -177,6 +189,7 @@ def candidate(product: Product) -> Candidate:
         n_nitrate=product.n_nitrate,
         n_ammonium=product.n_ammonium,
         n_urea=product.n_urea,
+        trace_elements=bool(product.trace_elements),
     )
 
 

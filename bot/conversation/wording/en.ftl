@@ -210,7 +210,6 @@ plants-place = { $place ->
     [none] Somewhere:
    *[other] { $place }:
 }
-word-all = all|all of them|both|everything|every one|all of it
 ask-which-plant = Which one of these { $count }? Send its number, or “all”.
 ask-which-plants = Which plants? Send a name, a kind or a place, like: flushed all phals.
 ask-no-plants-yet = No plants are on record yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
@@ -498,6 +497,7 @@ refuse-too-many = That would be more than { $most } entries. Take some off first
 refuse-bad-value = The { $field } does not fit ({ $reason }). Nothing was written. Send it again with another value.
 refuse-records = That does not fit what is on record. Nothing was written. Send “my plants” to see what there is.
 refuse-future = That day is still to come. Send a day that has been, like: fed Ruby yesterday.
+refuse-which-day = Which day? Send one, like: fed Ruby yesterday; or: on 3 march.
 refuse-no-such-day = There is no such day. Send it like: 3 march.
 refuse-nitrogen-over = The forms of nitrogen add up to { $forms } %, but the label shows { $n } % N. Look at the label again and send both.
 file-saved = Saved here as { $names }.
