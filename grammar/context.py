@@ -28,7 +28,7 @@ _SLOTS = frozenset({
 _GLUE = frozenset({
     "FILLER", "ASIDE", "ARTICLE", "AND", "PLUS", "OF", "IN", "TO", "OR", "FOR", "EVERY",
     "BETWEEN", "STRENGTH", "POINT", "TIMES", "NPK", "MIX", "MINUS", "PLANTS", "GROWING_VERB",
-    "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL",
+    "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL", "SLOWLY",
 })  # fmt: skip
 #: A quantity dissolved in a volume is at least this many times smaller than it.
 _DILUTED = 20.0
@@ -90,30 +90,56 @@ def _spaced(tokens: Tokens, index: int) -> int:
     return 3
 
 
+#: The nutrients of an analysis; P and K stand on labels for their oxides.
+_NUTRIENTS = {"N": "N", "P": "P", "P2O5": "P", "K": "K", "K2O": "K"}
+_NUTRIENT_SYMBOLS = frozenset({"n", "p", "k"})
+
+
 def _named(tokens: Tokens, index: int) -> tuple[Token | None, int]:
-    """N, P, K each with its number; P2O5 and K2O say the basis, P and K leave it open."""
-    found: dict[str, str] = {}
-    basis = "label"
-    at = index
+    """N, P and K in any order, each before or behind its number, with its oxide or without."""
     number_first = _type(tokens, index) == "NUMBER"
-    for wanted in (("N",), ("P", "P2O5"), ("K", "K2O")):
-        at = _skip(tokens, at, ("MINUS", "PLUS", "AND")) if at > index else at
-        number = at if number_first else at + 1
-        name = number + 1 if number_first else at
-        if number_first and _type(tokens, name) == "PERCENT":
-            name += 1
-        if _type(tokens, number) != "NUMBER" or _type(tokens, name) not in ("ELEMENT", "OXIDE"):
+    found: dict[str, str] = {}
+    elemental = False
+    at = end = index
+    while len(found) < len("NPK"):
+        number = at if number_first else _behind_name(tokens, at)
+        name = _skip(tokens, number + 1, ("PERCENT", "OF", "FILLER")) if number_first else at
+        nutrient = _nutrient(tokens, name)
+        if nutrient is None or nutrient in found or _type(tokens, number) != "NUMBER":
             return None, 0
-        if tokens[name].value not in wanted:
-            return None, 0
-        if number_first and tokens[name].value in ("P", "K"):
-            basis = "open"
-        found[wanted[0]] = tokens[number].value
-        at = max(number, name) + 1
-        if not number_first and _type(tokens, at) == "PERCENT":
-            at += 1
-    type_ = "ANALYSIS" if basis == "label" else "OPEN_ANALYSIS"
-    return _join(tokens[index:at], type_, " ".join(found.values())), at - index
+        if not number_first and _type(tokens, number + 1) in UNITS - {"PERCENT"}:
+            return None, 0  # '100 ppm' is no percentage
+        found[nutrient] = tokens[number].value
+        if number_first:
+            end = _behind_name(tokens, name, ())
+            bare = all(t.type != "OXIDE" for t in tokens[name:end])
+            elemental = elemental or (nutrient != "N" and bare)
+        else:
+            end = number + 1 + (_type(tokens, number + 1) == "PERCENT")
+        at = _skip(tokens, end, ("MINUS", "PLUS", "AND", "FILLER", "ARTICLE"))
+    type_ = "OPEN_ANALYSIS" if elemental else "ANALYSIS"
+    value = " ".join(found[nutrient] for nutrient in "NPK")
+    return _join(tokens[index:end], type_, value), end - index
+
+
+def _nutrient(tokens: Tokens, index: int) -> str | None:
+    """N, P or K where a name of it stands here; small letters count too."""
+    kind = _type(tokens, index)
+    if kind in ("ELEMENT", "OXIDE"):
+        return _NUTRIENTS.get(tokens[index].value)
+    small = kind == "UNKNOWN" and tokens[index].raws[0].text in _NUTRIENT_SYMBOLS
+    return tokens[index].raws[0].text.upper() if small else None
+
+
+def _behind_name(
+    tokens: Tokens, index: int, small: tuple[str, ...] = ("FILLER", "OF", "MINUS")
+) -> int:
+    """Where what follows a nutrient stands: 'phosphorus pentoxide (P2O5)' is one name."""
+    nutrient = _nutrient(tokens, index)
+    at = index + 1
+    while nutrient is not None and _nutrient(tokens, at) == nutrient:
+        at += 1
+    return _skip(tokens, at, small)
 
 
 # --- numbers and what they count --------------------------------------------------------
@@ -435,6 +461,7 @@ def _half_more(tokens: Tokens, unit: int) -> bool:
 
 def _per_plant(tokens: Tokens) -> Tokens:
     """'100 ml per plant' is not the volume of the can; '2 l pot' is the size of a pot."""
+    spaced = sum(_is_spaced_slash(tokens, i) for i in range(len(tokens))) > 1
     out: Tokens = []
     index = 0
     while index < len(tokens):
@@ -443,6 +470,7 @@ def _per_plant(tokens: Tokens) -> Tokens:
             plant = _skip(tokens, link + 1, ("ARTICLE", "EVERY", "FILLER"))
             a_plant = _type(tokens, link) == "ARTICLE" and _type(tokens, link + 1) == "PLANTS"
             per = _type(tokens, link) in ("PER", "EVERY") and _type(tokens, plant) in _PLANTS
+            per = per and not (spaced and _is_spaced_slash(tokens, link))
             if per or (a_plant and not tokens[link].after_break):
                 out.append(_join(tokens[index : plant + 1], "UNKNOWN", "per plant"))
                 index = plant + 1
@@ -455,6 +483,17 @@ def _per_plant(tokens: Tokens) -> Tokens:
             out.append(tokens[index])
         index += 1
     return out
+
+
+def _is_spaced_slash(tokens: Tokens, index: int) -> bool:
+    """Whether this is one of the slashes of 'powder / 2 l / phals', which part what is said."""
+    if (
+        _type(tokens, index) != "PER"
+        or tokens[index].raws[0].text != "/"
+        or index + 1 >= len(tokens)
+    ):
+        return False
+    return tokens[index].raws[0].after_space and tokens[index + 1].raws[0].after_space
 
 
 # --- words with two meanings -----------------------------------------------------------
@@ -542,6 +581,13 @@ def _extras(tokens: Tokens) -> Tokens:
         name = index + 1
         if _type(tokens, name) == "PERCENT":
             name += 1
+        behind = _named_first(tokens, index, open_list)
+        if behind:
+            out.append(_join([tokens[index + 1]], "COUNTED_PERCENT", tokens[index + 1].value))
+            out.append(token)
+            index = behind
+            open_list = True
+            continue
         if token.type == "NUMBER" and name < len(tokens):
             element = _extra_name(tokens[name], open_list)
             if element is not None:
@@ -557,6 +603,18 @@ def _extras(tokens: Tokens) -> Tokens:
         out.append(token)
         index += 1
     return out
+
+
+def _named_first(tokens: Tokens, index: int, open_list: bool) -> int:
+    """Where 'Mg 2' of a list or 'MgO 3 %' ends, 0 where the number belongs to what follows."""
+    if tokens[index].type not in ("ELEMENT", "OXIDE") or _type(tokens, index + 1) != "NUMBER":
+        return 0
+    if tokens[index + 1].after_break:
+        return 0
+    if _type(tokens, index + 2) == "PERCENT":
+        return index + 3
+    following = _type(tokens, index + 2)
+    return index + 2 if open_list and following not in UNITS else 0
 
 
 _SMALL = {
@@ -578,6 +636,21 @@ def _extra_name(token: Token, open_list: bool) -> Token | None:
     if open_list and word in _SMALL and token.type in ("UNKNOWN", "MASS_UNIT"):
         return Token("ELEMENT", _SMALL[word], token.raws)
     return None
+
+
+def _slow_growth(tokens: Tokens) -> Tokens:
+    """'growing rather slowly' is slow growth, not growth."""
+    return rewrite(tokens, _slow_growth_at)
+
+
+def _slow_growth_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    first = tokens[index]
+    if first.type != "GROWING_VERB" and (first.type, first.value) != ("GROWTH", "growing"):
+        return None
+    at = _skip(tokens, index + 1, ("FILLER",))
+    if _type(tokens, at) not in ("SLOWLY", "GROWTH") or tokens[at].value != "slow":
+        return None
+    return [_join(tokens[index : at + 1], "GROWTH", "slow")], at + 1 - index
 
 
 def _growing(tokens: Tokens) -> Tokens:
@@ -651,6 +724,37 @@ def _negated(tokens: Tokens, index: int) -> int:
     return at
 
 
+def _homographs(tokens: Tokens) -> Tokens:
+    """'7-7-7 conc.' is a liquid, 'half conc' a strength; 'well 9 gpg' a water, 'well' none."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        following = _type(out, index + 1)
+        if token.type == "CONCENTRATED":
+            liquid = _type(out, index - 1) in ("ANALYSIS", "OPEN_ANALYSIS")
+            type_ = "FORM" if liquid else "STRENGTH"
+            out[index] = token._replace(type=type_)
+        elif token.type == "MEASURED_WATER":
+            measured = following in _MEASURES or (
+                following == "NUMBER" and _type(out, index + 2) in _WATER_UNITS
+            )
+            out[index] = token._replace(type="WATER" if measured else "FILLER")
+        elif token.type == "LEVEL" and _is_rate(out, index + 1):
+            out[index] = token._replace(type="LABEL")  # 'label dose 5 ml per 2 l'
+    return out
+
+
+_MEASURES = frozenset({"EC", "HARDNESS", "ALKALINITY"})
+_WATER_UNITS = frozenset({"EC_UNIT", "HARDNESS_UNIT", "ALKALINITY_UNIT"})
+
+
+def _is_rate(tokens: Tokens, index: int) -> bool:
+    """Whether a quantity per volume stands here."""
+    at = _skip(tokens, index, ("FILLER", "ARTICLE"))
+    if not _is_amount(tokens, at) or any(t.after_break for t in tokens[index : at + 1]):
+        return False
+    return _type(tokens, at + 2) in ("PER", "IN", "TO", "FOR", "EVERY")
+
+
 def _loose(tokens: Tokens) -> Tokens:
     """A capful or a pinch has no size: shown, never guessed."""
     out: Tokens = []
@@ -711,11 +815,21 @@ def _counted(tokens: Tokens) -> Tokens:
     """'3 phals', '6 plants': a number of plants, before the glue goes."""
     out = list(tokens)
     for index, token in enumerate(out):
-        if token.type == "NUMBER" and _counts(out, index + 1) and AMBIGUOUS not in token.value:
+        clear = token.type == "NUMBER" and AMBIGUOUS not in token.value
+        if clear and (_counts(out, index + 1) or _is_counted_kind(out, index)):
             out[index] = token._replace(type="COUNT")
         elif _is_pronoun(token) and _type(out, index + 1) not in UNITS:
             out[index] = token._replace(type="FILLER")
     return out
+
+
+def _is_counted_kind(tokens: Tokens, index: int) -> bool:
+    """'two supermarket phals': a number in words may have a strange word before its plants."""
+    token = tokens[index]
+    if token.raws[0].kind != "word":
+        return False
+    strange = _type(tokens, index + 1) == "UNKNOWN" and not tokens[index + 1].after_break
+    return strange and float(token.value).is_integer() and _counts(tokens, index + 2)
 
 
 def _is_pronoun(token: Token) -> bool:
@@ -812,6 +926,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (_countries, "COUNTRY"),
         (_signs, "MINUS"),
         (_analyses, "NUMBER"),
+        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
         (doubts.containers, "CONTAINER"),
@@ -826,6 +941,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (_strength_numbers, "STRENGTH"),
         (_ranges, "MINUS TO OR BETWEEN"),
         (_mixtures, "MIX"),
+        (_slow_growth, "GROWING_VERB GROWTH"),
         (_growing, "GROWING_VERB"),
         (_fractions, "FRACTION MULTIPLE PERCENT MULTIPLIER"),
         (_dilutions, "RATIO"),

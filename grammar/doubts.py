@@ -119,7 +119,9 @@ def _told(clause: Tokens) -> Tokens:
     while index < len(clause):
         token = clause[index]
         end = index + 1
-        if token.type in _STRENGTHS | {"NUMBER", "ARTICLE"}:
+        if token.type == "NUMBER" and type_at(clause, end) == "GENUS":
+            out.append(token)  # 'my aunt gave me 4 phals': they are still here
+        elif token.type in _STRENGTHS | {"NUMBER", "ARTICLE"}:
             unit = skip(clause, end, ("OF", "ARTICLE")) if token.type == "FRACTION" else end
             if type_at(clause, unit) in UNITS:
                 end = unit + 1

@@ -141,7 +141,7 @@ def _volume(notes: _Notes, tokens: list[Token]) -> None:
 def _analysis(notes: _Notes, tokens: list[Token]) -> None:
     token = tokens[0]
     text = token.value
-    for sign in "-/: ":
+    for sign in "-/:+ ":
         if len([p for p in text.split(sign) if p.strip()]) == 3:
             parts = [p.strip() for p in text.split(sign)]
             break
@@ -354,8 +354,10 @@ def _unclear(notes: _Notes, tokens: list[Token]) -> None:
     elif token.type == "OTHER_REGIME":
         rhythms = ("every watering", "weekly", "fortnightly", "monthly")
         notes.unknown.append(Unknown(text, rhythms))
-    elif token.type == "OPEN_ANALYSIS":
-        notes.conflicts.append(Conflict("basis", "analysis", (text,)))
+    elif token.type == "OPEN_ANALYSIS":  # labels print P and K as their oxides
+        numbers = tuple(float(p.replace(",", ".")) for p in token.value.split())
+        notes.read_as.append(ReadAs(text, "-".join(f"{n:g}" for n in numbers) + " N-P2O5-K2O"))
+        notes.say("analysis", numbers, tokens)
     else:
         notes.unknown.append(Unknown(text))
 

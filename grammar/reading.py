@@ -45,7 +45,7 @@ class Unknown:
 class Conflict:
     """Something that needs a question: two values for `slot`, or one that is unclear.
 
-    `code` is one of: several, range, negation, ambiguous_number, element, basis,
+    `code` is one of: several, range, negation, ambiguous_number, element,
     lone_number, ec_unit, hardness_unit, product_of_numbers.
     """
 

@@ -117,8 +117,8 @@ _RAW = rf"""
         # an exponent, four numbers where an analysis has three
       | \d[\d.,]*\^[\d^]+
       | (?<![\w.,/-])\d+(?:-\d+){{3,}}(?![\w%]|\s?(?:ca|mg|s|fe|te)\b))
-  | (?P<analysis>(?<![\d/-])(?<!\d[.,])
-        {_NUM}(?P<sep>\s?[-/:]\s?){_NUM}(?P=sep){_NUM}(?![.,]?\d|\s?[/:]\s?\d))
+  | (?P<analysis>(?<![\d-])(?<!\d[.,/])
+        {_NUM}(?P<sep>\s?[-/:]\s?|\+){_NUM}(?P=sep){_NUM}(?![.,]?\d|\s?[/:]\s?\d))
   | (?P<ratio>(?<![\d.:])\d+\s?:\s?\d+(?![\d:]))
   | (?P<fraction>(?<![\d.,/])\d+/\d+(?![\d./]))
   | (?P<number>(?:\d+(?:[.,]\d+)*|(?<!\w)[.,]\d+)(?:e[+-]?\d+)?)
@@ -223,6 +223,8 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
             symbol = folded.written(raw.start, raw.end)
             if symbol in _SYMBOLS[raw.text]:
                 entry, size = Entry("ELEMENT", symbol.capitalize()), 1
+        if entry is not None and entry.type == "ABBREVIATION":
+            entry = Entry("GENUS", entry.value) if _abbreviates(raws, index, folded) else None
         if entry is not None and not (raw.kind == "number" and size == 1):
             tokens.append(Token(entry.type, entry.value, tuple(raws[index : index + size])))
             index += size
@@ -230,6 +232,19 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
         tokens.append(_bare(raw))
         index += 1
     return tokens
+
+
+def _abbreviates(raws: list[Raw], index: int, folded: Folded) -> bool:
+    """Whether 'Max.' is a genus here: with a capital, and no number beside it."""
+    raw = raws[index]
+    if not folded.written(raw.start, raw.end)[0].isupper():
+        return False
+    if index and raws[index - 1].kind == "number" and not raw.after_break:
+        return False
+    following = raws[index + 1] if index + 1 < len(raws) else None
+    if following is None or following.kind != "number":
+        return True
+    return folded.text[raw.end + 1 : following.start].strip() != ""
 
 
 #: Element symbols by their folded form; only this writing of them means the element.

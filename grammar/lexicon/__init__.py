@@ -67,6 +67,8 @@ def pieces(phrase: str) -> list[str]:
     """The words of an entry, as the scanner will meet them."""
     if any(c.isdigit() for c in phrase) and " " not in phrase and phrase[0].isalpha():
         return [phrase]
+    if len(phrase) == len("v.") and phrase.endswith("."):
+        return [phrase]
     found: list[str] = _PIECE.findall(phrase)
     return [p if p.endswith(".") and len(p) > 2 else p.rstrip(".") for p in found]
 

@@ -37,7 +37,7 @@ def test_further_figures_are_by_element(text: str, extras: dict[str, float]) -> 
 
 NONE = [
     "my number is 06-12-34", "bought on 15-05-20", "temperature 15-20-25 over the day",
-    "20-20-20-20 powder", "20-20-2O powder", "20-20 powder", "05-12-34 powder", "13N-3P-15K",
+    "20-20-20-20 powder", "20-20-2O powder", "20-20 powder", "05-12-34 powder",
 ]  # fmt: skip
 
 
@@ -46,3 +46,33 @@ def test_other_numbers_are_no_analysis(text: str) -> Any:
     reading = read(f"2 l, {text}", "en")
     assert reading.analysis is None
     assert reading.unknown or reading.conflicts
+
+
+SPELT_OUT = [
+    ("total nitrogen (N) 3.0 %, phosphorus pentoxide (P2O5) 4.0 %, potassium oxide (K2O) 5.0 %",
+     [3, 4, 5]),
+    ("nitrogen 7 %, phosphorus 5 %, potassium 6 %", [7, 5, 6]),
+    ("K2O 18, P2O5 6, N 12", [12, 6, 18]),
+    ("10% nitrogen, 52% phosphorus pentoxide, 10% potassium oxide", [10, 52, 10]),
+    ("nitrogen 3, phosphoric acid 1, potash 4", [3, 1, 4]),
+    ("NPK 20+5+10", [20, 5, 10]), ("n 5 p 6 k 7", [5, 6, 7]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "analysis"), SPELT_OUT)
+def test_an_analysis_may_be_spelt_out(text: str, analysis: list[float]) -> None:
+    reading = read(f"2 l, {text}, liquid", "en")
+    assert value(reading, "analysis") == analysis
+    assert reading.strength is None
+    assert not reading.unknown
+
+
+def test_phosphorus_and_potassium_are_taken_as_the_label_prints_them_and_shown() -> None:
+    reading = read("2 l, 13N-3P-15K", "en")
+    assert value(reading, "analysis") == [13, 3, 15]
+    assert [r.text for r in reading.read_as] == ["13N-3P-15K"]
+
+
+@pytest.mark.parametrize("text", ["nitrogen 7 %, phosphorus 5 %", "N 100 ppm, P 20, K 80"])
+def test_two_of_three_are_no_analysis(text: str) -> None:
+    assert read(f"2 l, {text}, liquid", "en").analysis is None

@@ -113,7 +113,6 @@ ask-range = “{ $texts }” leaves it open. Send one figure.
 ask-negation = You wrote “{ $texts }”. Tell me what it is instead, not what it is not.
 ask-ambiguous_number = Is { $texts } a decimal or thousands? Send it without the comma or point, like 1500 ml or 1.5 l.
 ask-element = { $texts } of what? Send it like 100 ppm N for nitrogen.
-ask-basis = On “{ $texts }”: are these the numbers on the label (N, P2O5, K2O)? Then send them like 20-20-20.
 ask-ec_unit = “{ $texts }” is not a likely conductivity. Send it with its unit, like EC 0.8 mS/cm or 800 µS/cm.
 ask-hardness_unit = In which unit is “{ $texts }”? Send it like 12 °dH or 200 mg/l CaCO3.
 ask-lone_number = { $texts } what? Send it with its unit.
