@@ -59,7 +59,7 @@ def test_message_of_people_is_read_exactly(text: str, want: dict[str, Any]) -> N
 def test_message_without_a_dose_gives_none_in_silence(text: str) -> None:
     reading = read(text, "en")
     product = reading.analysis if reading.label_rate is None else True
-    impossible = isinstance(product, tuple) and not (0 < sum(product) and product[0] > 0)
+    impossible = isinstance(product, tuple) and not (sum(product) > 0 and product[0] > 0)
     impossible = impossible or sum(reading.analysis or ()) > 100
     huge_or_nothing = reading.volume_l is not None and not 0 < reading.volume_l <= 1000
     assert (
