@@ -1,4 +1,4 @@
-"""The command line: `sinkside ask`, `sinkside chat` and `sinkside say`."""
+"""The command line: `sinkside ask`, `chat`, `say` and `serve`."""
 
 from __future__ import annotations
 
@@ -168,6 +168,15 @@ def say_command(
 
     desk = Desk(person=person, group=group, language=lang, today=today, south=south)
     running(desk, database, demo=False, talk=talk)
+
+
+@cli.command("serve")
+@_database
+def serve_command(database: str | None) -> None:
+    """Serve people and groups in the messenger until stopped."""
+    from bot.serving import serve
+
+    serve(database)
 
 
 def main() -> None:

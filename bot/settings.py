@@ -5,6 +5,42 @@ from __future__ import annotations
 import os
 from pathlib import Path
 
+from pydantic import Field, SecretStr, field_validator
+from pydantic_settings import BaseSettings, SettingsConfigDict
+
+
+class Messenger(BaseSettings):
+    """What `serve` is told by its environment.
+
+    Attributes
+    ----------
+    telegram_token : of the bot
+    telegram_api_url : of a Bot API server of one's own
+    webhook_url : where the messenger delivers updates to; without it they are polled for
+    webhook_listen : host and port that are listened on for it
+    """
+
+    model_config = SettingsConfigDict(env_prefix="SINKSIDE_")
+
+    telegram_token: SecretStr = SecretStr("")
+    telegram_api_url: str | None = None
+    webhook_url: str | None = Field(default=None, pattern=r"^https?://\S+$")
+    webhook_listen: str = "127.0.0.1:8080"
+
+    @field_validator("webhook_listen")
+    @classmethod
+    def _host_and_port(cls, value: str) -> str:
+        host, _, port = value.rpartition(":")
+        if not host or not port.isdecimal() or not 0 < int(port) < 2**16:
+            raise ValueError("send a host and a port, like 127.0.0.1:8080")
+        return value
+
+    @property
+    def listen(self) -> tuple[str, int]:
+        """Host and port."""
+        host, _, port = self.webhook_listen.rpartition(":")
+        return host, int(port)
+
 
 def data_folder() -> Path:
     """The user's data folder of this program, made where it is missing."""

@@ -122,6 +122,7 @@ class Order:
     asks_kind : what of the history is asked for: fed, clear, flush or repot
     syringe_step_ml : the smallest step a syringe shows [mL]
     asks : whether it was a question
+    own : whether the person's own records were meant, said in a group
     value : the figure of a reading, in the unit the Reading says or none
     """
 
@@ -141,3 +142,4 @@ class Order:
     syringe_step_ml: float | None = None
     value: float | None = None
     asks: bool = False
+    own: bool = False

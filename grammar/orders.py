@@ -69,7 +69,10 @@ def find(
 
 def _wanted(facts: Facts) -> Order | None:
     """What the first form that fits says."""
-    return next((order for form in _FORMS if (order := form(facts)) is not None), None)
+    order = next((order for form in _FORMS if (order := form(facts)) is not None), None)
+    if facts.has("everyones"):
+        order = replace(order or Order("dose", target=facts.target), own=True)
+    return order
 
 
 def _mended(facts: Facts, *, only_where_and_when: bool) -> tuple[list[Raw], list[ReadAs]]:
@@ -486,9 +489,12 @@ _FORMS: tuple[Form, ...] = (
     _bare("why", "why"),
     _bare("more", "more"),
     _bare("help", "help"),
+    _bare("skip", "skip"),
+    _bare("quiet", "quiet"),
+    _bare("loud", "loud"),
     _simple("forget", "forget"),
-    _export,
     _import,
+    _export,
     _history,
     _choose,
     _plan,

@@ -8,6 +8,7 @@ one stretch of clocks, and the seasons of a town are those of its zone.
 
 from __future__ import annotations
 
+import math
 import re
 import unicodedata
 from collections.abc import Iterator
@@ -71,6 +72,37 @@ def find_home(text: str) -> tuple[Home, ...]:
         return tuple(found)
     named = [z for z in _zones() if _fold(z.rpartition("/")[2]) == whole]
     return tuple(_of_zone(z) for z in named) or _country(whole)
+
+
+def nearest_home(latitude: float, longitude: float) -> Home | None:
+    """The town nearest to a place, None where none is within 150 km.
+
+    Parameters
+    ----------
+    latitude, longitude : WGS 84 [degrees]
+    """
+    best, near = None, _FARTHEST_KM
+    for town in _all_towns():
+        north = float(town["latitude"])
+        if abs(north - latitude) > _FARTHEST_KM / _KM_PER_DEGREE:
+            continue
+        km = _distance_km(latitude, longitude, north, float(town["longitude"]))
+        if km < near:
+            best, near = town, km
+    return None if best is None else _of_town(best)
+
+
+_FARTHEST_KM = 150.0
+_KM_PER_DEGREE = 111.2
+_EARTH_KM = 6371.0
+
+
+def _distance_km(lat1: float, lon1: float, lat2: float, lon2: float) -> float:
+    """Along a great circle (haversine)."""
+    a, b = math.radians(lat1), math.radians(lat2)
+    turn = math.sin(math.radians(lon2 - lon1) / 2) ** 2
+    chord = math.sin((b - a) / 2) ** 2 + math.cos(a) * math.cos(b) * turn
+    return 2 * _EARTH_KM * math.asin(min(1.0, math.sqrt(chord)))
 
 
 def _fold(text: str) -> str:

@@ -20,8 +20,18 @@ from bot.conversation.collection import (
     pick,
     refreshed,
 )
+from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
-from bot.conversation.turns import day, diary, doses, home, plants, shelf, take_along
+from bot.conversation.turns import (
+    day,
+    diary,
+    doses,
+    home,
+    meeting,
+    plants,
+    shelf,
+    take_along,
+)
 from bot.conversation.wording import wording
 from bot.records import Records, memory, owners
 from bot.records.errors import (
@@ -58,6 +68,8 @@ HANDLERS: dict[str, Handler] = {
     "kit": home.kit,
     "home": home.home,
     "settings": home.settings,
+    "quiet": home.quiet,
+    "loud": home.quiet,
     "fed": diary.given,
     "clear": diary.given,
     "flush": diary.given,
@@ -74,6 +86,8 @@ HANDLERS: dict[str, Handler] = {
     "why": doses.why,
     "more": doses.more,
 }
+#: What holds for everybody in a group: its administrators change it.
+FOR_ADMINISTRATORS = frozenset({"water", "home", "kit", "quiet", "loud", "import", "forget"})
 #: Collections kept in memory, those asked for last.
 KEPT_COLLECTIONS = 256
 #: An open question is answered within this time, or not at all.
@@ -87,12 +101,13 @@ class Conversation:
         self._records = records
         self._seen: OrderedDict[int, Seen] = OrderedDict()
 
-    async def answer(self, incoming: Incoming) -> out.Answer:
+    async def answer(self, incoming: Incoming, records: Records | None = None) -> out.Answer:
         """Answer one message.
 
         Parameters
         ----------
         incoming : the message, with who sent it and when
+        records : where to read and write, if more than this is kept together with it
 
         Returns
         -------
@@ -104,11 +119,19 @@ class Conversation:
         DatabaseProblem
             The records cannot serve now; nothing was written.
         """
-        turn = await self._turn(incoming)
+        turn = await self._turn(incoming, records or self._records)
+        if turn.order.own and incoming.group is not None:
+            turn = await self._turn(replace(incoming, group=None), records or self._records)
         answer = await _told_kindly(turn, _respond)
-        return answer.model_copy(
-            update={"message": incoming.text, "understood": understood(turn.reading)}
-        )
+        told = {"message": incoming.text, "understood": understood(turn.reading)}
+        if answer.kind == "dose" and not answer.choices:
+            more = len(answer.cautions) > SHOWN_CAUTIONS
+            told["choices"] = ["why", "more"] if more else ["why"]
+        return answer.model_copy(update=told)
+
+    def unsee(self) -> None:
+        """Load every collection anew: what was last written may not have been kept."""
+        self._seen.clear()
 
     async def _collection(self, session: AsyncSession, owner_id: int) -> Collection:
         """What an owner has; only what their log changed since is loaded anew."""
@@ -121,9 +144,9 @@ class Conversation:
             self._seen.popitem(last=False)
         return seen.collection
 
-    async def _turn(self, incoming: Incoming) -> Turn:
+    async def _turn(self, incoming: Incoming, records: Records) -> Turn:
         """Read a message with what is known of who sent it."""
-        async with self._records.reading() as session:
+        async with records.reading() as session:
             owner = await owners.find(session, incoming.address)
             collection, kept = Collection(), None
             if owner is not None:
@@ -136,9 +159,10 @@ class Conversation:
         question: dict[str, Any] = {}
         if kept is not None and kept.question and kept.asked_at is not None:
             fresh = incoming.said_at - kept.asked_at <= WAITS
-            question = dict(kept.question) if fresh else {}
+            same = incoming.tapped_at is None or incoming.tapped_at == kept.asked_at
+            question = dict(kept.question) if fresh and same else {}
         return Turn(
-            records=self._records,
+            records=records,
             incoming=incoming,
             owner=owner,
             reading=reading,
@@ -173,6 +197,10 @@ async def _told_kindly(turn: Turn, respond: Handler) -> out.Answer:
 
 
 async def _respond(turn: Turn) -> out.Answer:
+    if turn.incoming.opening:
+        return await _keep_question(turn, await meeting.begin(turn))
+    if turn.incoming.saving:
+        return await meeting.save(turn)
     answered = await _to_question(turn)
     if answered is not None:
         return answered
@@ -182,16 +210,20 @@ async def _respond(turn: Turn) -> out.Answer:
 async def _handled(turn: Turn) -> out.Answer:
     """The answer of the module that the order belongs to."""
     verb, reading = turn.order.verb, turn.reading
-    if verb in ("yes", "no"):
+    if verb in ("yes", "no", "skip"):
         return turn.say("help", "nothing-asked")
+    usual = "help-chat" if turn.incoming.group is None else "help-group"
     if verb == "help":
-        return turn.say("help", "help-chat")
+        return turn.say("help", usual)
+    may_set = turn.incoming.may_set
+    if verb in FOR_ADMINISTRATORS and may_set is not None and not await may_set():
+        return turn.refuse("refuse-administrators-only")
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
     if unclear:
         return respond(reading, turn.setting)  # refuses or asks
     answer = await HANDLERS[verb](turn)
     if verb == "dose" and answer.kind == "help":
-        return turn.say("help", "help-chat")
+        return turn.say("help", usual)
     return answer
 
 
@@ -214,7 +246,27 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         return await _confirmed(turn, str(kind))
     if kind == "which":
         return await _picked(turn)
+    if kind == "meeting":
+        return await _met(turn)
     return None
+
+
+async def _met(turn: Turn) -> out.Answer | None:
+    """What was answered to a question of the first meeting, and the next question."""
+    step = int(turn.question["step"])
+    order = meeting.meant(turn, step)
+    if order is None:
+        return None
+    if order.verb == "skip":
+        return await _keep_question(turn, meeting.ask(turn, step + 1))
+    if order.verb == "home":  # a bare name of a town is no word to report
+        turn = replace(turn, reading=replace(turn.reading, unknown=(), read_as=()))
+    reading = replace(turn.reading, order=order)
+    answer = await HANDLERS[order.verb](replace(turn, reading=reading, question={}))
+    turn = replace(turn, reading=replace(turn.reading, unknown=(), read_as=()))
+    following = meeting.ask(turn, step if answer.kind in ("ask", "refused") else step + 1)
+    both = following.model_copy(update={"reply": f"{answer.reply}\n\n{following.reply}"})
+    return await _keep_question(turn, both)
 
 
 async def _confirmed(turn: Turn, kind: str) -> out.Answer | None:

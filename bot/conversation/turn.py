@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Callable, Sequence
+from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
@@ -40,6 +40,10 @@ class Incoming:
     group : how the channel names the group it was said in, None in private
     open_file : gives the text of a file that was named, the texts of a folder by name, or None;
         None where the channel has no files
+    may_set : tells whether this person may change what holds for the whole group; None: they may
+    opening : whether they only opened the conversation, and said nothing yet
+    saving : whether the plants the message speaks of are to be put on record
+    tapped_at : of an answer that was tapped, when its question was asked
     """
 
     text: str
@@ -51,6 +55,10 @@ class Incoming:
     language: str | None = None
     south: bool = False
     open_file: Callable[[str], Opened] | None = None
+    may_set: Callable[[], Awaitable[bool]] | None = None
+    opening: bool = False
+    saving: bool = False
+    tapped_at: datetime | None = None
 
     @property
     def address(self) -> owners.Address:

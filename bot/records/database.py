@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import AsyncIterator, Iterator
-from contextlib import asynccontextmanager, contextmanager
+from contextlib import AsyncExitStack, asynccontextmanager, contextmanager
 
 from sqlalchemy.exc import (
     DBAPIError,
@@ -72,9 +72,50 @@ class Records:
         async with _session(self._engines.writing) as session:
             yield session
 
+    @asynccontextmanager
+    async def together(self) -> AsyncIterator[Records]:
+        """Give records whose writing blocks are kept together at the end, or none of them.
+
+        Each writing block still is all or nothing by itself. The write begins with the first of
+        them, and what was written is read from then on.
+
+        Raises
+        ------
+        DatabaseBusy, DatabaseUnreachable
+            As `writing`; nothing was written.
+        """
+        async with AsyncExitStack() as stack:
+            yield _Together(self._engines, stack)
+
     async def close(self) -> None:
         """Close every connection. Sessions must have ended."""
         await self._engines.dispose()
+
+
+class _Together(Records):
+    """Records of one piece of work, with one write for all of it."""
+
+    def __init__(self, engines: Engines, stack: AsyncExitStack) -> None:
+        super().__init__(engines)
+        self._stack = stack
+        self._session: AsyncSession | None = None
+
+    @asynccontextmanager
+    async def reading(self) -> AsyncIterator[AsyncSession]:
+        if self._session is not None:
+            yield self._session
+            return
+        async with super().reading() as session:
+            yield session
+
+    @asynccontextmanager
+    async def writing(self) -> AsyncIterator[AsyncSession]:
+        if self._session is None:
+            opened = _session(self._engines.writing)
+            self._session = await self._stack.enter_async_context(opened)
+        with _told_in_our_words():
+            async with self._session.begin_nested():
+                yield self._session
 
 
 async def open_records(url: str) -> Records:

@@ -14,12 +14,15 @@ from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import (
+    JSON,
+    BigInteger,
     Date,
     ForeignKey,
     ForeignKeyConstraint,
     Index,
     MetaData,
     String,
+    Text,
     UniqueConstraint,
 )
 from sqlalchemy import text as sql
@@ -46,6 +49,11 @@ NAMING = {
     "uq": "uq_%(table_name)s_%(column_0_N_name)s",
     "fk": "fk_%(table_name)s_%(column_0_N_name)s",
     "pk": "pk_%(table_name)s",
+}
+
+_WHERE_OPEN: dict[str, Any] = {
+    "sqlite_where": sql("state = 'open'"),
+    "postgresql_where": sql("state = 'open'"),
 }
 
 CLUSTERED = {"sqlite_with_rowid": False}
@@ -97,6 +105,7 @@ class Owner(Base):
     syringe_step_ml: Mapped[float | None] = amount(1_000.0)
     spoon: Mapped[bool | None]
     can_l: Mapped[float | None] = amount(10_000.0)
+    quiet: Mapped[bool | None]
     created_at: Mapped[datetime] = mapped_column(UtcDateTime)
 
     # An id is never given twice, not even after its owner was forgotten.
@@ -295,3 +304,108 @@ class Memory(Base):
     asked_at: Mapped[datetime | None] = mapped_column(UtcDateTime)
 
     __table_args__ = (Index(None, "person"), CLUSTERED)
+
+
+# --- the messenger's post: nothing of it belongs to an owner, all of it is short-lived ---------
+
+
+class Inbox(Base):
+    """An update of a messenger: taken in once, done once; `body` goes when it is done.
+
+    `lane` is what must be answered in order: a person, or a person in a group. Times are
+    milliseconds since 1970, so that an index can be asked for them.
+    """
+
+    __tablename__ = "inbox"
+
+    id: Mapped[int] = mapped_column(ID, primary_key=True)
+    source: Mapped[str] = mapped_column(String(64))
+    update_id: Mapped[int] = mapped_column(BigInteger)
+    lane: Mapped[str] = mapped_column(String(128))
+    body: Mapped[dict[str, Any] | None] = mapped_column(JSON(none_as_null=True))
+    received_ms: Mapped[int] = mapped_column(BigInteger)
+    claimed_by: Mapped[str | None] = mapped_column(String(64))
+    free_ms: Mapped[int] = mapped_column(BigInteger)  # nobody else takes it before
+    tries: Mapped[int]
+    state: Mapped[str] = mapped_column(String(8))  # open, done, dead
+
+    __table_args__ = (
+        UniqueConstraint("source", "update_id"),
+        Index("ix_inbox_open", "source", "lane", "id", **_WHERE_OPEN),
+        Index("ix_inbox_age", "source", "received_ms"),
+        {"sqlite_autoincrement": True},
+    )
+
+
+class Outbox(Base):
+    """A request to a messenger that was promised with what it tells of; gone when it was sent."""
+
+    __tablename__ = "outbox"
+
+    id: Mapped[int] = mapped_column(ID, primary_key=True)
+    source: Mapped[str] = mapped_column(String(64))
+    lane: Mapped[str] = mapped_column(String(128))
+    method: Mapped[str] = mapped_column(String(40))
+    body: Mapped[dict[str, Any]] = mapped_column(JSON)
+    answers: Mapped[dict[str, Any] | None] = mapped_column(JSON(none_as_null=True))
+    created_ms: Mapped[int] = mapped_column(BigInteger)
+    claimed_by: Mapped[str | None] = mapped_column(String(64))
+    free_ms: Mapped[int] = mapped_column(BigInteger)
+    tries: Mapped[int]
+    state: Mapped[str] = mapped_column(String(8))  # open, dead
+
+    __table_args__ = (
+        Index("ix_outbox_open", "source", "lane", "id", **_WHERE_OPEN),
+        {"sqlite_autoincrement": True},
+    )
+
+
+class Chat(Base):
+    """A chat of a messenger that cannot be reached for now."""
+
+    __tablename__ = "chat"
+
+    source: Mapped[str] = mapped_column(String(64), primary_key=True)
+    chat_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
+    unreachable_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class Posted(Base):
+    """A message that was answered, and with which; so that an edit edits the answer."""
+
+    __tablename__ = "posted"
+
+    source: Mapped[str] = mapped_column(String(64), primary_key=True)
+    chat_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
+    message_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
+    answer_id: Mapped[int] = mapped_column(BigInteger)
+    kind: Mapped[str] = mapped_column(String(32))
+    posted_ms: Mapped[int] = mapped_column(BigInteger)
+
+    __table_args__ = (Index("ix_posted_age", "source", "posted_ms"),)
+
+
+class Tap(Base):
+    """A button that was pressed: a second press of it does nothing."""
+
+    __tablename__ = "tap"
+
+    source: Mapped[str] = mapped_column(String(64), primary_key=True)
+    chat_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
+    message_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
+    data: Mapped[str] = mapped_column(String(64), primary_key=True)
+    tapped_ms: Mapped[int] = mapped_column(BigInteger)
+
+    __table_args__ = (Index("ix_tap_age", "source", "tapped_ms"),)
+
+
+class Card(Base):
+    """A question whose answer was shown in short, to be asked again by a link."""
+
+    __tablename__ = "card"
+
+    id: Mapped[str] = mapped_column(String(24), primary_key=True)
+    text: Mapped[str] = mapped_column(Text)
+    kept_ms: Mapped[int] = mapped_column(BigInteger)
+
+    __table_args__ = (Index("ix_card_age", "kept_ms"),)

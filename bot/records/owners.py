@@ -48,6 +48,7 @@ class Settings(TypedDict, total=False):
     syringe_step_ml: float | None
     spoon: bool | None
     can_l: float | None
+    quiet: bool | None
 
 
 async def find(session: AsyncSession, address: Address) -> Owner | None:

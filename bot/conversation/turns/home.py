@@ -199,3 +199,13 @@ async def settings(turn: Turn) -> out.Answer:
     if not lines:
         return turn.say("settings", "settings-none")
     return turn.tell("settings", lines)
+
+
+async def quiet(turn: Turn) -> out.Answer:
+    """Answer in this group only when called by a command, or again whenever addressed."""
+    if turn.incoming.group is None:
+        return turn.say("settings", "quiet-private")
+    wanted = turn.order.verb == "quiet"
+    async with turn.writing() as told:
+        await owners.change_settings(told, quiet=wanted)
+    return turn.say("settings", "quiet-on" if wanted else "quiet-off", choices=("undo",))

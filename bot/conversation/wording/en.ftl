@@ -429,6 +429,54 @@ help-chat = Tell me, and I remember:
     Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
     Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
 
+help-group = Ask me here with { "/dose" } and your line, or as a reply to me: 5 l 20-20-20 powder, phals, quarter.
+    What you put on record here belongs to the group. In private I keep your own plants and feeds.
+
+# --- the first meeting, groups and sharing ---
+meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
+meet-home = Where do you live? A town is enough: it tells me your seasons and your clock.
+meet-product = Which feed do you have? Send what its label says: 20-20-20 powder, 1 g per litre.
+meet-add = Which plants do you have? One kind is enough: 3 phals in bark, 12 cm pots.
+meet-skip = Skip
+meet-done = That is all I need to know for now. Send 2 l for a dose, or what's on today. help shows the rest.
+refuse-administrators-only = Only administrators of this group change that. Ask one of them, or tell me in private for yourself.
+quiet-private = That is for groups. Here I only answer when you write.
+quiet-on = Quiet: in this group I answer only to a command such as /dose. “speak up” ends it.
+quiet-off = I answer again when you reply to me or mention me.
+post-only-text = I read text, places and files that I exported. Write it in a line, like: 2 l 20-20-20 powder, phals.
+post-too-long = That is longer than I read. Send the question in one line.
+post-slow-down = One at a time, please: I answer you again in { $seconds } seconds.
+post-stale-button = That question is over. Send it again if you still want it.
+post-not-yours = This choice is for the person who asked.
+post-done-already = Done already.
+post-on-record = That message is on record already; editing it changes nothing. Send “undo”, then the right line.
+post-interrupted = Something broke on our side, and I could not answer. Nothing was changed; please send it again.
+post-place = Set your home to { $place }, { $country }?
+post-place-says = I live in { $place }, { $country }
+post-import-says = import { $name }
+post-no-place = I know no town near there. Send the nearest larger town: I live in Porto.
+post-details = Details
+post-save = Save these plants
+post-own-water = Ask with my own water
+post-card-gone = That card is too old. Send the question again.
+post-card-no-plants = That card names no plants. Tell me yours: add 3 phals in bark.
+post-card-ask = Type a question: 5 l 20-20-20 powder, phals, quarter
+post-next = More ({ $page }/{ $pages })
+menu-dose = How much feed for so much water
+menu-plan = What to do today
+menu-plan-says = what's on today
+menu-plants = My plants
+menu-plants-says = my plants
+menu-shelf = My feeds
+menu-shelf-says = my shelf
+menu-diary = What was done lately
+menu-diary-says = show the log
+menu-undo = Take back the last entry
+menu-undo-says = undo
+menu-help = What you can say
+menu-help-says = help
+menu-dose-says = how much feed
+
 # --- taking along and forgetting ---
 count-plant = { $count } { $count ->
     [one] entry of plants

@@ -1,0 +1,427 @@
+"""One update: hear who said what, let the conversation answer, and promise what is shown."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import logging
+import time
+from collections import OrderedDict
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager, suppress
+from contextvars import ContextVar
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
+from typing import Any
+
+from telegram import Bot, CallbackQuery, ChatMember, Message, Update
+from telegram.constants import ChatAction, ChatType
+from telegram.error import TelegramError
+from telegram.ext import ContextTypes
+
+from bot.channels.telegram.hearing import CHANNEL, Heard, heard, topic_of, words_for
+from bot.channels.telegram.showing import Place, card, documents, next_button, shown
+from bot.conversation.answer import Answer
+from bot.conversation.ask import Setting, ask
+from bot.conversation.postbox import Letter, Work, edited_anew
+from bot.conversation.turn import Incoming
+from bot.conversation.wording import Wording, wording
+
+log = logging.getLogger("sinkside.telegram")
+
+Context = ContextTypes.DEFAULT_TYPE
+#: The work on the update that this task handles.
+WORK: ContextVar[Work] = ContextVar("work")
+#: The fault of a handler, for the worker; the application would keep it to itself.
+FAULT: ContextVar[list[BaseException]] = ContextVar("fault")
+
+#: A person in a group may ask so many questions at once, and one more each so often [s].
+BURST = 5
+REFILL_S = 10.0
+_MOST_PACES = 10_000
+#: Shown as typing where an answer takes longer [s].
+SLOW_S = 1.0
+#: Larger files are not read [bytes].
+MOST_BYTES = 5_000_000
+#: Longer texts are not read [characters].
+MOST_CHARS = 4096
+_INLINE_CACHE_S = 300
+_FETCH_S = 30.0
+
+
+class Carrier:
+    """Handles the updates of one bot."""
+
+    def __init__(self, me: Bot) -> None:
+        self._me = me
+        self._paces: OrderedDict[tuple[int, str], Pace] = OrderedDict()
+
+    # --- messages ---
+
+    async def said(self, update: Update, context: Context) -> None:
+        """A message in words."""
+        message, words = _message(update), words_for(update)
+        told = heard(message, self._me, words)
+        if told is None or await self._too_fast(message, told, words):
+            return
+        work = WORK.get()
+        incoming = self._incoming(message, told)
+        if told.group_id is not None and not told.command and await work.is_quiet(incoming):
+            return
+        place = self._place(message, told)
+        if len(message.text or message.caption or "") > MOST_CHARS:
+            work.send(place.message(words.say("post-too-long")))
+            return
+        if told.start is not None:
+            await self._started(work, incoming, told.start, place, words)
+            return
+        await self._answer(work, incoming, place, words)
+
+    async def edited(self, update: Update, context: Context) -> None:
+        """A message that was changed: a question has its answer changed."""
+        message, words = _message(update), words_for(update)
+        told, work = heard(message, self._me, words), WORK.get()
+        if told is None or told.start is not None:
+            return
+        before = await work.answered(message.chat.id, message.message_id)
+        if before is None or await self._too_fast(message, told, words):
+            return
+        place = self._place(message, told)
+        if not edited_anew(before.kind):
+            work.send(place.message(words.say("post-on-record"), kind=before.kind))
+            return
+        async with self._typing(place):
+            answer = await work.answer(self._incoming(message, told))
+        text, keyboard = await shown(work, answer, place, words)
+        work.send(place.edit(before.answer_id, text, keyboard, answer.kind))
+
+    async def forwarded(self, update: Update, context: Context) -> None:
+        """Somebody else's words: answered as a question, never put on record."""
+        message, words = _message(update), words_for(update)
+        if message.chat.type != ChatType.PRIVATE:
+            return
+        told = heard(message, self._me, words)
+        if told is None or told.command:
+            return
+        answer = ask(told.text[:MOST_CHARS], Setting(today=_when(message).date()))
+        place = self._place(message, told)
+        text, keyboard = await shown(WORK.get(), answer, place, words)
+        WORK.get().send(place.message(text, keyboard, answer.kind))
+
+    async def document(self, update: Update, context: Context) -> None:
+        """A file: what was exported here is taken in again, after a yes."""
+        message, words, work = _message(update), words_for(update), WORK.get()
+        told = heard(message, self._me, words)
+        if message.chat.type != ChatType.PRIVATE or told is None or message.document is None:
+            return
+        place, file = self._place(message, told), message.document
+        if (file.file_size or 0) > MOST_BYTES or not (file.file_name or "").endswith(".json"):
+            work.send(place.message(words.say("post-only-text")))
+            return
+        # The file is named by its number, so that it can be fetched again after the yes.
+        said = words.say("post-import-says", name=f"{file.file_id}.json")
+        incoming = self._incoming(message, told, text=said)
+        await self._answer(work, incoming, place, words)
+
+    async def location(self, update: Update, context: Context) -> None:
+        """A place: offer to set the home there."""
+        message, words, work = _message(update), words_for(update), WORK.get()
+        told = heard(message, self._me, words)
+        if message.chat.type != ChatType.PRIVATE or told is None or message.location is None:
+            return
+        from bot.conversation.homes import nearest_home  # reads a table of towns
+
+        spot, place = message.location, self._place(message, told)
+        home = await asyncio.to_thread(nearest_home, spot.latitude, spot.longitude)
+        if home is None:
+            work.send(place.message(words.say("post-no-place")))
+            return
+        named = {"place": home.name, "country": home.country or "none"}
+        data = f"c0.{place.user_id}.{place.stamp}"
+        button = {"text": words.say("post-place-says", **named)[:64], "callback_data": data}
+        work.send(place.message(words.say("post-place", **named), [[button]]))
+
+    async def other(self, update: Update, context: Context) -> None:
+        """A picture, a sticker, a voice: in private we say what we read."""
+        message, words = _message(update), words_for(update)
+        told = heard(message, self._me, words)
+        if message.chat.type == ChatType.PRIVATE and told is not None:
+            WORK.get().send(self._place(message, told).message(words.say("post-only-text")))
+
+    async def nothing(self, update: Update, context: Context) -> None:
+        """What needs no answer."""
+
+    # --- buttons ---
+
+    async def tapped(self, update: Update, context: Context) -> None:
+        """A button below one of our messages."""
+        query, words, work = update.callback_query, words_for(update), WORK.get()
+        assert query is not None  # the menu sends nothing else here
+        message, data = query.message, query.data or ""
+        text = _button(message, data) if isinstance(message, Message) else None
+        if text is None or not isinstance(message, Message):
+            work.send(_note(query, words.say("post-stale-button")))
+            return
+        kind, owner, rest = _parts(data)
+        if owner not in (0, query.from_user.id):
+            work.send(_note(query, words.say("post-not-yours")))
+            return
+        if owner == 0 and not await self._administers(message, query.from_user.id):
+            work.send(_note(query, words.say("post-not-yours")))
+            return
+        if not await work.first_tap(message.chat.id, message.message_id, data):
+            work.send(_note(query, words.say("post-done-already")))
+            return
+        work.send(_note(query, None))
+        in_group = message.chat.type != ChatType.PRIVATE
+        told = Heard(
+            text, str(query.from_user.id), query.from_user.id, message.chat.id if in_group else None
+        )
+        place = self._place(message, told)
+        if kind == "p":
+            await self._page(work, rest, int(data[1:].partition(".")[0]), place, words)
+            return
+        asked = datetime.fromtimestamp(int(rest), UTC)
+        now = datetime.now(UTC).replace(microsecond=0)  # as the button's stamp will have it
+        incoming = self._incoming(message, told, said_at=now, tapped_at=asked)
+        place = self._place(message, told, stamp=int(incoming.said_at.timestamp()))
+        await self._answer(work, incoming, place, words)
+
+    async def _page(self, work: Work, name: str, page: int, place: Place, words: Wording) -> None:
+        kept = await work.card(name)
+        pages = json.loads(kept) if kept is not None else []
+        if not 1 <= page <= len(pages):
+            work.send(place.message(words.say("post-card-gone")))
+            return
+        more = page < len(pages)
+        button = next_button(name, page + 1, len(pages), place.user_id, words)
+        work.send(place.message(pages[page - 1], [[button]] if more else None))
+
+    # --- everywhere else ---
+
+    async def inline(self, update: Update, context: Context) -> None:
+        """A dose card for any chat; of the question alone, so it is the same for all who ask."""
+        query, words, work = update.inline_query, words_for(update), WORK.get()
+        assert query is not None
+        question = query.query.strip()
+        results: list[dict[str, Any]] = []
+        if question:
+            answer = ask(question, Setting(today=datetime.now(UTC).date()))
+            if answer.kind in ("dose", "no_feed"):
+                await work.keep_card(question)
+                results = [card(answer, question, self._me.username, words)]
+        button = {"text": words.say("post-card-ask"), "start_parameter": "hello"}
+        body: dict[str, Any] = {
+            "inline_query_id": query.id,
+            "results": results,
+            "cache_time": _INLINE_CACHE_S if results else 0,
+            "is_personal": True,  # it is said in the language of who asks
+        }
+        if not results:
+            body["button"] = button
+        work.send(Letter(f"inline:{query.from_user.id}", "answerInlineQuery", body))
+
+    async def membership(self, update: Update, context: Context) -> None:
+        """We were let in, or shown out."""
+        changed = update.my_chat_member
+        assert changed is not None
+        gone = changed.new_chat_member.status in (ChatMember.LEFT, ChatMember.BANNED)
+        if gone:
+            await WORK.get().leave(changed.chat.id)
+        else:
+            await WORK.get().come_back(changed.chat.id)
+
+    async def migrated(self, update: Update, context: Context) -> None:
+        """A group got a new number."""
+        message, work = _message(update), WORK.get()
+        if message.migrate_to_chat_id is not None:
+            await work.move_group(CHANNEL, message.chat.id, message.migrate_to_chat_id)
+        elif message.migrate_from_chat_id is not None:
+            await work.move_group(CHANNEL, message.migrate_from_chat_id, message.chat.id)
+
+    async def broken(self, update: object, context: Context) -> None:
+        """Hand a handler's fault to the worker."""
+        if context.error is not None:
+            FAULT.get().append(context.error)
+
+    # --- how ---
+
+    async def _started(
+        self, work: Work, incoming: Incoming, payload: str, place: Place, words: Wording
+    ) -> None:
+        """A link that was followed, or the first word of all."""
+        kind, _, name = payload.partition("_")
+        question = await work.card(name) if kind in ("q", "s") and name.isalnum() else None
+        if kind in ("q", "s") and name and question is None:
+            work.send(place.message(words.say("post-card-gone")))
+            return
+        if question is None:
+            await self._answer(work, replace(incoming, opening=True), place, words)
+            return
+        await self._answer(work, replace(incoming, text=question, saving=kind == "s"), place, words)
+
+    async def _answer(self, work: Work, incoming: Incoming, place: Place, words: Wording) -> None:
+        async with self._typing(place):
+            answer = await work.answer(incoming)
+        if answer.language != words.language:
+            words = wording(answer.language)
+        await _promise(work, answer, place, words)
+
+    @asynccontextmanager
+    async def _typing(self, place: Place) -> AsyncIterator[None]:
+        """Show that we are at it, where it takes long."""
+
+        async def show() -> None:
+            await asyncio.sleep(SLOW_S)
+            with suppress(TelegramError):
+                await self._me.send_chat_action(
+                    place.chat_id, ChatAction.TYPING, message_thread_id=place.topic
+                )
+
+        task = asyncio.create_task(show())
+        try:
+            yield
+        finally:
+            task.cancel()
+
+    def _incoming(self, message: Message, told: Heard, **changes: Any) -> Incoming:
+        group = told.group_id
+
+        async def may_set() -> bool:
+            return await self._administers(message, told.user_id)
+
+        values: dict[str, Any] = {
+            "text": told.text,
+            "person": told.person,
+            "channel": CHANNEL,
+            "said_at": _when(message),
+            "group": None if group is None else str(group),
+            "may_set": None if group is None else may_set,
+            "open_file": self._opener() if group is None else None,
+        }
+        return Incoming(**{**values, **changes})
+
+    def _opener(self) -> Callable[[str], str | None]:
+        """Opens a file that was sent to us, by its number; called from another thread."""
+        loop = asyncio.get_running_loop()
+
+        def open_file(name: str) -> str | None:
+            fetching = asyncio.run_coroutine_threadsafe(self._fetched(name), loop)
+            return fetching.result(_FETCH_S)
+
+        return open_file
+
+    async def _fetched(self, name: str) -> str | None:
+        try:
+            file = await self._me.get_file(name.removesuffix(".json"))
+            if (file.file_size or 0) > MOST_BYTES:
+                return None
+            raw = await file.download_as_bytearray()
+        except TelegramError:
+            return None
+        return raw.decode("utf-8", errors="replace")
+
+    async def _administers(self, message: Message, user_id: int) -> bool:
+        """Whether somebody may change what holds for the group."""
+        if message.chat.type == ChatType.PRIVATE:
+            return True
+        if message.sender_chat is not None and message.sender_chat.id == message.chat.id:
+            return True  # an administrator who stays anonymous
+        if user_id == 0:
+            return False
+        try:
+            member = await self._me.get_chat_member(message.chat.id, user_id)
+        except TelegramError:
+            return False
+        return member.status in (ChatMember.ADMINISTRATOR, ChatMember.OWNER)
+
+    def _place(self, message: Message, told: Heard, stamp: int | None = None) -> Place:
+        return Place(
+            chat_id=message.chat.id,
+            message_id=message.message_id,
+            topic=topic_of(message),
+            user_id=told.user_id,
+            in_group=told.group_id is not None,
+            stamp=stamp if stamp is not None else int(_when(message).timestamp()),
+            me=self._me.username,
+        )
+
+    async def _too_fast(self, message: Message, told: Heard, words: Wording) -> bool:
+        """Whether a person floods a group; they are told once, and the others are not slowed."""
+        if told.group_id is None:
+            return False
+        pace = self._pace((told.group_id, told.person))
+        if pace.may_ask(time.monotonic()):
+            return False
+        if not pace.told:
+            pace.told = True
+            text = words.say("post-slow-down", seconds=int(REFILL_S))
+            WORK.get().send(self._place(message, told).message(text))
+        return True
+
+    def _pace(self, key: tuple[int, str]) -> Pace:
+        pace = self._paces.pop(key, None) or Pace(time.monotonic())
+        self._paces[key] = pace
+        while len(self._paces) > _MOST_PACES:
+            self._paces.popitem(last=False)
+        return pace
+
+
+@dataclass(slots=True)
+class Pace:
+    """How fast somebody asks: a token bucket."""
+
+    since: float
+    left: float = float(BURST)
+    told: bool = False
+
+    def may_ask(self, now: float) -> bool:
+        """Take one question from what is left [clock in s]."""
+        self.left = min(float(BURST), self.left + (now - self.since) / REFILL_S)
+        self.since = now
+        if self.left < 1:
+            return False
+        self.left -= 1
+        self.told = False
+        return True
+
+
+async def _promise(work: Work, answer: Answer, place: Place, words: Wording) -> None:
+    text, keyboard = await shown(work, answer, place, words)
+    work.send(place.message(text, keyboard, answer.kind))
+    if answer.file is not None:
+        for letter in documents(answer.file, place):
+            work.send(letter)
+
+
+def _message(update: Update) -> Message:
+    message = update.effective_message
+    assert message is not None  # the menu sends nothing else here
+    return message
+
+
+def _when(message: Message) -> datetime:
+    return message.edit_date or message.date
+
+
+def _button(message: Message, data: str) -> str | None:
+    """The text of the button with this data below a message of ours; data alone is not trusted."""
+    markup = message.reply_markup
+    for row in markup.inline_keyboard if markup is not None else ():
+        for button in row:
+            if button.callback_data == data:
+                return button.text
+    return None
+
+
+def _parts(data: str) -> tuple[str, int, str]:
+    """The kind of a button, who may press it, and the rest."""
+    _, owner, rest = data.split(".", 2)
+    return data[:1], int(owner), rest
+
+
+def _note(query: CallbackQuery, text: str | None) -> Letter:
+    body: dict[str, Any] = {"callback_query_id": query.id}
+    if text is not None:
+        body["text"] = text[:200]
+    return Letter(f"tap:{query.from_user.id}", "answerCallbackQuery", body)

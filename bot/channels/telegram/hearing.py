@@ -1,0 +1,134 @@
+"""From an update to who said what, where, and whether it was meant for us."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Any
+
+from telegram import Bot, Message, MessageEntity, Update
+from telegram.constants import ChatType
+
+from bot.conversation.wording import Wording, languages, wording
+
+CHANNEL = "telegram"
+#: The commands of the menu, in its order.
+COMMANDS = ("dose", "plan", "plants", "shelf", "diary", "undo", "help")
+_COMMAND = re.compile(r"/([a-z_]+)(?:@(\w+))?(?:\s+|$)(.*)", re.IGNORECASE | re.DOTALL)
+_GROUPS = (ChatType.GROUP, ChatType.SUPERGROUP)
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What somebody said to us.
+
+    Attributes
+    ----------
+    text : what is to be answered, without our name or the command
+    person : who said it, as the records name them
+    user_id : who may press the buttons below the answer; 0 for an anonymous administrator
+    group_id : the group it was said in, None in private
+    command : of the menu, empty where there was none
+    start : the payload of a link, None where it was none
+    """
+
+    text: str
+    person: str
+    user_id: int
+    group_id: int | None
+    command: str = ""
+    start: str | None = None
+
+
+def lane_of(body: dict[str, Any]) -> str:
+    """What must be answered in order: a person, or a person in a group.
+
+    Parameters
+    ----------
+    body : an update as it came
+    """
+    for kind, value in body.items():
+        if kind == "update_id" or not isinstance(value, dict):
+            continue
+        message = value.get("message") if kind == "callback_query" else value
+        message = message if isinstance(message, dict) else {}
+        chat = _id(message.get("chat"))
+        sender = _id(value.get("from")) or _id(value.get("sender_chat"))
+        return f"{chat}:{sender}"[:128]
+    return "none"
+
+
+def _id(value: Any) -> int:
+    found = value.get("id") if isinstance(value, dict) else None
+    return found if isinstance(found, int) else 0
+
+
+def words_for(update: Update) -> Wording:
+    """The language of what we say of our own accord."""
+    user = update.effective_user
+    code = (user.language_code or "").partition("-")[0] if user is not None else ""
+    return wording(code if code in languages() else "en")
+
+
+def heard(message: Message, me: Bot, words: Wording) -> Heard | None:
+    """What a message says to us; None where it is not for us to answer.
+
+    In a group only a command, a reply to us or a mention is for us.
+    """
+    user, sender = message.from_user, message.sender_chat
+    if message.via_bot is not None or message.is_automatic_forward:
+        return None
+    if user is not None and user.is_bot and sender is None:
+        return None
+    in_group = message.chat.type in _GROUPS
+    if not in_group and message.chat.type != ChatType.PRIVATE:
+        return None
+    written = message.text or message.caption or ""
+    text = without_name(written, me.username)
+    command = _COMMAND.fullmatch(written.strip())
+    if command is not None and (command[2] or me.username).lower() != me.username.lower():
+        return None  # meant for another bot
+    said, name, start = text, "", None
+    if command is not None:
+        name, rest = command[1].lower(), without_name(command[3], me.username)
+        if name == "start":
+            start, said = rest.strip(), ""
+        elif name in COMMANDS:
+            said = f"{'' if name == 'dose' and rest else words.say(f'menu-{name}-says')} {rest}"
+        elif in_group:
+            return None
+    if in_group and command is None and not _addressed(message, me):
+        return None
+    anonymous = sender is not None
+    person = f"chat{sender.id}" if sender is not None else str(user.id if user else 0)
+    return Heard(
+        text=said.strip(),
+        person=person,
+        user_id=0 if anonymous or user is None else user.id,
+        group_id=message.chat.id if in_group else None,
+        command=name,
+        start=start,
+    )
+
+
+def without_name(text: str, username: str) -> str:
+    """A text without our own name in it."""
+    return re.sub(rf"@{re.escape(username)}\b", " ", text, flags=re.IGNORECASE).strip()
+
+
+def _addressed(message: Message, me: Bot) -> bool:
+    replied = message.reply_to_message
+    if replied is not None and replied.from_user is not None and replied.from_user.id == me.id:
+        return True
+    for entity, text in {**message.parse_entities(), **message.parse_caption_entities()}.items():
+        if entity.type == MessageEntity.MENTION and text.lower() == f"@{me.username}".lower():
+            return True
+        named = entity.user
+        if entity.type == MessageEntity.TEXT_MENTION and named is not None and named.id == me.id:
+            return True
+    return False
+
+
+def topic_of(message: Message) -> int | None:
+    """The topic a message stands in."""
+    return message.message_thread_id if message.is_topic_message else None

@@ -1,0 +1,144 @@
+"""Requests that were promised, sent; and what to make of the messenger's refusal."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Awaitable, Callable
+from typing import Any
+
+from telegram import (
+    Bot,
+    InlineKeyboardMarkup,
+    InlineQueryResultArticle,
+    InlineQueryResultsButton,
+    InputFile,
+    InputTextMessageContent,
+    LinkPreviewOptions,
+    Message,
+    ReplyParameters,
+)
+from telegram.error import (
+    BadRequest,
+    ChatMigrated,
+    Forbidden,
+    NetworkError,
+    RetryAfter,
+    TelegramError,
+)
+
+from bot.conversation.postbox import FIRST_WAIT_MS, Claimed, Settled, now_ms
+
+log = logging.getLogger("sinkside.telegram")
+
+#: A request that the network failed so often is given up: with doubling waits, half an hour.
+MOST_TRIES = 11
+_NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
+
+
+async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
+    """Send one request, and note what became of it.
+
+    Never raises for what the messenger or the network answers.
+    """
+    try:
+        settled.sent.append((letter, await _METHODS[letter.method](bot, dict(letter.body))))
+    except RetryAfter as error:
+        wait = error.retry_after
+        seconds = wait if isinstance(wait, int | float) else wait.total_seconds()
+        settled.later.append((letter, now_ms() + int(1000 * seconds) + 1, letter.tries))
+    except Forbidden:
+        settled.dead.append(letter)
+        settled.lost.append(int(letter.body.get("chat_id", 0)))
+    except ChatMigrated as error:
+        settled.moved.append((letter, error.new_chat_id))
+    except BadRequest as error:
+        if "not modified" in str(error):
+            settled.sent.append((letter, None))
+        else:
+            log.warning("%s was refused: %s", letter.method, error)
+            settled.dead.append(letter)
+    except NetworkError as error:
+        tries = letter.tries + 1
+        if tries >= MOST_TRIES:
+            log.warning("%s was given up: %s", letter.method, type(error).__name__)
+            settled.dead.append(letter)
+        else:
+            settled.later.append((letter, now_ms() + FIRST_WAIT_MS * 2**letter.tries, tries))
+    except TelegramError as error:
+        log.error("%s failed: %s", letter.method, type(error).__name__)
+        settled.dead.append(letter)
+
+
+def _markup(body: dict[str, Any], bot: Bot) -> InlineKeyboardMarkup | None:
+    markup = body.get("reply_markup")
+    return InlineKeyboardMarkup.de_json(markup, bot) if markup else None
+
+
+async def _message(bot: Bot, body: dict[str, Any]) -> int | None:
+    replies = body.get("reply_parameters")
+    made = await bot.send_message(
+        body["chat_id"],
+        body["text"],
+        message_thread_id=body.get("message_thread_id"),
+        link_preview_options=_NO_PREVIEW,
+        reply_parameters=ReplyParameters(**replies) if replies else None,
+        reply_markup=_markup(body, bot),
+    )
+    return made.message_id
+
+
+async def _edit(bot: Bot, body: dict[str, Any]) -> int | None:
+    made = await bot.edit_message_text(
+        body["text"],
+        chat_id=body["chat_id"],
+        message_id=body["message_id"],
+        link_preview_options=_NO_PREVIEW,
+        reply_markup=_markup(body, bot),
+    )
+    return made.message_id if isinstance(made, Message) else int(body["message_id"])
+
+
+async def _document(bot: Bot, body: dict[str, Any]) -> int | None:
+    file = InputFile(body["file"]["content"].encode("utf-8"), filename=body["file"]["name"])
+    made = await bot.send_document(
+        body["chat_id"], file, message_thread_id=body.get("message_thread_id")
+    )
+    return made.message_id
+
+
+async def _tap(bot: Bot, body: dict[str, Any]) -> int | None:
+    await bot.answer_callback_query(body["callback_query_id"], text=body.get("text"))
+    return None
+
+
+async def _inline(bot: Bot, body: dict[str, Any]) -> int | None:
+    results = [
+        InlineQueryResultArticle(
+            id=r["id"],
+            title=r["title"],
+            description=r["description"],
+            input_message_content=InputTextMessageContent(
+                r["input_message_content"]["message_text"], link_preview_options=_NO_PREVIEW
+            ),
+            reply_markup=_markup(r, bot),
+        )
+        for r in body["results"]
+    ]
+    button = body.get("button")
+    await bot.answer_inline_query(
+        body["inline_query_id"],
+        results,
+        cache_time=body["cache_time"],
+        is_personal=body["is_personal"],
+        button=InlineQueryResultsButton(**button) if button else None,
+    )
+    return None
+
+
+_METHODS: dict[str, Callable[[Bot, dict[str, Any]], Awaitable[int | None]]] = {
+    "sendMessage": _message,
+    "editMessageText": _edit,
+    "sendDocument": _document,
+    "answerCallbackQuery": _tap,
+    "answerInlineQuery": _inline,
+}

@@ -1,0 +1,345 @@
+"""The running channel: updates in by polling or webhook, workers, the sender, and the end."""
+
+from __future__ import annotations
+
+import asyncio
+import hashlib
+import hmac
+import json
+import logging
+import warnings
+from collections.abc import Callable, Coroutine
+from contextlib import suppress
+from dataclasses import dataclass
+from typing import Any
+from urllib.parse import urlsplit
+
+from telegram import BotCommand, BotCommandScopeAllGroupChats, BotCommandScopeDefault, Update
+from telegram.error import InvalidToken, TelegramError
+from telegram.ext import AIORateLimiter, Application, ApplicationBuilder
+from telegram.warnings import PTBUserWarning
+
+from bot.channels.telegram.carrying import FAULT, WORK, Carrier
+from bot.channels.telegram.hearing import COMMANDS, lane_of
+from bot.channels.telegram.menu import ALLOWED_UPDATES, set_out
+from bot.channels.telegram.sending import send
+from bot.conversation.postbox import Arrived, Claimed, Letter, LostClaim, Postbox, Settled
+from bot.conversation.wording import languages, wording
+
+log = logging.getLogger("sinkside.telegram")
+
+#: Updates worked on at once, and requests on their way at once.
+WORKERS = 16
+SENDERS = 32
+#: One long poll [s], and the wait after one that failed [s].
+POLL_S = 30
+_POLL_AGAIN_S = 3.0
+#: Where nothing happens, what failed is looked for so often [s].
+_IDLE_S = 1.0
+_CLEAR_OUT_S = 3600.0
+#: Running work may end so long after we are told to stop [s].
+_STOP_S = 10.0
+_LARGEST_UPDATE = 1_000_000
+_PATH = "/telegram"
+
+# Updates are asked for as they come, so that one that cannot be read spoils no other.
+warnings.filterwarnings("ignore", category=PTBUserWarning, message=".*do_api_request.*")
+
+
+class NoToken(Exception):
+    """The messenger does not know the token."""
+
+
+@dataclass(frozen=True, slots=True)
+class Channel:
+    """How to reach the messenger.
+
+    Attributes
+    ----------
+    token : of the bot
+    api_url : of another Bot API server than the messenger's own, None for that
+    webhook_url : where updates are delivered to, None to poll for them
+    listen : host and port of the webhook
+    a_second : requests to the messenger in a second, over all chats
+    a_minute_per_group : requests to one group in a minute
+    """
+
+    token: str
+    api_url: str | None = None
+    webhook_url: str | None = None
+    listen: tuple[str, int] = ("127.0.0.1", 8080)
+    a_second: float = 28.0
+    a_minute_per_group: float = 20.0
+
+    @property
+    def secret(self) -> str:
+        """What the messenger sends along, so that nobody else can deliver updates."""
+        key, url = self.token.encode(), (self.webhook_url or "").encode()
+        return hmac.new(key, b"webhook " + url, hashlib.sha256).hexdigest()
+
+
+class Service:
+    """One process that serves one bot."""
+
+    def __init__(self, channel: Channel, open_postbox: Callable[[str], Postbox]) -> None:
+        self._channel = channel
+        self._application = _application(channel)
+        self._open_postbox = open_postbox
+        self._arrived, self._promised = asyncio.Event(), asyncio.Event()
+        self._stopping = asyncio.Event()
+        self._postbox: Postbox | None = None
+        self._settled = Settled()  # since it was last written down
+
+    @property
+    def postbox(self) -> Postbox:
+        """The post of the bot; there once `run` has begun."""
+        assert self._postbox is not None
+        return self._postbox
+
+    def stop(self) -> None:
+        """Take no more updates, and end what runs."""
+        self._stopping.set()
+        self._arrived.set()
+        self._promised.set()
+
+    async def run(self, ready: asyncio.Event | None = None) -> None:
+        """Serve until told to stop.
+
+        Raises
+        ------
+        NoToken
+            The messenger does not know the token.
+        """
+        try:
+            await self._application.initialize()
+        except InvalidToken as error:
+            raise NoToken("the messenger does not know this token") from error
+        me = self._application.bot
+        self._postbox = self._open_postbox(f"telegram:{me.id}")
+        carrier = Carrier(me)
+        set_out(self._application, carrier)
+        self._application.add_error_handler(carrier.broken)
+        receiving = self._webhook if self._channel.webhook_url else self._poll
+        loops = [self._work(), self._send(), self._clear_out(), receiving(ready)]
+        try:
+            await self._introduce()
+            await _together(loops, self._stopping)
+        finally:
+            with suppress(TelegramError):
+                await self._application.shutdown()
+
+    async def _introduce(self) -> None:
+        """The menu of commands, in each language; a messenger without menus is served as well."""
+        for language in languages():
+            words = wording(language)
+            menu = [BotCommand(c, words.say(f"menu-{c}")) for c in COMMANDS]
+            for scope in (BotCommandScopeDefault(), BotCommandScopeAllGroupChats()):
+                code = None if language == "en" else language
+                try:
+                    await self._application.bot.set_my_commands(menu, scope, code)
+                except TelegramError as error:
+                    log.warning("the menu of commands was not set: %s", type(error).__name__)
+
+    # --- in ---
+
+    async def _poll(self, ready: asyncio.Event | None) -> None:
+        bot, offset = self._application.bot, 0
+        with suppress(TelegramError):
+            await bot.delete_webhook()
+        if ready is not None:
+            ready.set()
+        while not self._stopping.is_set():
+            try:
+                raw: Any = await bot.do_api_request(
+                    "getUpdates",
+                    {
+                        "offset": offset,
+                        "timeout": POLL_S,
+                        "allowed_updates": list(ALLOWED_UPDATES),
+                    },
+                    read_timeout=POLL_S + 10,
+                )
+                updates = [u for u in raw if isinstance(u, dict)]
+                if updates:
+                    await self._take_in(updates)
+                    # Only now: the next call tells the messenger that it may forget them.
+                    offset = max(int(u["update_id"]) for u in updates) + 1
+            except Exception as error:  # whatever it was, the next poll may go well
+                log.warning("polling failed: %s", type(error).__name__)
+                await _first(self._stopping.wait(), asyncio.sleep(_POLL_AGAIN_S))
+
+    async def _take_in(self, updates: list[dict[str, Any]]) -> None:
+        arrived = [Arrived(int(u["update_id"]), lane_of(u), u) for u in updates]
+        await self.postbox.take_in(arrived)
+        self._arrived.set()
+
+    async def _webhook(self, ready: asyncio.Event | None) -> None:
+        from aiohttp import web
+
+        channel = self._channel
+
+        async def delivered(request: web.Request) -> web.Response:
+            given = request.headers.get("X-Telegram-Bot-Api-Secret-Token", "")
+            if not hmac.compare_digest(given.encode(), channel.secret.encode()):
+                return web.Response(status=403)
+            try:
+                update = json.loads(await request.text())
+                number = int(update["update_id"])
+            except (ValueError, TypeError, KeyError):
+                return web.Response(status=400)
+            if not 0 <= number < 2**63:
+                return web.Response(status=400)
+            await self._take_in([update])  # answered only once it is kept
+            return web.Response()
+
+        served = web.Application(client_max_size=_LARGEST_UPDATE)
+        served.router.add_post(urlsplit(channel.webhook_url or "").path or _PATH, delivered)
+        runner = web.AppRunner(served, access_log=None)
+        await runner.setup()
+        try:
+            site = web.TCPSite(runner, *channel.listen, reuse_port=True)
+            await site.start()
+            await self._application.bot.set_webhook(
+                channel.webhook_url or "",
+                allowed_updates=list(ALLOWED_UPDATES),
+                secret_token=channel.secret,
+            )
+            if ready is not None:
+                ready.set()
+            await self._stopping.wait()
+        finally:
+            await runner.cleanup()
+
+    # --- work ---
+
+    async def _work(self) -> None:
+        running: set[asyncio.Task[None]] = set()
+        while not self._stopping.is_set():
+            self._arrived.clear()
+            claimed = await self._claimed(WORKERS - len(running))
+            for each in claimed:
+                task = asyncio.create_task(self._work_on(each))
+                running.add(task)
+                task.add_done_callback(running.discard)
+                task.add_done_callback(lambda _: self._arrived.set())
+            if not claimed:
+                await _first(self._arrived.wait(), asyncio.sleep(_IDLE_S))
+        if running:
+            await asyncio.wait(running, timeout=_STOP_S)
+
+    async def _claimed(self, most: int) -> list[Claimed]:
+        if most < 1:
+            return []
+        try:
+            return await self.postbox.claim(most)
+        except Exception as error:  # the database may serve again in a moment
+            log.error("no update could be claimed: %s", type(error).__name__)
+            return []
+
+    async def _work_on(self, claimed: Claimed) -> None:
+        faults: list[BaseException] = []
+        try:
+            async with self.postbox.work(claimed) as work:
+                WORK.set(work)
+                FAULT.set(faults)
+                update = Update.de_json(claimed.body, self._application.bot)
+                await self._application.process_update(update)
+                if faults:
+                    raise faults[0]
+            if work.letters:
+                self._promised.set()
+        except LostClaim:
+            log.warning("update %d was taken over by another worker", claimed.id)
+        except Exception:  # whatever broke, the update is tried again and the next one is served
+            log.exception("update %d failed, try %d", claimed.id, claimed.tries + 1)
+            await self._put_back(claimed)
+
+    async def _put_back(self, claimed: Claimed) -> None:
+        chat = claimed.lane.partition(":")[0]
+        apology = None
+        if chat not in ("0", "none"):
+            text = wording("en").say("post-interrupted")
+            apology = Letter(chat, "sendMessage", {"chat_id": int(chat), "text": text})
+        try:
+            await self.postbox.failed(claimed, apology)
+            self._promised.set()
+        except Exception as error:  # its claim ends by itself
+            log.error("update %d could not be put back: %s", claimed.id, type(error).__name__)
+
+    # --- out ---
+
+    async def _send(self) -> None:
+        running: set[asyncio.Task[None]] = set()
+        while not self._stopping.is_set():
+            self._promised.clear()
+            letters = await self._settle(SENDERS - len(running))
+            for letter in letters:
+                task = asyncio.create_task(self._deliver(letter))
+                running.add(task)
+                task.add_done_callback(running.discard)
+                task.add_done_callback(lambda _: self._promised.set())
+            if not letters:
+                await _first(self._promised.wait(), asyncio.sleep(_IDLE_S))
+        if running:
+            await asyncio.wait(running, timeout=_STOP_S)
+        await self._settle(0)
+
+    async def _deliver(self, letter: Claimed) -> None:
+        await send(self._application.bot, letter, self._settled)
+
+    async def _settle(self, most: int) -> list[Claimed]:
+        """Write down what became of requests, and take the next ones."""
+        settled, self._settled = self._settled, Settled()
+        try:
+            return await self.postbox.claim_letters(settled, max(0, most))
+        except Exception as error:  # the database may serve again in a moment
+            log.error("nothing could be sent: %s", type(error).__name__)
+            self._settled = settled.with_more(self._settled)
+            return []
+
+    async def _clear_out(self) -> None:
+        while not self._stopping.is_set():
+            try:
+                await self.postbox.clear_out()
+            except Exception as error:
+                log.error("nothing was cleared out: %s", type(error).__name__)
+            await _first(self._stopping.wait(), asyncio.sleep(_CLEAR_OUT_S))
+
+
+def _application(channel: Channel) -> Application[Any, Any, Any, Any, Any, Any]:
+    limits = AIORateLimiter(
+        overall_max_rate=channel.a_second,
+        overall_time_period=1,
+        group_max_rate=channel.a_minute_per_group,
+        group_time_period=60,
+        max_retries=0,  # what is refused waits in the outbox, and nothing else with it
+    )
+    builder = ApplicationBuilder().token(channel.token).updater(None).rate_limiter(limits)
+    builder = builder.connection_pool_size(SENDERS + WORKERS)
+    if channel.api_url is not None:
+        builder = builder.base_url(f"{channel.api_url}/bot").base_file_url(
+            f"{channel.api_url}/file/bot"
+        )
+    return builder.build()
+
+
+async def _first(*awaited: Coroutine[Any, Any, Any]) -> None:
+    """Wait until one of several is there."""
+    tasks = [asyncio.create_task(a) for a in awaited]
+    await asyncio.wait(tasks, return_when=asyncio.FIRST_COMPLETED)
+    for task in tasks:
+        task.cancel()
+
+
+async def _together(loops: list[Coroutine[Any, Any, None]], stopping: asyncio.Event) -> None:
+    """Run until told to stop; what breaks in one of them ends all."""
+    tasks = [asyncio.create_task(loop) for loop in loops]
+    stopped = asyncio.create_task(stopping.wait())
+    done, _ = await asyncio.wait([*tasks, stopped], return_when=asyncio.FIRST_COMPLETED)
+    stopping.set()
+    broken = next((t.exception() for t in done if t is not stopped and t.exception()), None)
+    _, late = await asyncio.wait(tasks, timeout=_STOP_S + 1)
+    for task in (*late, stopped):
+        task.cancel()
+    if broken is not None:
+        raise broken

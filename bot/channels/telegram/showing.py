@@ -1,0 +1,174 @@
+"""From an answer to requests of the messenger: pages, buttons, files and cards."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from typing import Any
+
+from bot.conversation.answer import Answer, File
+from bot.conversation.postbox import Letter, Work, card_id, plain
+from bot.conversation.wording import Wording
+
+#: A page of a phone [characters, lines]; the messenger takes at most 4096.
+PAGE_CHARS = 1500
+PAGE_LINES = 30
+#: In a group an answer shows its amount, how to measure it and so many cautions.
+GROUP_CAUTIONS = 2
+_ROW_CHARS = 24
+_MOST_BUTTONS = 12
+
+Keyboard = list[list[dict[str, Any]]]
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where an answer goes.
+
+    Attributes
+    ----------
+    chat_id : the chat
+    message_id : the message that is answered, None where there is none
+    topic : of a group with topics
+    user_id : who may press the buttons
+    in_group : whether others read along
+    stamp : when the question was asked [s since 1970]
+    me : our own name, for links
+    """
+
+    chat_id: int
+    message_id: int | None
+    topic: int | None
+    user_id: int
+    in_group: bool
+    stamp: int
+    me: str
+
+    def message(self, text: str, keyboard: Keyboard | None = None, kind: str = "help") -> Letter:
+        """A message to send there; a group sees what it replies to."""
+        replies = self.in_group and self.message_id is not None
+        body = plain({
+            "chat_id": self.chat_id,
+            "message_thread_id": self.topic,
+            "text": text,
+            "link_preview_options": {"is_disabled": True},
+            "reply_parameters": {
+                "message_id": self.message_id, "allow_sending_without_reply": True,
+            } if replies else None,
+            "reply_markup": {"inline_keyboard": keyboard} if keyboard else None,
+        })  # fmt: skip
+        answers = None
+        if self.message_id is not None:
+            answers = {"chat_id": self.chat_id, "message_id": self.message_id, "kind": kind}
+        return Letter(str(self.chat_id), "sendMessage", body, answers)
+
+    def edit(self, answer_id: int, text: str, keyboard: Keyboard, kind: str) -> Letter:
+        """An earlier answer of ours with another text."""
+        body = {
+            "chat_id": self.chat_id,
+            "message_id": answer_id,
+            "text": text,
+            "link_preview_options": {"is_disabled": True},
+            "reply_markup": {"inline_keyboard": keyboard},
+        }
+        answers = {"chat_id": self.chat_id, "message_id": self.message_id, "kind": kind}
+        return Letter(str(self.chat_id), "editMessageText", body, answers)
+
+
+async def shown(work: Work, answer: Answer, place: Place, words: Wording) -> tuple[str, Keyboard]:
+    """The text of an answer's first page, and what can be pressed below it."""
+    text, keyboard = answer.reply, choices(answer, place)
+    if place.in_group and answer.kind == "dose":
+        name = await work.keep_card(answer.message)
+        link = f"https://t.me/{place.me}?start=q_{name}"
+        return short(answer), [[{"text": words.say("post-details"), "url": link}]]
+    pages = paged(text)
+    if len(pages) > 1:
+        name = await work.keep_card(json.dumps(pages, ensure_ascii=False))
+        keyboard = [*keyboard, [next_button(name, 2, len(pages), place.user_id, words)]]
+    return pages[0], keyboard
+
+
+def short(answer: Answer) -> str:
+    """An answer for a group: it stands on its own, with the cautions that matter most."""
+    lines = answer.reply.splitlines()
+    cautions = [f"- {c.text}" for c in answer.cautions[:GROUP_CAUTIONS]]
+    notes = lines[lines.index(last) + 1 :] if (last := _last_caution(lines)) else []
+    return "\n".join([*lines[:2], *cautions, *notes])
+
+
+def _last_caution(lines: list[str]) -> str:
+    return next((line for line in reversed(lines) if line.startswith("- ")), "")
+
+
+def choices(answer: Answer, place: Place) -> Keyboard:
+    """Answers to tap, as many in a row as a phone shows."""
+    rows: Keyboard = []
+    width = 0
+    for index, text in enumerate(answer.choices[:_MOST_BUTTONS]):
+        button = {"text": text[:64], "callback_data": f"c{index}.{place.user_id}.{place.stamp}"}
+        if rows and width + len(text) <= _ROW_CHARS:
+            rows[-1].append(button)
+            width += len(text)
+        else:
+            rows.append([button])
+            width = len(text)
+    return rows
+
+
+def next_button(name: str, page: int, pages: int, user_id: int, words: Wording) -> dict[str, Any]:
+    """The button to the next page."""
+    text = words.say("post-next", page=page, pages=pages)
+    return {"text": text, "callback_data": f"p{page}.{user_id}.{name}"}
+
+
+def paged(text: str) -> list[str]:
+    """A text in pages, parted at the ends of its lines."""
+    pages: list[list[str]] = [[]]
+    size = 0
+    for line in text.splitlines():
+        for piece in [line[i : i + PAGE_CHARS] for i in range(0, len(line), PAGE_CHARS)] or [""]:
+            if size + len(piece) > PAGE_CHARS or len(pages[-1]) >= PAGE_LINES:
+                pages.append([])
+                size = 0
+            pages[-1].append(piece)
+            size += len(piece) + 1
+    return ["\n".join(page) for page in pages if any(line.strip() for line in page)] or ["…"]
+
+
+def documents(file: File, place: Place) -> list[Letter]:
+    """A file, or each of several."""
+    files = file.files if file.files is not None else {file.name: file.content}
+    return [
+        Letter(
+            str(place.chat_id),
+            "sendDocument",
+            plain({
+                "chat_id": place.chat_id,
+                "message_thread_id": place.topic,
+                "file": {"name": name, "content": content},
+            }),
+        )
+        for name, content in files.items()
+    ]  # fmt: skip
+
+
+def card(answer: Answer, question: str, me: str, words: Wording) -> dict[str, Any]:
+    """A dose to post in any chat, with what it assumes and its cautions on it."""
+    name = card_id(question)
+    rows = [[{"text": words.say("post-own-water"), "url": f"https://t.me/{me}?start=q_{name}"}]]
+    if answer.understood.genera:
+        save = f"https://t.me/{me}?start=s_{name}"
+        rows.append([{"text": words.say("post-save"), "url": save}])
+    lines = answer.reply.splitlines()
+    return {
+        "type": "article",
+        "id": name,
+        "title": lines[0],
+        "description": question[:200],
+        "input_message_content": {
+            "message_text": paged(answer.reply)[0],
+            "link_preview_options": {"is_disabled": True},
+        },
+        "reply_markup": {"inline_keyboard": rows},
+    }

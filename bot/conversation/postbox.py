@@ -1,0 +1,250 @@
+"""Between a messenger and the conversation: what came in is answered once, whatever breaks.
+
+A channel takes updates in, claims them, and works on each within `work`: everything that was
+written, the answer that is promised and that the update is done are kept together or not at all.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import time
+from collections.abc import AsyncIterator, Sequence
+from contextlib import asynccontextmanager, suppress
+from dataclasses import dataclass, field
+from typing import Any
+
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.conversation.answer import Answer
+from bot.conversation.talk import Conversation
+from bot.conversation.turn import Incoming
+from bot.records import Records, owners, post
+from bot.records.errors import OwnerExists
+from bot.records.kinds import OwnerKind
+from bot.records.models import Posted
+from bot.records.post import Arrived, Claimed, Letter, LostClaim
+
+__all__ = ["Arrived", "Claimed", "Letter", "LostClaim", "Postbox", "Settled", "Work"]
+
+#: How long a claim holds [ms]: longer than any update takes, short enough to wait for.
+CLAIM_MS = 60_000
+#: The first wait after a failure [ms]; it doubles with each.
+FIRST_WAIT_MS = 1_000
+#: An answer of these kinds changed nothing: the message may be edited and answered anew.
+ASKED_ONLY = frozenset({
+    "dose", "no_feed", "ask", "help", "refused", "fault", "plan", "history", "why", "cautions",
+})  # fmt: skip
+
+
+def now_ms() -> int:
+    """The clock [ms since 1970]."""
+    return time.time_ns() // 1_000_000
+
+
+def card_id(text: str) -> str:
+    """A short name for a text, the same each time."""
+    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:20]
+
+
+@dataclass(slots=True)
+class Settled:
+    """What became of requests.
+
+    Attributes
+    ----------
+    sent : accepted, with the number of the message that was made
+    later : to be sent at a time [ms], with the tries so far
+    moved : for a group that has a new number
+    dead : given up
+    lost : chats that cannot be reached
+    """
+
+    sent: list[tuple[Claimed, int | None]] = field(default_factory=list)
+    later: list[tuple[Claimed, int, int]] = field(default_factory=list)
+    moved: list[tuple[Claimed, int]] = field(default_factory=list)
+    dead: list[Claimed] = field(default_factory=list)
+    lost: list[int] = field(default_factory=list)
+
+    def with_more(self, other: Settled) -> Settled:
+        """This and what came since."""
+        return Settled(
+            self.sent + other.sent,
+            self.later + other.later,
+            self.moved + other.moved,
+            self.dead + other.dead,
+            self.lost + other.lost,
+        )
+
+
+class Work:
+    """One update while it is worked on."""
+
+    def __init__(self, conversation: Conversation, records: Records, source: str) -> None:
+        self._conversation = conversation
+        self.records = records
+        self.source = source
+        self.letters: list[Letter] = []
+
+    async def answer(self, incoming: Incoming) -> Answer:
+        """Answer a message; what it changes is kept with the update."""
+        return await self._conversation.answer(incoming, self.records)
+
+    def send(self, letter: Letter) -> None:
+        """Promise a request."""
+        self.letters.append(letter)
+
+    async def first_tap(self, chat_id: int, message_id: int, data: str) -> bool:
+        """Whether a button is pressed for the first time."""
+        async with self.records.writing() as session:
+            return await post.tap(session, self.source, chat_id, message_id, data, now_ms=now_ms())
+
+    async def answered(self, chat_id: int, message_id: int) -> Posted | None:
+        """The answer that a message got."""
+        async with self.records.reading() as session:
+            return await post.answer_to(session, self.source, chat_id, message_id)
+
+    async def keep_card(self, text: str) -> str:
+        """Keep a text for a link or a further page; returns its short name."""
+        name = card_id(text)
+        async with self.records.writing() as session:
+            await post.keep_card(session, name, text, now_ms=now_ms())
+        return name
+
+    async def card(self, name: str) -> str | None:
+        """A text that was kept."""
+        async with self.records.reading() as session:
+            return await post.card(session, name)
+
+    async def is_quiet(self, incoming: Incoming) -> bool:
+        """Whether a group wants answers to commands only."""
+        async with self.records.reading() as session:
+            owner = await owners.find(session, incoming.address)
+            return bool(owner is not None and owner.quiet)
+
+    async def leave(self, chat_id: int) -> None:
+        """The chat has removed or blocked us: nothing more is sent there."""
+        self.letters = [n for n in self.letters if n.lane != str(chat_id)]
+        async with self.records.writing() as session:
+            await post.lose(session, self.source, chat_id, now_ms=now_ms())
+
+    async def come_back(self, chat_id: int) -> None:
+        """The chat can be written to again."""
+        async with self.records.writing() as session:
+            await post.regain(session, self.source, chat_id)
+
+    async def move_group(self, channel: str, old_id: int, new_id: int) -> None:
+        """A group has a new number: its records and what waits for it go along."""
+        async with self.records.writing() as session:
+            await _move_group(session, self.source, channel, old_id, new_id)
+
+
+class Postbox:
+    """The post of one bot, as one process sees it."""
+
+    def __init__(
+        self, records: Records, conversation: Conversation, source: str, worker: str
+    ) -> None:
+        self._records = records
+        self._conversation = conversation
+        self.source = source
+        self.worker = worker
+        self._channel = source.partition(":")[0]
+
+    # --- in ---
+
+    async def take_in(self, arrived: Sequence[Arrived]) -> None:
+        """Keep updates; from here on they will be answered."""
+        async with self._records.writing() as session:
+            await post.take_in(session, self.source, arrived, now_ms=now_ms())
+
+    async def claim(self, most: int) -> list[Claimed]:
+        """Updates to work on now, one a lane."""
+        at = now_ms()
+        async with self._records.writing() as session:
+            return await post.claim(
+                session, self.source, self.worker, now_ms=at, until_ms=at + CLAIM_MS, most=most
+            )
+
+    @asynccontextmanager
+    async def work(self, claimed: Claimed) -> AsyncIterator[Work]:
+        """Work on an update.
+
+        Raises
+        ------
+        LostClaim
+            Another worker has it meanwhile; nothing was kept.
+        """
+        try:
+            async with self._records.together() as records:
+                work = Work(self._conversation, records, self.source)
+                yield work
+                async with records.writing() as session:
+                    await post.finish(session, claimed.id, self.worker)
+                    await post.promise(session, self.source, work.letters, now_ms=now_ms())
+        except BaseException:
+            self._conversation.unsee()
+            raise
+
+    async def failed(self, claimed: Claimed, apology: Letter | None) -> None:
+        """Try an update again later; where it is given up, apologise."""
+        tries = claimed.tries + 1
+        free = now_ms() + FIRST_WAIT_MS * 2**claimed.tries
+        async with self._records.writing() as session:
+            dead = await post.put_back(session, claimed.id, self.worker, tries=tries, free_ms=free)
+            if dead and apology is not None:
+                await post.promise(session, self.source, [apology], now_ms=now_ms())
+
+    # --- out ---
+
+    async def claim_letters(self, settled: Settled, most: int) -> list[Claimed]:
+        """Write down what became of requests, and take further ones, one a lane."""
+        at = now_ms()
+        async with self._records.writing() as session:
+            await post.sent(session, [c.id for c, _ in settled.sent])
+            for letter, made in settled.sent:
+                if letter.answers is not None and made is not None:
+                    await post.note_answer(
+                        session, self.source, **letter.answers, answer_id=made, now_ms=at
+                    )
+            for letter, free_ms, tries in settled.later:
+                await post.postpone(session, letter.id, free_ms=free_ms, tries=tries)
+            for letter, new_id in settled.moved:
+                await _move_group(session, self.source, self._channel, int(letter.lane), new_id)
+                await post.postpone(session, letter.id, free_ms=at, tries=letter.tries)
+            for letter in settled.dead:
+                await post.postpone(session, letter.id, free_ms=at, tries=letter.tries, dead=True)
+            for chat_id in settled.lost:
+                await post.lose(session, self.source, chat_id, now_ms=at)
+            if most < 1:
+                return []
+            return await post.claim_letters(
+                session, self.source, self.worker, now_ms=at, until_ms=at + CLAIM_MS, most=most
+            )
+
+    async def clear_out(self) -> None:
+        """Delete what is kept no longer."""
+        async with self._records.writing() as session:
+            await post.clear_out(session, self.source, now_ms=now_ms())
+
+
+async def _move_group(
+    session: AsyncSession, source: str, channel: str, old_id: int, new_id: int
+) -> None:
+    old = owners.Address(OwnerKind.GROUP, channel, str(old_id))
+    new = owners.Address(OwnerKind.GROUP, channel, str(new_id))
+    owner = await owners.find(session, old)
+    await post.moved(session, source, old_id, new_id)
+    if owner is None:
+        return
+    with suppress(OwnerExists):  # told from both sides, or used there already: the new one stands
+        await owners.readdress(session, owner.id, new)
+
+
+def edited_anew(kind: str) -> bool:
+    """Whether a message with this kind of answer may be answered anew when it is edited."""
+    return kind in ASKED_ONLY
+
+
+def plain(values: dict[str, Any]) -> dict[str, Any]:
+    """Without what is None."""
+    return {k: v for k, v in values.items() if v is not None}

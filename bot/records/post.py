@@ -1,0 +1,327 @@
+"""A messenger's post: updates that came in, requests that go out, and all their SQL.
+
+What it promises:
+
+- An update is taken in once, however often it is delivered (`take_in`).
+- It is done in the transaction that keeps what it changed and promises its answer (`finish`):
+  after a crash either all of that is there, or the update is still open and is done again.
+- What stands in one lane is done in its order, whoever does it: only the oldest open row of a
+  lane can be claimed (`claim`, `claim_letters`).
+- A claim ends; a worker that lost it can no longer finish (`LostClaim`).
+- A request is sent at least once. Only a crash between the messenger's acceptance and `sent`
+  sends it again.
+
+Times are milliseconds since 1970; `source` tells one bot's post from another's.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from typing import Any, NamedTuple, TypeVar
+
+from sqlalchemy import CursorResult, delete, exists, insert, select, update
+from sqlalchemy.ext.asyncio import AsyncSession
+from sqlalchemy.orm import aliased
+
+from .models import Card, Chat, Inbox, Outbox, Posted, Tap
+from .upsert import upserting
+
+#: An update that failed so often is left to the operator.
+MOST_TRIES = 5
+#: How long what goes with a message is kept [ms]: two days, in which an edit is still answered.
+KEPT_MS = 2 * 24 * 3600 * 1000
+#: How long a card is kept [ms]: thirty days.
+CARD_KEPT_MS = 30 * 24 * 3600 * 1000
+
+_Row = TypeVar("_Row", Inbox, Outbox)
+
+
+class LostClaim(Exception):
+    """Somebody else took over the update meanwhile: nothing of it may be kept."""
+
+
+class Arrived(NamedTuple):
+    """An update as it came."""
+
+    update_id: int
+    lane: str
+    body: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Claimed:
+    """An update or a request that one worker has for now."""
+
+    id: int
+    lane: str
+    tries: int
+    received_ms: int
+    method: str = ""
+    body: dict[str, Any] = field(default_factory=dict)
+    answers: dict[str, Any] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """A request to a messenger: `answers` names the message it answers, and of what kind."""
+
+    lane: str
+    method: str
+    body: dict[str, Any]
+    answers: dict[str, Any] | None = None
+
+
+# --- in ----------------------------------------------------------------------------------------
+
+
+async def take_in(
+    session: AsyncSession, source: str, arrived: Sequence[Arrived], *, now_ms: int
+) -> None:
+    """Keep updates, those that are known already left as they are."""
+    if not arrived:
+        return
+    rows = [
+        {
+            "source": source, "update_id": a.update_id, "lane": a.lane, "body": a.body,
+            "received_ms": now_ms, "free_ms": 0, "tries": 0, "state": "open",
+        }
+        for a in arrived
+    ]  # fmt: skip
+    statement = upserting(session, Inbox).values(rows)
+    await session.execute(statement.on_conflict_do_nothing(index_elements=["source", "update_id"]))
+
+
+async def claim(
+    session: AsyncSession, source: str, worker: str, *, now_ms: int, until_ms: int, most: int
+) -> list[Claimed]:
+    """Take the oldest open update of each lane that nobody has."""
+    rows = await _claim(session, Inbox, source, worker, now_ms, until_ms, most)
+    return [Claimed(r.id, r.lane, r.tries, r.received_ms, body=r.body or {}) for r in rows]
+
+
+async def finish(session: AsyncSession, inbox_id: int, worker: str) -> None:
+    """Close an update; its text goes.
+
+    Raises
+    ------
+    LostClaim
+        The claim has passed to another worker, or the update is done.
+    """
+    statement = (
+        update(Inbox)
+        .where(Inbox.id == inbox_id, Inbox.claimed_by == worker, Inbox.state == "open")
+        .values(state="done", body=None, claimed_by=None)
+    )
+    if await _count(session, statement) != 1:
+        raise LostClaim(inbox_id)
+
+
+async def put_back(
+    session: AsyncSession, inbox_id: int, worker: str, *, tries: int, free_ms: int
+) -> bool:
+    """Leave an update that failed for later; the last try closes it. Says whether it was."""
+    dead = tries >= MOST_TRIES
+    statement = (
+        update(Inbox)
+        .where(Inbox.id == inbox_id, Inbox.claimed_by == worker)
+        .values(tries=tries, free_ms=free_ms, claimed_by=None, state="dead" if dead else "open")
+    )
+    await session.execute(statement)
+    return dead
+
+
+# --- out ---------------------------------------------------------------------------------------
+
+
+async def promise(
+    session: AsyncSession, source: str, letters: Iterable[Letter], *, now_ms: int
+) -> None:
+    """Keep requests that are to be sent, in this order within their lanes."""
+    rows = [
+        {
+            "source": source, "lane": n.lane, "method": n.method, "body": n.body,
+            "answers": n.answers, "created_ms": now_ms, "free_ms": 0, "tries": 0, "state": "open",
+        }
+        for n in letters
+    ]  # fmt: skip
+    if rows:
+        await session.execute(insert(Outbox), rows)
+
+
+async def claim_letters(
+    session: AsyncSession, source: str, worker: str, *, now_ms: int, until_ms: int, most: int
+) -> list[Claimed]:
+    """Take the oldest waiting request of each lane that nobody has."""
+    rows = await _claim(session, Outbox, source, worker, now_ms, until_ms, most)
+    return [Claimed(r.id, r.lane, r.tries, r.created_ms, r.method, r.body, r.answers) for r in rows]
+
+
+async def sent(session: AsyncSession, letter_ids: Sequence[int]) -> None:
+    """Drop requests that the messenger has accepted."""
+    await session.execute(delete(Outbox).where(Outbox.id.in_(letter_ids)))
+
+
+async def postpone(
+    session: AsyncSession, letter_id: int, *, free_ms: int, tries: int, dead: bool = False
+) -> None:
+    """Leave a request for later, or for the operator where it can never be sent."""
+    await session.execute(
+        update(Outbox)
+        .where(Outbox.id == letter_id)
+        .values(free_ms=free_ms, tries=tries, claimed_by=None, state="dead" if dead else "open")
+    )
+
+
+# --- chats -------------------------------------------------------------------------------------
+
+
+async def lose(session: AsyncSession, source: str, chat_id: int, *, now_ms: int) -> None:
+    """Note that a chat cannot be reached; what waits for it is dropped."""
+    row = {"source": source, "chat_id": chat_id, "unreachable_ms": now_ms}
+    statement = upserting(session, Chat).values(row)
+    await session.execute(
+        statement.on_conflict_do_update(
+            index_elements=["source", "chat_id"], set_={"unreachable_ms": now_ms}
+        )
+    )
+    await session.execute(
+        delete(Outbox).where(Outbox.source == source, Outbox.lane == str(chat_id))
+    )
+
+
+async def regain(session: AsyncSession, source: str, chat_id: int) -> None:
+    """Note that a chat can be reached again."""
+    await session.execute(delete(Chat).where(Chat.source == source, Chat.chat_id == chat_id))
+
+
+async def lost(session: AsyncSession, source: str, chat_id: int) -> bool:
+    """Whether a chat cannot be reached for now."""
+    return await session.get(Chat, (source, chat_id)) is not None
+
+
+async def moved(session: AsyncSession, source: str, old_id: int, new_id: int) -> None:
+    """What waits for a chat goes to its new number."""
+    waiting = await session.scalars(
+        select(Outbox).where(
+            Outbox.source == source, Outbox.lane == str(old_id), Outbox.state == "open"
+        )
+    )
+    for letter in waiting:
+        letter.lane = str(new_id)
+        letter.body = {**letter.body, "chat_id": new_id}
+    await session.flush()
+
+
+# --- messages ------------------------------------------------------------------------------------
+
+
+async def note_answer(
+    session: AsyncSession,
+    source: str,
+    chat_id: int,
+    message_id: int,
+    *,
+    answer_id: int,
+    kind: str,
+    now_ms: int,
+) -> None:
+    """Remember with which message another was answered, and what kind of answer it was."""
+    key = {"source": source, "chat_id": chat_id, "message_id": message_id}
+    rest = {"answer_id": answer_id, "kind": kind, "posted_ms": now_ms}
+    statement = upserting(session, Posted).values({**key, **rest})
+    await session.execute(statement.on_conflict_do_update(index_elements=list(key), set_=rest))
+
+
+async def answer_to(
+    session: AsyncSession, source: str, chat_id: int, message_id: int
+) -> Posted | None:
+    """The answer a message got, None where there is none or it is long ago."""
+    return await session.get(Posted, (source, chat_id, message_id))
+
+
+async def tap(
+    session: AsyncSession, source: str, chat_id: int, message_id: int, data: str, *, now_ms: int
+) -> bool:
+    """Note a pressed button; false where it was pressed before."""
+    row = {
+        "source": source, "chat_id": chat_id, "message_id": message_id, "data": data,
+        "tapped_ms": now_ms,
+    }  # fmt: skip
+    statement = upserting(session, Tap).values(row).on_conflict_do_nothing()
+    return await _count(session, statement) == 1
+
+
+async def keep_card(session: AsyncSession, card_id: str, text: str, *, now_ms: int) -> None:
+    """Keep a question to be asked again by a link."""
+    row = {"id": card_id, "text": text, "kept_ms": now_ms}
+    statement = upserting(session, Card).values(row)
+    await session.execute(
+        statement.on_conflict_do_update(index_elements=["id"], set_={"kept_ms": now_ms})
+    )
+
+
+async def card(session: AsyncSession, card_id: str) -> str | None:
+    """The question of a card, None where it is not kept."""
+    found = await session.get(Card, card_id)
+    return None if found is None else found.text
+
+
+async def clear_out(session: AsyncSession, source: str, *, now_ms: int) -> None:
+    """Delete what is older than it is kept for."""
+    before = now_ms - KEPT_MS
+    await session.execute(
+        delete(Inbox).where(
+            Inbox.source == source, Inbox.received_ms < before, Inbox.state == "done"
+        )
+    )
+    await session.execute(delete(Posted).where(Posted.source == source, Posted.posted_ms < before))
+    await session.execute(delete(Tap).where(Tap.source == source, Tap.tapped_ms < before))
+    await session.execute(delete(Card).where(Card.kept_ms < now_ms - CARD_KEPT_MS))
+
+
+# --- claiming -----------------------------------------------------------------------------------
+
+
+async def _claim(
+    session: AsyncSession,
+    model: type[_Row],
+    source: str,
+    worker: str,
+    now_ms: int,
+    until_ms: int,
+    most: int,
+) -> list[_Row]:
+    """The heads of the lanes, marked as this worker's.
+
+    PostgreSQL skips what another worker is about to take; SQLite has one writer at a time.
+    """
+    older = aliased(model)
+    behind = exists().where(
+        older.source == model.source,
+        older.lane == model.lane,
+        older.state == "open",
+        older.id < model.id,
+    )
+    heads = (
+        select(model)
+        .where(model.source == source, model.state == "open", model.free_ms <= now_ms, ~behind)
+        .order_by(model.id)
+        .limit(most)
+        .with_for_update(skip_locked=True)
+        .execution_options(populate_existing=True)
+    )
+    rows: list[_Row] = list(await session.scalars(heads))
+    if rows:
+        await session.execute(
+            update(model)
+            .where(model.id.in_([r.id for r in rows]))
+            .values(claimed_by=worker, free_ms=until_ms)
+            .execution_options(synchronize_session=False)
+        )
+    return rows
+
+
+async def _count(session: AsyncSession, statement: Any) -> int:
+    result = await session.execute(statement)
+    return result.rowcount if isinstance(result, CursorResult) else 0

@@ -1,0 +1,192 @@
+"""The messenger's post, on both databases: in once, out in order, and nothing half kept."""
+
+from __future__ import annotations
+
+import pytest
+from sqlalchemy import func, select
+
+from bot.records import Records, owners, plants, post
+from bot.records.errors import BadValue
+from bot.records.models import Inbox, Owner, Plant
+from bot.records.post import MOST_TRIES, Arrived, Letter, LostClaim
+
+from .records_kit import ADDRESS, NOW, begin
+
+BOT = "telegram:1"
+
+
+def arrived(*numbers: int, lane: str = "a") -> list[Arrived]:
+    return [Arrived(n, lane, {"update_id": n}) for n in numbers]
+
+
+async def claim(records: Records, worker: str, now_ms: int = 0, most: int = 9) -> list[int]:
+    async with records.writing() as session:
+        rows = await post.claim(
+            session, BOT, worker, now_ms=now_ms, until_ms=now_ms + 100, most=most
+        )
+    return [row.id for row in rows]
+
+
+async def take_in(records: Records, updates: list[Arrived]) -> None:
+    async with records.writing() as session:
+        await post.take_in(session, BOT, updates, now_ms=0)
+
+
+async def finish(records: Records, number: int, worker: str) -> None:
+    async with records.writing() as session:
+        await post.finish(session, number, worker)
+
+
+async def test_an_update_is_taken_in_once(records: Records) -> None:
+    await take_in(records, arrived(1, 2))
+    await take_in(records, arrived(2, 3))
+    async with records.reading() as session:
+        assert await session.scalar(select(func.count(Inbox.id))) == 3
+
+
+async def test_a_lane_is_worked_on_in_its_order(records: Records) -> None:
+    await take_in(records, [*arrived(1, 2), *arrived(3, lane="b")])
+    first = await claim(records, "w1")
+    assert len(first) == 2
+    assert await claim(records, "w2") == []
+    await finish(records, first[0], "w1")
+    assert len(await claim(records, "w2")) == 1
+
+
+async def test_a_claim_ends_and_its_holder_can_no_longer_finish(records: Records) -> None:
+    await take_in(records, arrived(1))
+    (number,) = await claim(records, "w1", now_ms=0)
+    assert await claim(records, "w2", now_ms=50) == []
+    assert await claim(records, "w2", now_ms=200) == [number]
+    with pytest.raises(LostClaim):
+        await finish(records, number, "w1")
+    await finish(records, number, "w2")
+    with pytest.raises(LostClaim):
+        await finish(records, number, "w2")
+
+
+async def test_what_is_done_keeps_no_text(records: Records) -> None:
+    await take_in(records, arrived(1))
+    (number,) = await claim(records, "w1")
+    await finish(records, number, "w1")
+    async with records.reading() as session:
+        assert (await session.scalars(select(Inbox.body))).all() == [None]
+
+
+async def test_an_update_that_always_fails_is_left_to_the_operator(records: Records) -> None:
+    await take_in(records, arrived(1, 2))
+    for tries in range(1, MOST_TRIES + 1):
+        (number,) = await claim(records, "w1", now_ms=1000 * tries)
+        async with records.writing() as session:
+            dead = await post.put_back(session, number, "w1", tries=tries, free_ms=0)
+        assert dead == (tries == MOST_TRIES)
+    assert await claim(records, "w1", now_ms=9000) == [number + 1]  # and holds up no other
+
+
+async def letters(records: Records, now_ms: int = 0) -> list[tuple[int, str]]:
+    async with records.writing() as session:
+        rows = await post.claim_letters(
+            session, BOT, "w1", now_ms=now_ms, until_ms=now_ms + 100, most=9
+        )
+    return [(row.id, str(row.body["text"])) for row in rows]
+
+
+async def promise(records: Records, *texts: str, lane: str = "5") -> None:
+    async with records.writing() as session:
+        made = [Letter(lane, "sendMessage", {"chat_id": int(lane), "text": t}) for t in texts]
+        await post.promise(session, BOT, made, now_ms=0)
+
+
+async def test_requests_of_a_chat_leave_in_their_order(records: Records) -> None:
+    await promise(records, "one", "two")
+    await promise(records, "three", lane="6")
+    first = await letters(records)
+    assert [text for _, text in first] == ["one", "three"]
+    async with records.writing() as session:
+        await post.sent(session, [first[0][0]])
+        await post.postpone(session, first[1][0], free_ms=500, tries=1)
+    assert [text for _, text in await letters(records, 200)] == ["two"]
+    assert [text for _, text in await letters(records, 600)] == ["two", "three"]
+
+
+async def test_a_chat_that_is_lost_gets_nothing_any_more(records: Records) -> None:
+    await promise(records, "one")
+    async with records.writing() as session:
+        await post.lose(session, BOT, 5, now_ms=1)
+        assert await post.lost(session, BOT, 5)
+    assert await letters(records) == []
+    async with records.writing() as session:
+        await post.regain(session, BOT, 5)
+        assert not await post.lost(session, BOT, 5)
+
+
+async def test_what_waits_for_a_group_goes_to_its_new_number(records: Records) -> None:
+    await promise(records, "one")
+    async with records.writing() as session:
+        await post.moved(session, BOT, 5, 55)
+        rows = await post.claim_letters(session, BOT, "w", now_ms=1, until_ms=2, most=9)
+    assert [(r.lane, r.body["chat_id"]) for r in rows] == [("55", 55)]
+
+
+async def test_a_button_counts_once(records: Records) -> None:
+    for expected in (True, False):
+        async with records.writing() as session:
+            assert await post.tap(session, BOT, 5, 7, "c0", now_ms=1) is expected
+
+
+async def test_what_is_old_is_cleared_out(records: Records) -> None:
+    await take_in(records, arrived(1))
+    await finish(records, (await claim(records, "w"))[0], "w")
+    async with records.writing() as session:
+        await post.keep_card(session, "abc", "5 l", now_ms=0)
+        await post.note_answer(session, BOT, 5, 6, answer_id=7, kind="dose", now_ms=0)
+        await post.tap(session, BOT, 5, 7, "c0", now_ms=0)
+        await post.clear_out(session, BOT, now_ms=post.KEPT_MS)  # not yet
+        assert await post.answer_to(session, BOT, 5, 6) is not None
+        await post.clear_out(session, BOT, now_ms=post.CARD_KEPT_MS + 1)
+        session.expunge_all()
+        assert await post.answer_to(session, BOT, 5, 6) is None
+        assert await post.card(session, "abc") is None
+        assert await post.tap(session, BOT, 5, 7, "c0", now_ms=0)
+        assert await session.scalar(select(func.count(Inbox.id))) == 0
+
+
+# --- kept together ------------------------------------------------------------------------------
+
+
+async def count(records: Records, column: object) -> int:
+    async with records.reading() as session:
+        return int(await session.scalar(select(func.count(column))) or 0)  # type: ignore[call-overload]
+
+
+async def test_several_writes_are_kept_together(records: Records) -> None:
+    async with records.together() as joined:
+        async with joined.writing() as session:
+            owner = await owners.find_or_add(session, ADDRESS, created_at=NOW)
+        async with joined.writing() as session:
+            await plants.add(await begin(session, owner.id), genus="Vanda")
+        async with joined.reading() as session:  # sees what is not kept yet
+            assert len(await plants.listing(session, owner.id)) == 1
+        assert await count(records, Owner.id) == 0
+    assert (await count(records, Owner.id), await count(records, Plant.id)) == (1, 1)
+
+
+async def test_nothing_is_kept_where_the_work_breaks(records: Records) -> None:
+    with pytest.raises(RuntimeError):
+        async with records.together() as joined:
+            async with joined.writing() as session:
+                await owners.find_or_add(session, ADDRESS, created_at=NOW)
+            raise RuntimeError
+    assert await count(records, Owner.id) == 0
+
+
+async def test_a_refused_write_takes_only_itself_back(records: Records) -> None:
+    async with records.together() as joined:
+        async with joined.writing() as session:
+            owner = await owners.find_or_add(session, ADDRESS, created_at=NOW)
+        with pytest.raises(BadValue):
+            async with joined.writing() as session:
+                told = await begin(session, owner.id)
+                await plants.add(told, genus="Vanda")
+                await plants.add(told, genus="Vanda", count=-5)
+    assert (await count(records, Owner.id), await count(records, Plant.id)) == (1, 0)
