@@ -75,13 +75,15 @@ class Seen:
 
 async def first_seen(session: AsyncSession, owner_id: int) -> Seen:
     """Everything the owner has, with the entry it was seen at."""
+    if not await log.anything(session, owner_id):
+        return Seen(None, Collection())
     return Seen(await log.newest(session, owner_id), await load(session, owner_id))
 
 
 async def refreshed(session: AsyncSession, owner_id: int, seen: Seen) -> Seen | None:
     """The same with what the log changed since; None where it has to be loaded as a whole."""
     if seen.at is None:
-        return None
+        return None if await log.anything(session, owner_id) else seen
     passed = await log.passed_from(session, owner_id, seen.at.id, limit=_MOST_CHANGES + 1)
     if not passed or passed[0] != seen.at or len(passed) > _MOST_CHANGES:
         return None

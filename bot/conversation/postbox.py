@@ -178,7 +178,7 @@ class Postbox:
             async with self._records.together() as records:
                 work = Work(self._conversation, records, self.source)
                 yield work
-                async with records.writing() as session:
+                async with records.closing() as session:
                     await post.finish(session, claimed.id, self.worker)
                     await post.promise(session, self.source, work.letters, now_ms=now_ms())
         except BaseException:

@@ -143,9 +143,18 @@ class Turn:
         )
         return added.id
 
-    async def keep(self, **kept: Any) -> None:
-        """Remember something for follow-ups, beside what is remembered already."""
-        await self._memory(request={**self.remembered, **kept})
+    async def keep(self, *, question: dict[str, Any] | None = None, **kept: Any) -> None:
+        """Remember something for follow-ups, beside what is remembered already.
+
+        With a question, that it waits for an answer too.
+        """
+        at, person = self.incoming.said_at, self.incoming.person
+        async with self.records.writing() as session:
+            owner_id = await self._owner_id(session)
+            request = {**self.remembered, **kept}
+            await memory.remember(session, owner_id, person, request=request, said_at=at)
+            if question is not None:
+                await memory.ask(session, owner_id, person, question=question, asked_at=at)
 
     def keep_plants(self, plants: Sequence[Plant]) -> None:
         """Remember which plants this message was about, for 'them' in the next.
@@ -156,21 +165,10 @@ class Turn:
 
     async def wait_for(self, question: dict[str, Any] | None) -> None:
         """Remember the question that waits for an answer; None where none does."""
-        await self._memory(question=question)
-
-    async def _memory(self, **changes: Any) -> None:
-        at = self.incoming.said_at
+        at, person = self.incoming.said_at, self.incoming.person
         async with self.records.writing() as session:
             owner_id = await self._owner_id(session)
-            person = self.incoming.person
-            if "request" in changes:
-                await memory.remember(
-                    session, owner_id, person, request=changes["request"], said_at=at
-                )
-            else:
-                await memory.ask(
-                    session, owner_id, person, question=changes["question"], asked_at=at
-                )
+            await memory.ask(session, owner_id, person, question=question, asked_at=at)
 
     # --- answers ---
 

@@ -87,6 +87,15 @@ class Records:
         async with AsyncExitStack() as stack:
             yield _Together(self._engines, stack)
 
+    @asynccontextmanager
+    async def closing(self) -> AsyncIterator[AsyncSession]:
+        """Give the session for the last write of a block of `together`.
+
+        What is refused in it takes all of the block back.
+        """
+        async with self.writing() as session:
+            yield session
+
     async def close(self) -> None:
         """Close every connection. Sessions must have ended."""
         await self._engines.dispose()
@@ -110,11 +119,25 @@ class _Together(Records):
 
     @asynccontextmanager
     async def writing(self) -> AsyncIterator[AsyncSession]:
+        if self._session is not None:
+            with _told_in_our_words():
+                async with self._session.begin_nested():
+                    yield self._session
+            return
+        # The first block needs no savepoint: with nothing before it, all is taken back.
+        async with AsyncExitStack() as unfinished:
+            session = await unfinished.enter_async_context(_session(self._engines.writing))
+            yield session
+            self._session = session
+            self._stack.push_async_exit(unfinished.pop_all())
+
+    @asynccontextmanager
+    async def closing(self) -> AsyncIterator[AsyncSession]:
         if self._session is None:
-            opened = _session(self._engines.writing)
-            self._session = await self._stack.enter_async_context(opened)
-        with _told_in_our_words():
-            async with self._session.begin_nested():
+            async with self.writing() as session:
+                yield session
+        else:
+            with _told_in_our_words():
                 yield self._session
 
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import NamedTuple
 
-from sqlalchemy import ColumnElement, exists, select
+from sqlalchemy import ColumnElement, exists, or_, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
@@ -19,11 +19,12 @@ from sqlalchemy.orm import aliased
 from .errors import CannotUndo, NothingToUndo
 from .kinds import CARE, EventKind
 from .ledger import Entry, Said, append, hold, next_id, reverse
-from .models import Event
+from .models import Event, Place, Plant, Product, Water
 from .values import MAX_ID, Unfit, checked
 
 __all__ = [
-    "Entry", "Passed", "Said", "Undone", "begin", "entries", "history", "last_batch", "newest",
+    "Entry", "Passed", "Said", "Undone", "anything", "begin", "entries", "history", "last_batch",
+    "newest",
     "passed_from", "record", "undo",
 ]  # fmt: skip
 
@@ -152,6 +153,13 @@ class Passed(NamedTuple):
     said_at: datetime
     kind: EventKind
     plant_id: int | None
+
+
+async def anything(session: AsyncSession, owner_id: int) -> bool:
+    """Say whether an owner has anything at all on record."""
+    rows = (Event, Plant, Product, Water, Place)
+    found = or_(*(exists().where(model.owner_id == owner_id) for model in rows))
+    return bool(await session.scalar(select(found)))
 
 
 async def passed_from(

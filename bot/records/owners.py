@@ -88,13 +88,12 @@ async def find_or_add(session: AsyncSession, address: Address, *, created_at: da
     BadValue
         A part of the address is empty, too long or no code.
     """
-    found = await find(session, address)
-    if found is not None:
-        return found
     row = {**_fit(address), **checked(Owner, {"created_at": created_at})}
     # Promise: one owner an address, whoever is quicker; the row is there afterwards.
-    await session.execute(upserting(session, Owner).values(row).on_conflict_do_nothing())
-    added = await find(session, address)
+    statement = upserting(session, Owner).values(row).on_conflict_do_nothing().returning(Owner)
+    added: Owner | None = await session.scalar(statement)
+    if added is None:
+        added = await find(session, address)
     assert added is not None
     return added
 

@@ -73,6 +73,7 @@ def pieces(phrase: str) -> list[str]:
     return [p if p.endswith(".") and len(p) > 2 else p.rstrip(".") for p in found]
 
 
+@cache
 def languages() -> tuple[str, ...]:
     """Codes of the languages that have a file here."""
     names = (entry.name for entry in resources.files(__name__).iterdir())

@@ -76,6 +76,7 @@ READS: dict[str, Call] = {
     "forget.count_owned": forget.count_owned,
     "log.last_batch": log.last_batch,
     "log.newest": log.newest,
+    "log.anything": log.anything,
     "log.passed_from": lambda s, o: log.passed_from(s, o, 1, limit=1_000),
     "log.history": lambda s, o: log.history(s, o, 1, since=TODAY, kinds=[EventKind.FED]),
     "log.entries": lambda s, o: log.entries(s, o, since=TODAY),

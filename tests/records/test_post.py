@@ -172,11 +172,14 @@ async def test_several_writes_are_kept_together(records: Records) -> None:
 
 
 async def test_nothing_is_kept_where_the_work_breaks(records: Records) -> None:
-    with pytest.raises(RuntimeError):
+    async def breaking() -> None:
         async with records.together() as joined:
             async with joined.writing() as session:
                 await owners.find_or_add(session, ADDRESS, created_at=NOW)
             raise RuntimeError
+
+    with pytest.raises(RuntimeError):
+        await breaking()
     assert await count(records, Owner.id) == 0
 
 
@@ -185,8 +188,12 @@ async def test_a_refused_write_takes_only_itself_back(records: Records) -> None:
         async with joined.writing() as session:
             owner = await owners.find_or_add(session, ADDRESS, created_at=NOW)
         with pytest.raises(BadValue):
-            async with joined.writing() as session:
-                told = await begin(session, owner.id)
-                await plants.add(told, genus="Vanda")
-                await plants.add(told, genus="Vanda", count=-5)
+            await _one_plant_too_many(joined, owner.id)
     assert (await count(records, Owner.id), await count(records, Plant.id)) == (1, 0)
+
+
+async def _one_plant_too_many(records: Records, owner_id: int) -> None:
+    async with records.writing() as session:
+        told = await begin(session, owner_id)
+        await plants.add(told, genus="Vanda")
+        await plants.add(told, genus="Vanda", count=-5)

@@ -22,6 +22,7 @@ from telegram.warnings import PTBUserWarning
 from bot.channels.telegram.carrying import FAULT, WORK, Carrier
 from bot.channels.telegram.hearing import COMMANDS, lane_of
 from bot.channels.telegram.menu import ALLOWED_UPDATES, set_out
+from bot.channels.telegram.requests import Requests
 from bot.channels.telegram.sending import send
 from bot.conversation.postbox import Arrived, Claimed, Letter, LostClaim, Postbox, Settled
 from bot.conversation.wording import languages, wording
@@ -37,6 +38,8 @@ _POLL_AGAIN_S = 3.0
 #: Where nothing happens, what failed is looked for so often [s].
 _IDLE_S = 1.0
 _CLEAR_OUT_S = 3600.0
+#: What comes within this time is claimed or written down together [s].
+_GATHER_S = 0.004
 #: Running work may end so long after we are told to stop [s].
 _STOP_S = 10.0
 _LARGEST_UPDATE = 1_000_000
@@ -222,8 +225,7 @@ class Service:
                 running.add(task)
                 task.add_done_callback(running.discard)
                 task.add_done_callback(lambda _: self._arrived.set())
-            if not claimed:
-                await _first(self._arrived.wait(), asyncio.sleep(_IDLE_S))
+            await _wait(self._arrived, _GATHER_S if claimed else _IDLE_S)
         if running:
             await asyncio.wait(running, timeout=_STOP_S)
 
@@ -278,8 +280,7 @@ class Service:
                 running.add(task)
                 task.add_done_callback(running.discard)
                 task.add_done_callback(lambda _: self._promised.set())
-            if not letters:
-                await _first(self._promised.wait(), asyncio.sleep(_IDLE_S))
+            await _wait(self._promised, _GATHER_S if letters else _IDLE_S)
         if running:
             await asyncio.wait(running, timeout=_STOP_S)
         await self._settle(0)
@@ -315,12 +316,19 @@ def _application(channel: Channel) -> Application[Any, Any, Any, Any, Any, Any]:
         max_retries=0,  # what is refused waits in the outbox, and nothing else with it
     )
     builder = ApplicationBuilder().token(channel.token).updater(None).rate_limiter(limits)
-    builder = builder.connection_pool_size(SENDERS + WORKERS)
+    builder = builder.request(Requests(SENDERS + WORKERS)).get_updates_request(Requests(1))
     if channel.api_url is not None:
         builder = builder.base_url(f"{channel.api_url}/bot").base_file_url(
             f"{channel.api_url}/file/bot"
         )
     return builder.build()
+
+
+async def _wait(event: asyncio.Event, longest_s: float) -> None:
+    """Wait for an event, and a moment more for what comes with it."""
+    with suppress(TimeoutError):
+        await asyncio.wait_for(event.wait(), longest_s)
+    await asyncio.sleep(_GATHER_S)
 
 
 async def _first(*awaited: Coroutine[Any, Any, Any]) -> None:

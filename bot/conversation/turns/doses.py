@@ -249,10 +249,9 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
         "why": [[w.text, w.source] for w in answer.why],
         "cautions": [c.text for c in answer.cautions],
     }
-    await turn.keep(dose=kept)
     begun = any(slot in known for slot in ("volume_l", "analysis", "label_rate", "strength"))
-    if answer.kind == "ask" and (begun or not reading.conflicts):
-        await turn.wait_for({"kind": "dose"})
+    waits = answer.kind == "ask" and (begun or not reading.conflicts)
+    await turn.keep(question={"kind": "dose"} if waits else None, dose=kept)
 
 
 def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Reading, OnRecord]:

@@ -22,6 +22,7 @@ _FRACTIONS = {
 }  # fmt: skip
 
 
+@cache
 def languages() -> tuple[str, ...]:
     """Codes of the languages that have a Fluent file here."""
     names = (entry.name for entry in resources.files(__name__).iterdir())
