@@ -94,7 +94,8 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         entry, size = _longest(raws, index, lexicon.orders)
         if name is not None and long >= size:
             entry, size = name, long
-        if entry is None:
+        letter = name is None and size == 1 and len(raws[index].text) == 1 and len(raws) > 1
+        if entry is None or letter:  # a lone 'n' says no, the one of 'ppm N' does not
             index += 1
             continue
         found.append(Mark(entry.type, entry.value, index, size))

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeAlias
 
+from grammar import chemistry
 from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
@@ -496,6 +497,10 @@ _FORMS: tuple[Form, ...] = (
     _import,
     _export,
     _history,
+    chemistry.salts,
+    chemistry.together,
+    chemistry.stock,
+    chemistry.blend,
     _choose,
     _plan,
     _done,

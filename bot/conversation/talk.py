@@ -23,12 +23,14 @@ from bot.conversation.collection import (
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import (
+    bottles,
     day,
     diary,
     doses,
     home,
     meeting,
     plants,
+    salts,
     shelf,
     take_along,
 )
@@ -76,6 +78,10 @@ HANDLERS: dict[str, Handler] = {
     "reading": diary.reading,
     "undo": diary.undo,
     "history": diary.history,
+    "salts": salts.salts,
+    "stock": bottles.stock,
+    "together": bottles.together,
+    "blend": bottles.mix,
     "plan": day.plan,
     "done": day.done,
     "export": take_along.export,
@@ -221,7 +227,7 @@ async def _handled(turn: Turn) -> out.Answer:
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
     if unclear:
         return respond(reading, turn.setting)  # refuses or asks
-    answer = await HANDLERS[verb](turn)
+    answer = await doses.keep_why(turn, await HANDLERS[verb](turn))
     if verb == "dose" and answer.kind == "help":
         return turn.say("help", usual)
     return answer

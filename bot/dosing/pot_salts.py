@@ -596,7 +596,7 @@ def flush_due(
     watered = [event for event in log if event.kind is not PotEventKind.READING]
     if not watered:
         raise ValueError("No watering on record for this pot: tell when it was last watered.")
-    ceiling = _ceiling_ec(feeding_class) if ceiling_ec is None else ceiling_ec
+    ceiling = ceiling_ec_of(feeding_class) if ceiling_ec is None else ceiling_ec
     states = simulate(pot, log, start=start)
     path = list(zip(log, states, strict=True))
     month_on = log[-1].on + timedelta(days=FLUSH_DAYS - states[-1].days_since_clear)
@@ -614,7 +614,8 @@ def flush_due(
     return _due(pot, state, month_on, FlushReason.MONTH_WITHOUT_CLEAR, ceiling)
 
 
-def _ceiling_ec(feeding_class: str) -> float:
+def ceiling_ec_of(feeding_class: str) -> float:
+    """EC that the water of a wet pot should not exceed [mS/cm]."""
     if feeding_class not in ceilings():
         raise ValueError(f"No ceiling for {feeding_class!r}: one of {', '.join(ceilings())}.")
     return ceilings()[feeding_class].value

@@ -113,8 +113,12 @@ async def follow_up(turn: Turn) -> out.Answer:
 
 
 async def why(turn: Turn) -> out.Answer:
-    """The steps of the last dose, with where each figure is from."""
+    """The steps of the last dose or other figure, with where each is from."""
+    told = turn.remembered.get("why")
     last = _last(turn)
+    newest = told if isinstance(told, dict) and _counts_still(told, turn) else None
+    if newest is not None and (last is None or newest["said_at"] >= last["said_at"]):
+        last = newest
     if last is None or not last.get("why"):
         return turn.ask("ask-no-last")
     return turn.tell("why", [f"- {text} ({source})" for text, source in last["why"]])
@@ -134,10 +138,21 @@ async def more(turn: Turn) -> out.Answer:
 def _last(turn: Turn) -> dict[str, Any] | None:
     """The last request for a dose, while it counts."""
     kept = turn.remembered.get("dose")
-    if not isinstance(kept, dict):
-        return None
+    return kept if isinstance(kept, dict) and _counts_still(kept, turn) else None
+
+
+def _counts_still(kept: dict[str, Any], turn: Turn) -> bool:
     said_at = datetime.fromisoformat(kept["said_at"])
-    return kept if turn.incoming.said_at - said_at <= FOLLOW_UP else None
+    return turn.incoming.said_at - said_at <= FOLLOW_UP
+
+
+async def keep_why(turn: Turn, answer: out.Answer) -> out.Answer:
+    """Keep the reasons of an answer that is no dose, for 'why'."""
+    if not answer.why or answer.kind in ("dose", "no_feed", "ask"):
+        return answer
+    reasons = [[w.text, w.source] for w in answer.why]
+    await turn.keep(why={"said_at": turn.incoming.said_at.isoformat(), "why": reasons})
+    return answer.model_copy(update={"choices": [*answer.choices, "why"]})
 
 
 def _merged(turn: Turn, last: dict[str, Any], new: Reading) -> Reading:

@@ -592,3 +592,86 @@ choice-nitrate = most of its nitrogen is nitrate, which roots take up at once
 choice-bark-nitrogen = bark takes nitrogen for itself, and this one has most
 choice-complete = all macro and micro elements are on its label
 choice-micro-elements = micro elements are on its label
+
+# --- the salts in pots ---
+salts-mounted = { $plants }: a mount holds hardly any salts. Rinse it with clear water once a month.
+salts-one = { $plant }: about { $ec } mS/cm in the wet pot ({ $low }–{ $high }), { $state ->
+    [over] over its limit of { $limit }.
+    [near] close to its limit of { $limit }.
+   *[fine] under its limit of { $limit }.
+}
+salts-head = The saltiest first, in mS/cm of the wet pot:
+salts-line = - { $plant }: { $ec } ({ $low }–{ $high }), limit { $limit }{ $state ->
+    [over] : flush it now
+    [near] : flush it soon
+   *[fine] { "" }
+}
+salts-more = And { $count } more, less salty.
+salts-due-over = { $now ->
+    [yes] Flush it now.
+   *[no] At this rate it is over its limit { $day }: flush it by then.
+}
+salts-due-month = { $now ->
+    [yes] A month without clear water since { $day }: flush it now.
+   *[no] The monthly flush is due { $day }.
+}
+salts-flush = A flush: pour { $first } of clear water through, wait { $rest } minutes, then { $others } more. That leaves about { $after } mS/cm{ $reaches ->
+    [yes] .
+   *[no] ; more water does little.
+}
+salts-from = Reckoned from { $entries ->
+    [0] no entries of the log: it is a guess.
+    [one] one entry of the log, with water of { $water } mS/cm.
+   *[other] { $entries } entries of the log, with water of { $water } mS/cm.
+}
+salts-measure = Bark and moss hold salts back: measure what runs out and tell me, like: runoff 1.2 from Ruby.
+why-salts-pot = water in the pot takes up what is poured, loses water to the air and salts to what runs through
+
+# --- stock solutions and mixes ---
+ask-stock-product = A stock of which feed? Put it on your shelf first, like: my powder is 20-20-20, label 1 g per litre, call it blue tub.
+refuse-stock-liquid = { $product } is a liquid: it is a stock already. Measure it with a syringe.
+refuse-stock-volume = A stock is 10 ml to { $most } l. Send how much, like: 500 ml stock of blue tub.
+refuse-stock = { $reason }
+stock-make = { $grams } g of { $product } in water to { $volume }: as strong as it may be.
+stock-use = { $quarter } ml of it in a litre is a quarter of full strength; never more than { $full } ml.
+stock-for-the-bottle = For its label: { $label }
+stock-why = { $g_l } g a litre is at most half of what stays dissolved at { $cold } °C.
+stock-cautions = Shake it before use; throw it out if it goes cloudy.
+stock-ratio = { $bottles ->
+    [one] One bottle, thinned 1:{ $times }, for a quarter of full strength:
+   *[other] Two bottles that never meet undiluted, each thinned 1:{ $times }, for a quarter of full strength:
+}
+stock-bottle = { $name }: { $what } in water to { $volume }; { $use } ml a litre.
+stock-ratio-means = 1:{ $times } is taken as one part in { $times } of the ready feed.
+stock-label = NOT FOR DRINKING. { $what } in { $volume }. Made { $made }, use by { $use_by }. Keep cool, dark, away from children and pets.
+together-yes = { $products } may share a bottle.
+together-no = { $products } must not share a bottle.
+together-liquid = I do not know what else is in a liquid, so { $products } get a bottle and a syringe each. In the full can they may meet.
+together-can = In the ready feed, at full strength or less, they stay dissolved: put one into the full can, stir, then the other.
+together-can-no = Not even in the ready feed: give them on different days.
+clash-calcium-sulphate = Calcium and sulphate fall out as gypsum{ $sure ->
+    [yes] .
+   *[no] , if there is sulphate in it: the label does not say.
+}
+clash-calcium-phosphate = Calcium and phosphate fall out as a white sludge.
+clash-magnesium-phosphate = Magnesium and phosphate fall out together.
+clash-silicate = Silicates are alkaline: they go with nothing.
+why-stock-limit = half of what dissolves in the cold, of the salt that would fall out first
+why-stock-apart = calcium with sulphate or phosphate, and magnesium with phosphate, fall out where both are strong
+ask-mix-products = A mix takes two powders or more on your shelf. Tell me their labels, like: my powder is 15.5-0-0 + 19Ca, call it calcium feed.
+mix-amounts = { $what } in { $volume }
+mix-goal = Comes closest to what { $goal ->
+    [bloom] blooming plants
+   *[growth] growing plants
+} want, at N { $n } mg/l.
+mix-held = Held to N { $n } of { $wanted } mg/l: your most sensitive plants bear no more.
+mix-meets = It meets nitrogen, potassium, calcium and magnesium.
+mix-short = Short of: { $what }.
+mix-short-one = { $nutrient ->
+    [nitrate] nitrate
+   *[other] { $nutrient }
+} { $brought } of { $wanted } mg/l
+mix-capped = Held back by { $element }, which is toxic in excess.
+mix-none = Nothing on your shelf brings N { $n } mg/l. Send the label of a feed with nitrogen.
+mix-cautions = Dissolve one after the other in the full can, never as powders together. Calcium goes in last.
+why-blend = { $nutrient } { $mg_l } mg/l wanted

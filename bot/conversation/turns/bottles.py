@@ -1,0 +1,277 @@
+"""Stock solutions, what may share a bottle, and mixes of feeds for a target."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.conversation import answer as out
+from bot.conversation.turn import Turn
+from bot.conversation.turns.advice import genus_of
+from bot.conversation.turns.shelf import analysis_of, title
+from bot.dosing.blending import Blend, blend, goal
+from bot.dosing.dose import ASSUMED_N_MG_L
+from bot.dosing.plants import of_name
+from bot.dosing.stock import (
+    Bottle,
+    BottleLabel,
+    Part,
+    Product,
+    Ratio,
+    bottle_label,
+    bottles_for,
+    clashes,
+    keeps_days,
+    strongest_stock,
+)
+from bot.dosing.strength import CEILINGS
+from bot.records import models
+
+#: Stock that is made where no volume was said [L], and the most that a home keeps [L]; ours.
+USUAL_STOCK_L, MOST_STOCK_L = 0.5, 20.0
+#: Nitrogen of a mix where none was said [mg/L]: a quarter of the assumed full strength.
+USUAL_N_MG_L = ASSUMED_N_MG_L / 4
+_USUAL_RATIO = 100.0
+_SOLUBILITY = "solubilities: CRC Handbook of Chemistry and Physics; half of it is common practice"
+_CLASHES = "solubility of gypsum and calcium and magnesium phosphates, after PHREEQC's database"
+_ENOUGH = 0.01  # g/L of a mix below which a product is not worth weighing
+
+
+def _dissolved(product: models.Product, turn: Turn) -> Product:
+    """A product on the shelf as its label shows it."""
+    return Product.of_label(title(product, turn), analysis_of(product), product.extras or {})
+
+
+def _full_g_l(product: models.Product) -> float:
+    """Full strength: the label's, or the assumed one [g/L]."""
+    if product.label_per_litre is not None and product.label_unit == "g":
+        return product.label_per_litre
+    n = analysis_of(product)[0]
+    return ASSUMED_N_MG_L / (10 * n) if n > 0 else 1.0
+
+
+def _meant(turn: Turn) -> list[models.Product]:
+    named = [turn.collection.product_named(n) for n in turn.order.products]
+    found = [p for p in named if p is not None]
+    if not found and turn.collection.default_product is not None:
+        found = [turn.collection.default_product]
+    return found
+
+
+async def stock(turn: Turn) -> out.Answer:
+    """How to make a stock solution."""
+    meant = _meant(turn)
+    if not meant:
+        return turn.ask("ask-stock-product")
+    liquid = next((p for p in meant if p.form == "liquid"), None)
+    if liquid is not None:
+        return turn.refuse("refuse-stock-liquid", product=title(liquid, turn))
+    volume_l = turn.reading.volume_l or USUAL_STOCK_L
+    if not 0.01 <= volume_l <= MOST_STOCK_L:
+        return turn.refuse("refuse-stock-volume", most=turn.words.number(MOST_STOCK_L))
+    ratio = turn.reading.label_rate
+    if len(meant) > 1 or (ratio is not None and ratio.unit == "ml"):
+        times = 1000 / ratio.per_litre if ratio is not None else _USUAL_RATIO
+        return _by_ratio(turn, meant, times, volume_l)
+    return _strongest(turn, meant[0], volume_l)
+
+
+def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answer:
+    words, number = turn.words, turn.words.number
+    dissolved = _dissolved(product, turn)
+    limit = strongest_stock(dissolved)
+    full = _full_g_l(product)
+    grams = limit.g_l * volume_l
+    quarter_ml = 1000 * full / 4 / limit.g_l
+    days = keeps_days(dissolved)
+    name = title(product, turn)
+    lines = [
+        words.say(
+            "stock-make", grams=number(grams, 1), product=name, volume=_volume(turn, volume_l)
+        ),
+        words.say(
+            "stock-use",
+            quarter=words.significant(quarter_ml),
+            full=words.significant(4 * quarter_ml),
+        ),
+        words.say("stock-why", g_l=number(limit.g_l, 0), cold=number(limit.coldest_c, 0)),
+        words.say("stock-cautions"),
+    ]
+    details = {
+        "g_l": limit.g_l, "limited_by": limit.limited_by, "coldest_c": limit.coldest_c,
+        "assumed": list(limit.assumed), "grams": grams, "volume_l": volume_l,
+        "ml_per_litre_full": 1000 * full / limit.g_l, "keeps_days": days,
+    }  # fmt: skip
+    bottle = Bottle("B", (Part(dissolved, limit.g_l),), limit.g_l, days, limit.assumed)
+    text = _label(turn, bottle_label(bottle, 1000 * volume_l, turn.today))
+    lines.append(words.say("stock-for-the-bottle", label=text))
+    answer = turn.tell("stock", lines, details={**details, "label": text})
+    return answer.model_copy(update={"why": _reasons(turn, "stock-limit", _SOLUBILITY)})
+
+
+def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: float) -> out.Answer:
+    """One bottle or two, each thinned by the same ratio, for a quarter of full strength."""
+    feed = [Part(_dissolved(p, turn), _full_g_l(p) / (4 * len(meant))) for p in meant]
+    try:
+        bottles = bottles_for(feed, Ratio.one_in(times))
+    except ValueError as error:
+        return turn.refuse("refuse-stock", reason=str(error))
+    words, number = turn.words, turn.words.number
+    lines = [words.say("stock-ratio", times=number(times, 0), bottles=len(bottles))]
+    for bottle in bottles:
+        lines.append(
+            words.say(
+                "stock-bottle",
+                name=bottle.name,
+                what=_weighed(turn, bottle, volume_l),
+                volume=_volume(turn, volume_l),
+                use=number(1000 / times, 1),
+            )
+        )
+    lines.append(words.say("stock-ratio-means", times=number(times, 0)))
+    lines.append(words.say("stock-cautions"))
+    details = {
+        "times": times,
+        "bottles": [
+            {"name": b.name, "grams": b.grams(volume_l), "volume_l": volume_l} for b in bottles
+        ],
+    }
+    for bottle in bottles:
+        text, made = _label(turn, bottle_label(bottle, 1000 * volume_l, turn.today)), bottle.name
+        lines.append(words.say("stock-for-the-bottle", label=f"{made}: {text}"))
+    turn = replace(turn, reading=replace(turn.reading, read_as=()))  # 1:100 is no label rate here
+    answer = turn.tell("stock", lines, details=details)
+    return answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+
+
+def _label(turn: Turn, label: BottleLabel) -> str:
+    """The text of a label to print."""
+    words = turn.words
+    return words.say(
+        "stock-label",
+        what=words.listed([f"{words.significant(g)} g {name}" for name, g in label.grams]),
+        volume=_volume(turn, label.millilitres / 1000),
+        made=label.made.isoformat(),
+        use_by=label.use_by.isoformat(),
+    )
+
+
+def _reasons(turn: Turn, code: str, source: str) -> list[out.Why]:
+    return [out.Why(rule=code, factor=1.0, text=turn.words.say(f"why-{code}"), source=source)]
+
+
+def _weighed(turn: Turn, bottle: Bottle, volume_l: float) -> str:
+    return turn.words.listed(
+        [f"{turn.words.significant(g)} g {key}" for key, g in bottle.grams(volume_l).items()]
+    )
+
+
+def _volume(turn: Turn, litres: float) -> str:
+    if litres < 1:
+        return turn.words.say("volume-millilitres", millilitres=turn.words.number(litres * 1000, 0))
+    return turn.words.say("volume-litres", litres=turn.words.number(litres))
+
+
+async def together(turn: Turn) -> out.Answer:
+    """Whether products may share a bottle, and a can."""
+    meant = _meant(turn)
+    words = turn.words
+    names = words.listed([title(p, turn) for p in meant])
+    if any(p.form == "liquid" for p in meant):
+        return turn.say("stock", "together-liquid", products=names)
+    products = [_dissolved(p, turn) for p in meant]
+    found = clashes([Part(p, strongest_stock(p).g_l) for p in products])
+    ready = clashes([Part(d, _full_g_l(p)) for d, p in zip(products, meant, strict=True)])
+    lines = [words.say("together-no" if found else "together-yes", products=names)]
+    lines += [
+        words.say(
+            f"clash-{c.code}", sure="yes" if c.sure else "no", products=words.listed(list(c.keys))
+        )
+        for c in found
+    ]
+    lines.append(words.say("together-can-no" if ready else "together-can"))
+    details = {
+        "bottle": [{"code": c.code, "sure": c.sure} for c in found],
+        "can": [{"code": c.code, "sure": c.sure} for c in ready],
+    }
+    answer = turn.tell("stock", lines, details=details)
+    return answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+
+
+# --- mixes -------------------------------------------------------------------------------------
+
+
+async def mix(turn: Turn) -> out.Answer:
+    """The mix of feeds on the shelf that best meets a target."""
+    named = [turn.collection.product_named(n) for n in turn.order.products]
+    shelf = [p for p in named if p is not None] or list(turn.collection.products)
+    powders = [p for p in shelf if p.form != "liquid"][:6]
+    if len(powders) < 2:
+        return turn.ask("ask-mix-products")
+    words, number = turn.words, turn.words.number
+    volume_l = turn.reading.volume_l or (turn.owner.can_l if turn.owner else None) or 5.0
+    wanted = turn.reading.target_n_mg_l or USUAL_N_MG_L
+    n_mg_l = min(wanted, _ceiling(turn))
+    products = {title(p, turn): p for p in powders}
+    try:
+        found = blend([_dissolved(p, turn) for p in powders], goal(turn.order.text, n_mg_l))
+    except ValueError as error:
+        return turn.refuse("refuse-stock", reason=str(error))
+    # Nitrogen may end a little over its target: nothing goes over the ceiling.
+    brought = sum(10 * g * analysis_of(products[k])[0] for k, g in found.g_l.items())
+    scale = min(1.0, _ceiling(turn) / brought) if brought > 0 else 1.0
+    grams = {k: g * scale * volume_l for k, g in found.g_l.items() if g * scale > _ENOUGH}
+    if not grams:
+        return turn.say("blend", "mix-none", n=number(n_mg_l, 0))
+    lines = [
+        words.say(
+            "mix-amounts",
+            what=words.listed([f"{words.significant(g)} g {k}" for k, g in grams.items()]),
+            volume=_volume(turn, volume_l),
+        ),
+        words.say("mix-goal", goal=turn.order.text, n=number(brought * scale, 0)),
+        _missed(turn, found),
+    ]
+    if wanted > n_mg_l:
+        lines.insert(2, words.say("mix-held", n=number(n_mg_l, 0), wanted=number(wanted, 0)))
+    lines += [words.say("mix-capped", element=symbol) for symbol in found.capped]
+    lines.append(words.say("mix-cautions"))
+    details = {
+        "grams": grams, "volume_l": volume_l, "n_mg_l": brought * scale,
+        "misses": {m.nutrient: {"wanted": m.wanted_mg_l, "brought": m.brought_mg_l * scale}
+                   for m in found.misses},
+        "capped": list(found.capped), "left_out": list(found.left_out),
+    }  # fmt: skip
+    answer = turn.tell("blend", lines, details=details)
+    target = goal(turn.order.text, n_mg_l)
+    why = [
+        out.Why(rule=f"blend.{name}", factor=1.0, source=source,
+                text=words.say("why-blend", nutrient=name, mg_l=number(target.mg_l[name], 0)))
+        for name, source in target.sources.items()
+    ]  # fmt: skip
+    return answer.model_copy(update={"why": why})
+
+
+def _ceiling(turn: Turn) -> float:
+    """The nitrogen that the most sensitive of the plants meant bears [mg/L]."""
+    said = [g for name in turn.reading.genera if (g := of_name(name)) is not None]
+    own = [g for p in turn.collection.plants if (g := genus_of(p)) is not None]
+    plants = said or own
+    classes = [g.feeding_class for g in plants] or ["moderate"]
+    return min(CEILINGS[c].n_mg_l for c in classes)
+
+
+def _missed(turn: Turn, found: Blend) -> str:
+    words, number = turn.words, turn.words.number
+    short = [m for m in found.misses if m.brought_mg_l < 0.8 * m.wanted_mg_l and m.wanted_mg_l > 1]
+    if not short:
+        return words.say("mix-meets")
+    what = [
+        words.say(
+            "mix-short-one",
+            nutrient=m.nutrient,
+            brought=number(m.brought_mg_l, 0),
+            wanted=number(m.wanted_mg_l, 0),
+        )
+        for m in short[:3]
+    ]
+    return words.say("mix-short", what=words.listed(what))
