@@ -90,12 +90,12 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     found: list[Mark] = []
     index = 0
     while index < len(raws):
-        name, long = _longest(raws, index, known)
-        entry, size = _longest(raws, index, lexicon.orders)
+        name, long = longest(raws, index, known)
+        entry, size = longest(raws, index, lexicon.orders)
         if name is not None and long >= size:
             entry, size = name, long
-        letter = name is None and size == 1 and len(raws[index].text) == 1 and len(raws) > 1
-        if entry is None or letter:  # a lone 'n' says no, the one of 'ppm N' does not
+        letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
+        if entry is None or (letter and entry.type == "ORDER"):  # a lone 'n' says no, the one of 'ppm N' does not
             index += 1
             continue
         found.append(Mark(entry.type, entry.value, index, size))
@@ -103,7 +103,8 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     return found
 
 
-def _longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int]:
+def longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int]:
+    """The longest phrase of a vocabulary that begins here, and its number of words."""
     best, size, node = None, 0, trie
     for offset in range(index, len(raws)):
         raw = raws[offset]

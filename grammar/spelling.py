@@ -83,14 +83,21 @@ def guess(raw: Raw, lexicon: Lexicon, *, counted: bool) -> Guess:
 
 def order_slip(raw: Raw, lexicon: Lexicon) -> str | None:
     """The one word of the records that this word is a slip for, None where there is none."""
+    return _slip_among(raw, lexicon, lexicon.order_words)
+
+
+def sign_slip(raw: Raw, lexicon: Lexicon) -> str | None:
+    """The one word for an ailing plant that this word is a slip for, None where there is none."""
+    return None if raw.text in lexicon.order_words else _slip_among(raw, lexicon, lexicon.sign_words)
+
+
+def _slip_among(raw: Raw, lexicon: Lexicon, words: frozenset[str]) -> str | None:
     word = raw.text
     known = word in lexicon.words or word in lexicon.parts or word in lexicon.plain
-    if raw.kind != "word" or known or word in lexicon.order_words or len(word) < _SHORTEST_SLIP:
+    if raw.kind != "word" or known or word in words or len(word) < _SHORTEST_SLIP:
         return None
     limit = 1 if len(word) < _LONG_SLIP else 2
-    found = process.extract(
-        word, lexicon.order_words, scorer=OSA.distance, score_cutoff=limit, limit=3
-    )
+    found = process.extract(word, words, scorer=OSA.distance, score_cutoff=limit, limit=3)
     best = min((int(d) for _, d, _ in found), default=None)
     nearest = [str(m) for m, d, _ in found if int(d) == best and str(m)[0] == word[0]]
     alike = [m for m in nearest if m[-1] == word[-1]] or nearest

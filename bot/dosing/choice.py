@@ -89,7 +89,9 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True)
-class _Need:
+class Need:
+    """What a feed is chosen for: canonical values, None where not known."""
+
     growth: str | None
     medium: str | None
     water_kind: str | None
@@ -118,9 +120,9 @@ def choose(
 
     References
     ----------
-    Beside each rule in `_RULES`.
+    Beside each rule in `RULES`.
     """
-    need = _Need(growth, medium, water_kind, season)
+    need = Need(growth, medium, water_kind, season)
     ranked = sorted((_ranked(c, need) for c in candidates), key=_place)
     close = len(ranked) > 1 and ranked[0].score - ranked[1].score < _CLOSE
     return Choice(ranked[0].key if ranked else None, tuple(ranked), close)
@@ -130,9 +132,9 @@ def _place(ranked: Ranked) -> tuple[float, str, tuple[str, ...]]:
     return -ranked.score, ranked.key, tuple(reason.code for reason in ranked.reasons)
 
 
-def _ranked(candidate: Candidate, need: _Need) -> Ranked:
+def _ranked(candidate: Candidate, need: Need) -> Ranked:
     reasons, score = [], 0.0
-    for rule in _RULES:
+    for rule in RULES:
         if rule.speaks(candidate, need):
             score += rule.weight
             if rule.weight >= _TOLD:
@@ -141,9 +143,11 @@ def _ranked(candidate: Candidate, need: _Need) -> Ranked:
 
 
 @dataclass(frozen=True, slots=True)
-class _Rule:
+class Rule:
+    """What speaks for or against a feed: a code, a test, a weight and a source."""
+
     code: str
-    speaks: Callable[[Candidate, _Need], bool]
+    speaks: Callable[[Candidate, Need], bool]
     weight: float
     source: str
 
@@ -155,32 +159,32 @@ def _share(candidate: Candidate) -> tuple[float, float]:
     return parts["P"] / n, parts["K"] / n
 
 
-def _leafy(candidate: Candidate, need: _Need) -> bool:
+def _leafy(candidate: Candidate, need: Need) -> bool:
     phosphorus, potassium = _share(candidate)
     growing = need.growth in GROWING and candidate.analysis[0] > 0
     return growing and phosphorus <= 0.3 and potassium <= 1.0
 
 
-def _poor_in_nitrogen(candidate: Candidate, need: _Need) -> bool:
+def _poor_in_nitrogen(candidate: Candidate, need: Need) -> bool:
     n, p2o5, k2o = candidate.analysis
     return need.growth in GROWING and (k2o > 1.6 * n or p2o5 > 1.2 * n)
 
 
-def _for_bloom(candidate: Candidate, need: _Need) -> bool:
+def _for_bloom(candidate: Candidate, need: Need) -> bool:
     phosphorus, potassium = _share(candidate)
     return need.growth == "flowering" and potassium >= 0.9 and phosphorus <= 1.0
 
 
-def _poor_in_potassium(candidate: Candidate, need: _Need) -> bool:
+def _poor_in_potassium(candidate: Candidate, need: Need) -> bool:
     return need.growth == "flowering" and _share(candidate)[1] < 0.5
 
 
-def _bloom_emphasis(candidate: Candidate, need: _Need) -> bool:
+def _bloom_emphasis(candidate: Candidate, need: Need) -> bool:
     n, p2o5, k2o = candidate.analysis
     return need.growth == "flowering" and min(p2o5, k2o) > n
 
 
-def _balanced(candidate: Candidate, need: _Need) -> bool:
+def _balanced(candidate: Candidate, need: Need) -> bool:
     n, p2o5, k2o = candidate.analysis
     doubt = need.growth not in GROWING and need.growth != "flowering"
     return doubt and n > 0 and 0.5 <= k2o / n <= 1.6 and p2o5 / n <= 1.2
@@ -192,23 +196,23 @@ def _nitrate_share(candidate: Candidate) -> float | None:
     return candidate.n_nitrate / candidate.analysis[0]
 
 
-def _mostly_nitrate(candidate: Candidate, need: _Need) -> bool:
+def _mostly_nitrate(candidate: Candidate, need: Need) -> bool:
     share = _nitrate_share(candidate)
     matters = need.medium in _ORCHID_MEDIA or need.season == "winter"
     return matters and share is not None and share >= 0.5
 
 
-def _much_urea(candidate: Candidate, need: _Need) -> bool:
+def _much_urea(candidate: Candidate, need: Need) -> bool:
     n = candidate.analysis[0]
     return candidate.n_urea is not None and n > 0 and candidate.n_urea / n > 0.5
 
 
-def _feeds_bark(candidate: Candidate, need: _Need) -> bool:
+def _feeds_bark(candidate: Candidate, need: Need) -> bool:
     n, p2o5, k2o = candidate.analysis
     return need.medium == "bark" and n >= max(p2o5, k2o)
 
 
-def _brings_calcium(candidate: Candidate, need: _Need) -> bool:
+def _brings_calcium(candidate: Candidate, need: Need) -> bool:
     has = candidate.extras.get("Ca", 0) > 0 and candidate.extras.get("Mg", 0) > 0
     return need.water_kind in _PURE and has
 
@@ -217,36 +221,37 @@ def _gaps(candidate: Candidate) -> Lacking:
     return lacking(candidate.analysis, candidate.extras, trace_elements=candidate.trace_elements)
 
 
-def _complete(candidate: Candidate, need: _Need) -> bool:
+def _complete(candidate: Candidate, need: Need) -> bool:
     return _gaps(candidate).complete
 
 
-def _has_micro(candidate: Candidate, need: _Need) -> bool:
+def _has_micro(candidate: Candidate, need: Need) -> bool:
     gaps = _gaps(candidate)
     return not gaps.micro and bool(gaps.macro)
 
 
-def _no_nitrogen(candidate: Candidate, need: _Need) -> bool:
+def _no_nitrogen(candidate: Candidate, need: Need) -> bool:
     return candidate.analysis[0] < 1.0
 
 
-def _one_sided(candidate: Candidate, need: _Need) -> bool:
+def _one_sided(candidate: Candidate, need: Need) -> bool:
     return min(candidate.analysis[1:]) <= 0
 
 
-_RULES = (
-    _Rule("calcium-for-pure-water", _brings_calcium, 3.0, _PURE_WATER),
-    _Rule("growth-nitrogen", _leafy, 2.0, COMMON),
-    _Rule("bloom-potassium", _for_bloom, 2.0, _POTASSIUM),
-    _Rule("balanced-in-doubt", _balanced, 2.0, COMMON),
-    _Rule("nitrate", _mostly_nitrate, 1.5, _NITRATE),
-    _Rule("bark-nitrogen", _feeds_bark, 0.5, _BARK_BINDS),
-    _Rule("complete", _complete, 1.0, COMMON),
-    _Rule("micro-elements", _has_micro, 0.5, COMMON),
-    _Rule("bloom-emphasis", _bloom_emphasis, 0.25, _BLOOM),
-    _Rule("much-urea", _much_urea, -0.5, _UREA),
-    _Rule("little-nitrogen-in-growth", _poor_in_nitrogen, -1.0, COMMON),
-    _Rule("little-potassium-in-flower", _poor_in_potassium, -1.0, _POTASSIUM),
-    _Rule("one-sided", _one_sided, -4.0, "an essential element is missing: as in completeness.py"),
-    _Rule("no-nitrogen", _no_nitrogen, -5.0, COMMON),
+#: All of them; their order is that of the reasons.
+RULES = (
+    Rule("calcium-for-pure-water", _brings_calcium, 3.0, _PURE_WATER),
+    Rule("growth-nitrogen", _leafy, 2.0, COMMON),
+    Rule("bloom-potassium", _for_bloom, 2.0, _POTASSIUM),
+    Rule("balanced-in-doubt", _balanced, 2.0, COMMON),
+    Rule("nitrate", _mostly_nitrate, 1.5, _NITRATE),
+    Rule("bark-nitrogen", _feeds_bark, 0.5, _BARK_BINDS),
+    Rule("complete", _complete, 1.0, COMMON),
+    Rule("micro-elements", _has_micro, 0.5, COMMON),
+    Rule("bloom-emphasis", _bloom_emphasis, 0.25, _BLOOM),
+    Rule("much-urea", _much_urea, -0.5, _UREA),
+    Rule("little-nitrogen-in-growth", _poor_in_nitrogen, -1.0, COMMON),
+    Rule("little-potassium-in-flower", _poor_in_potassium, -1.0, _POTASSIUM),
+    Rule("one-sided", _one_sided, -4.0, "an essential element is missing: as in completeness.py"),
+    Rule("no-nitrogen", _no_nitrogen, -5.0, COMMON),
 )

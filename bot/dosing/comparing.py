@@ -13,7 +13,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from bot.almanac.rescue import salt_indices
-from bot.dosing.choice import _RULES, Candidate, Reason, _Need
+from bot.dosing.choice import RULES, Candidate, Need, Reason
 from bot.dosing.completeness import Lacking, lacking
 from bot.dosing.concentration import mass_g
 from bot.dosing.label import elemental_percent
@@ -25,8 +25,8 @@ DENSITY_KG_L = (0.1, 3.0)
 #: Shares of salts and water add to 100 % of mass within this [%]; ours.
 SALTS_ROUNDING_PERCENT = 2.0
 #: The rules on nitrogen forms in bark, their limits and sources: those that order the shelf.
-_BARK_FORMS = {rule.code: rule for rule in _RULES if rule.code in ("nitrate", "much-urea")}
-_BARK = _Need(growth=None, medium="bark", water_kind=None, season=None)
+_BARK_FORMS = {rule.code: rule for rule in RULES if rule.code in ("nitrate", "much-urea")}
+_BARK = Need(growth=None, medium="bark", water_kind=None, season=None)
 _NO_SALTS: Mapping[str, float] = MappingProxyType({})
 
 
@@ -174,15 +174,14 @@ def compare(offers: Sequence[Offer], *, n_mg_l: float) -> Comparison:
         raise ValueError("It takes two feeds to compare.")
     if len(set(keys)) < len(keys):
         raise ValueError("Each feed can be in a comparison once only.")
-    if not 0 < n_mg_l <= MAX_N_MG_L:
-        raise ValueError(
-            f"Feeds cannot be compared at {n_mg_l:g} mg/L N; up to {MAX_N_MG_L:g} mg/L can be."
-        )
     priced = [offer for offer in offers if offer.price is not None]
     told = {offer.currency for offer in priced}
     unlike = len(told) > 1
     ranks = salt_ranks(offers)
-    feeds = [_compared(offer, n_mg_l, ranks.get(offer.label.key), unlike) for offer in offers]
+    feeds = [
+        at_nitrogen(offer, n_mg_l=n_mg_l, salt_rank=ranks.get(offer.label.key), unlike=unlike)
+        for offer in offers
+    ]
     feeds.sort(key=lambda feed: (_place(feed.cost, unlike), feed.key))
     costs = sum(feed.cost is not None for feed in feeds)
     forms = {offer.label.form for offer in offers}
@@ -201,7 +200,17 @@ def _place(cost: float | None, unlike: bool) -> float:
     return 0.0 if unlike else cost
 
 
-def _compared(offer: Offer, n_mg_l: float, salt_rank: int | None, unlike: bool) -> Compared:
+def at_nitrogen(
+    offer: Offer, *, n_mg_l: float, salt_rank: int | None = None, unlike: bool = False
+) -> Compared:
+    """One feed at a nitrogen of the ready feed; parameters and errors as in `compare`.
+
+    `salt_rank` is its place among others, `unlike` whether those have prices in other money.
+    """
+    if not 0 < n_mg_l <= MAX_N_MG_L:
+        raise ValueError(
+            f"Feeds cannot be compared at {n_mg_l:g} mg/L N; up to {MAX_N_MG_L:g} mg/L can be."
+        )
     label = offer.label
     amount = product_for(offer, n_mg_l=n_mg_l) if label.analysis[0] > 0 else None
     pack = offer.label_amount
