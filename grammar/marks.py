@@ -95,7 +95,8 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         if name is not None and long >= size:
             entry, size = name, long
         letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
-        if entry is None or (letter and entry.type == "ORDER"):  # a lone 'n' says no, the one of 'ppm N' does not
+        # A lone 'n' says no, the one of 'ppm N' does not.
+        if entry is None or (letter and entry.type == "ORDER"):
             index += 1
             continue
         found.append(Mark(entry.type, entry.value, index, size))

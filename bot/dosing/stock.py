@@ -813,6 +813,21 @@ class Bottle:
         return {part.product.key: part.g_l * volume_l for part in self.parts}
 
 
+class NoSuchBottles(ValueError):
+    """Two bottles do not do.
+
+    Attributes
+    ----------
+    nearest : the strongest usual ratio that does, None where none does
+    keys : of the products that clash, where no ratio helps
+    """
+
+    def __init__(self, message: str, nearest: Ratio | None, keys: tuple[str, ...] = ()) -> None:
+        super().__init__(message)
+        self.nearest = nearest
+        self.keys = keys
+
+
 def bottles_for(
     feed: Sequence[Part],
     ratio: Ratio,
@@ -839,8 +854,10 @@ def bottles_for(
     Raises
     ------
     ValueError
-        For no product, one twice or more than eight, where two bottles are not enough, or where so
-        strong a stock would not stay dissolved: the message names the nearest that does.
+        For no product, one twice or more than eight.
+    NoSuchBottles
+        Where two bottles are not enough, or where so strong a stock would not stay dissolved; with
+        the nearest that does.
     """
     _check_feed(feed)
     best = _best_way(feed, ratio, coldest_c, ph)
@@ -849,15 +866,19 @@ def bottles_for(
     weaker = (Ratio(times) for times in _USUAL_TIMES if times < ratio.times)
     nearest = next((r for r in weaker if _best_way(feed, r, coldest_c, ph)), None)
     if nearest is not None:
-        raise ValueError(
+        raise NoSuchBottles(
             f"So strong a stock does not stay clear: thin it {nearest.times:g} times instead of "
-            f"{ratio.times:g}."
+            f"{ratio.times:g}.",
+            nearest,
         )
     stock = [replace(part, g_l=ratio.stock_g_l(part.g_l)) for part in feed]
-    keys = ", ".join(sorted({key for clash in clashes(stock, ph=ph) for key in clash.keys}))
-    raise ValueError(
-        f"Two bottles are not enough for {keys or stock[0].product.key}: leave one product out and "
-        "add it to the ready feed by itself."
+    keys = sorted({key for clash in clashes(stock, ph=ph) for key in clash.keys})
+    keys = keys or [stock[0].product.key]
+    raise NoSuchBottles(
+        f"Two bottles are not enough for {', '.join(keys)}: leave one product out and add it to "
+        "the ready feed by itself.",
+        None,
+        tuple(keys),
     )
 
 

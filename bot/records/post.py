@@ -281,7 +281,7 @@ async def clear_out(session: AsyncSession, source: str, *, now_ms: int) -> None:
     before = now_ms - KEPT_MS
     await session.execute(
         delete(Inbox).where(
-            Inbox.source == source, Inbox.received_ms < before, Inbox.state == "done"
+            Inbox.source == source, Inbox.received_ms < before, Inbox.state != "open"
         )
     )
     await session.execute(delete(Posted).where(Posted.source == source, Posted.posted_ms < before))

@@ -259,7 +259,7 @@ class Service:
     async def _put_back(self, claimed: Claimed) -> None:
         chat = claimed.lane.partition(":")[0]
         apology = None
-        if chat not in ("0", "none"):
+        if chat.isdecimal() and chat != "0":  # in a group it may not have been meant for us
             text = wording("en").say("post-interrupted")
             apology = Letter(chat, "sendMessage", {"chat_id": int(chat), "text": text})
         try:

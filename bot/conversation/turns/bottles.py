@@ -12,8 +12,10 @@ from bot.dosing.blending import Blend, blend, goal
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.plants import of_name
 from bot.dosing.stock import (
+    MOST_TIMES,
     Bottle,
     BottleLabel,
+    NoSuchBottles,
     Part,
     Product,
     Ratio,
@@ -111,11 +113,15 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
 def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: float) -> out.Answer:
     """One bottle or two, each thinned by the same ratio, for a quarter of full strength."""
     feed = [Part(_dissolved(p, turn), _full_g_l(p) / (4 * len(meant))) for p in meant]
+    words, number = turn.words, turn.words.number
+    if not 1 < times <= MOST_TIMES:
+        return turn.refuse("refuse-stock-ratio", most=number(MOST_TIMES, 0))
     try:
         bottles = bottles_for(feed, Ratio.one_in(times))
-    except ValueError as error:
-        return turn.refuse("refuse-stock", reason=str(error))
-    words, number = turn.words, turn.words.number
+    except NoSuchBottles as error:
+        if error.nearest is not None:
+            return turn.refuse("refuse-stock-strong", times=number(error.nearest.times, 0))
+        return turn.refuse("refuse-stock-clash", products=words.listed(list(error.keys)))
     lines = [words.say("stock-ratio", times=number(times, 0), bottles=len(bottles))]
     for bottle in bottles:
         lines.append(
@@ -212,10 +218,9 @@ async def mix(turn: Turn) -> out.Answer:
     wanted = turn.reading.target_n_mg_l or USUAL_N_MG_L
     n_mg_l = min(wanted, _ceiling(turn))
     products = {title(p, turn): p for p in powders}
-    try:
-        found = blend([_dissolved(p, turn) for p in powders], goal(turn.order.text, n_mg_l))
-    except ValueError as error:
-        return turn.refuse("refuse-stock", reason=str(error))
+    if n_mg_l <= 0 or not any(sum(analysis_of(p)) for p in powders):
+        return turn.say("blend", "mix-none", n=number(n_mg_l, 0))
+    found = blend([_dissolved(p, turn) for p in powders], goal(turn.order.text, n_mg_l))
     # Nitrogen may end a little over its target: nothing goes over the ceiling.
     brought = sum(10 * g * analysis_of(products[k])[0] for k, g in found.g_l.items())
     scale = min(1.0, _ceiling(turn) / brought) if brought > 0 else 1.0

@@ -429,8 +429,8 @@ help-chat = Tell me, and I remember:
     Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
     Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
 
-help-group = Ask me here with { "/dose" } and your line, or as a reply to me: 5 l 20-20-20 powder, phals, quarter.
-    What you put on record here belongs to the group. In private I keep your own plants and feeds.
+help-group = I work out how much feed goes into the can. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
+    What you put on record here is the group's: everybody here can see it and take it back. In private I keep your own plants and feeds.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
@@ -438,7 +438,7 @@ meet-home = Where do you live? A town is enough: it tells me your seasons and yo
 meet-product = Which feed do you have? Send what its label says: 20-20-20 powder, 1 g per litre.
 meet-add = Which plants do you have? One kind is enough: 3 phals in bark, 12 cm pots.
 meet-skip = Skip
-meet-done = That is all I need to know for now. Send 2 l for a dose, or what's on today. help shows the rest.
+meet-done = That is all I need to know for now. Send “2 l” for a dose, or “what's on today”; “help” shows the rest.
 refuse-administrators-only = Only administrators of this group change that. Ask one of them, or tell me in private for yourself.
 quiet-private = That is for groups. Here I only answer when you write.
 quiet-on = Quiet: in this group I answer only to a command such as /dose. “speak up” ends it.
@@ -449,7 +449,7 @@ post-slow-down = One at a time, please: I answer you again in { $seconds } secon
 post-stale-button = That question is over. Send it again if you still want it.
 post-not-yours = This choice is for the person who asked.
 post-done-already = Done already.
-post-on-record = That message is on record already; editing it changes nothing. Send “undo”, then the right line.
+post-on-record = That message is on record already; editing it changes nothing. If it was the last one, send { "/undo" } and then the right line.
 post-interrupted = Something broke on our side, and I could not answer. Nothing was changed; please send it again.
 post-place = Set your home to { $place }, { $country }?
 post-place-says = I live in { $place }, { $country }
@@ -465,9 +465,9 @@ post-next = More ({ $page }/{ $pages })
 menu-dose = How much feed for so much water
 menu-plan = What to do today
 menu-plan-says = what's on today
-menu-plants = My plants
+menu-plants = Plants on record
 menu-plants-says = my plants
-menu-shelf = My feeds
+menu-shelf = Feeds on record
 menu-shelf-says = my shelf
 menu-diary = What was done lately
 menu-diary-says = show the log
@@ -631,7 +631,9 @@ why-salts-pot = water in the pot takes up what is poured, loses water to the air
 ask-stock-product = A stock of which feed? Put it on your shelf first, like: my powder is 20-20-20, label 1 g per litre, call it blue tub.
 refuse-stock-liquid = { $product } is a liquid: it is a stock already. Measure it with a syringe.
 refuse-stock-volume = A stock is 10 ml to { $most } l. Send how much, like: 500 ml stock of blue tub.
-refuse-stock = { $reason }
+refuse-stock-ratio = A stock is thinned at most 1:{ $most }. Send it like: stock 1:100 of blue tub.
+refuse-stock-strong = So strong a stock does not stay clear: take 1:{ $times }.
+refuse-stock-clash = Two bottles are not enough for { $products }: leave one out, and put it into the can by itself.
 stock-make = { $grams } g of { $product } in water to { $volume }: as strong as it may be.
 stock-use = { $quarter } ml of it in a litre is a quarter of full strength; never more than { $full } ml.
 stock-for-the-bottle = For its label: { $label }
