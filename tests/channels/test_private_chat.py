@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 import time
 from typing import Any
 
 import pytest
 
+from bot.channels.telegram import carrying
+from bot.conversation.answer import Answer
+from bot.conversation.postbox import Work
+from bot.conversation.turn import Incoming
 from tests.channels.chatting import IDA, LINE, MIRA, TOM, Chat, buttons, text
 from tests.channels.loopback import ME, Loopback
 
@@ -271,3 +276,20 @@ async def test_a_person_who_blocked_us_is_sent_nothing_until_they_come_back(chat
     back = {**changed, "new_chat_member": {"user": ME, "status": "member"}}
     assert await chat.pushes("my_chat_member", back) == []
     assert text(await chat.says(MIRA, LINE)).startswith("0.47 g")
+
+
+async def test_typing_is_shown_where_an_answer_takes_long(
+    chat: Chat, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    right = Work.answer
+
+    async def slow(work: Work, incoming: Incoming) -> Answer:
+        await asyncio.sleep(0.3)
+        return await right(work, incoming)
+
+    assert [r.method for r in await chat.says(MIRA, LINE)] == ["sendMessage"]
+    monkeypatch.setattr(carrying, "SLOW_S", 0.05)
+    monkeypatch.setattr(Work, "answer", slow)
+    sent = await chat.says(MIRA, LINE)
+    assert [r.method for r in sent] == ["sendChatAction", "sendMessage"]
+    assert sent[0].values["action"] == "typing"
