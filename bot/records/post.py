@@ -284,6 +284,11 @@ async def clear_out(session: AsyncSession, source: str, *, now_ms: int) -> None:
             Inbox.source == source, Inbox.received_ms < before, Inbox.state != "open"
         )
     )
+    await session.execute(
+        delete(Outbox).where(
+            Outbox.source == source, Outbox.created_ms < before, Outbox.state != "open"
+        )
+    )
     await session.execute(delete(Posted).where(Posted.source == source, Posted.posted_ms < before))
     await session.execute(delete(Tap).where(Tap.source == source, Tap.tapped_ms < before))
     await session.execute(delete(Card).where(Card.kept_ms < now_ms - CARD_KEPT_MS))

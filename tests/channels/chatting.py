@@ -145,5 +145,4 @@ async def served(
         yield service
     finally:
         service.stop()
-        loopback._pushed.set()
         await asyncio.wait_for(running, 20)

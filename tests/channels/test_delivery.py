@@ -323,6 +323,16 @@ async def _free_claims(records: Records) -> None:
                 row.free_ms = 0
 
 
+async def test_it_stops_at_once_while_it_waits_for_updates(
+    sqlite_records: Records, loopback: Loopback
+) -> None:
+    async with served(sqlite_records, loopback) as service:
+        await asyncio.sleep(0.2)
+        service.stop()
+        told = time.monotonic()
+    assert time.monotonic() - told < 5  # a poll lasts 30 s
+
+
 # --- settings ----------------------------------------------------------------------------------
 
 

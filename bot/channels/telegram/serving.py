@@ -153,16 +153,18 @@ class Service:
             ready.set()
         while not self._stopping.is_set():
             try:
-                raw: Any = await bot.do_api_request(
-                    "getUpdates",
-                    {
-                        "offset": offset,
-                        "timeout": POLL_S,
-                        "allowed_updates": list(ALLOWED_UPDATES),
-                    },
-                    read_timeout=POLL_S + 10,
+                raw = await self._unless_stopped(
+                    bot.do_api_request(
+                        "getUpdates",
+                        {
+                            "offset": offset,
+                            "timeout": POLL_S,
+                            "allowed_updates": list(ALLOWED_UPDATES),
+                        },
+                        read_timeout=POLL_S + 10,
+                    )
                 )
-                updates = [u for u in raw if isinstance(u, dict)]
+                updates = [u for u in raw or () if isinstance(u, dict)]
                 if updates:
                     await self._take_in(updates)
                     # Only now: the next call tells the messenger that it may forget them.
@@ -170,6 +172,17 @@ class Service:
             except Exception as error:  # whatever it was, the next poll may go well
                 log.warning("polling failed: %s", type(error).__name__)
                 await _first(self._stopping.wait(), asyncio.sleep(_POLL_AGAIN_S))
+
+    async def _unless_stopped(self, asking: Coroutine[Any, Any, Any]) -> Any:
+        """What a long request gives, None where we are told to stop meanwhile."""
+        asked = asyncio.create_task(asking)
+        stopped = asyncio.create_task(self._stopping.wait())
+        await asyncio.wait([asked, stopped], return_when=asyncio.FIRST_COMPLETED)
+        stopped.cancel()
+        if not asked.done():
+            asked.cancel()  # what it would have brought comes again
+            return None
+        return asked.result()
 
     async def _take_in(self, updates: list[dict[str, Any]]) -> None:
         arrived = [Arrived(int(u["update_id"]), lane_of(u), u) for u in updates]
