@@ -11,7 +11,8 @@ from grammar.days import when
 from grammar.labels import label
 from grammar.lexicon import Entry
 from grammar.marks import Mark, Words, written
-from grammar.order import LabelSaid, Target, When
+from grammar.measured import found_in, meter, report
+from grammar.order import LabelSaid, MeterSaid, Target, When
 from grammar.reading import Reading
 from grammar.scan import Folded, Raw, Token, typed
 from grammar.tokens import UNITS
@@ -286,6 +287,43 @@ class Facts:
     def label_rest(self) -> Reading:
         """The figures that are left beside `label`."""
         return self.read_rest(without=self.label[1]) if self.label[1] else self.rest
+
+    # --- readings and waters ---
+
+    @cached_property
+    def measured(self) -> list[Mark]:
+        """The phrases of readings and waters."""
+        held = self.named
+        return [m for m in found_in(self.words) if held.isdisjoint(range(m.at, m.end))]
+
+    def says(self, type_: str, *values: str) -> bool:
+        """Whether one of these phrases of readings and waters fell."""
+        return any(m.type == type_ and m.value in values for m in self.measured)
+
+    def begins(self, type_: str, *values: str) -> bool:
+        """Whether the message begins with one of these phrases of readings and waters."""
+        first = next((m for m in self.measured if m.type == type_ and m.value in values), None)
+        return first is not None and all(self._is_filler(i) for i in range(first.at))
+
+    @cached_property
+    def meter(self) -> tuple[MeterSaid, frozenset[int]]:
+        """What a meter shows, with the words that say it."""
+        return meter(self.words, self.tokens, self.measured)
+
+    @cached_property
+    def meter_rest(self) -> Reading:
+        """The figures that are left beside `meter`."""
+        return self.read_rest(without=self.meter[1])
+
+    @cached_property
+    def report(self) -> tuple[dict[str, float], frozenset[int], bool]:
+        """Ions of a water report [mg/L], their words, and whether another unit was meant."""
+        return report(self.words)
+
+    @cached_property
+    def report_rest(self) -> Reading:
+        """The figures that are left beside `report`."""
+        return self.read_rest(without=self.report[1])
 
     @cached_property
     def asks_dose(self) -> bool:

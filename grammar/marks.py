@@ -104,6 +104,18 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     return found
 
 
+def phrases(raws: list[Raw], trie: Trie) -> list[Mark]:
+    """The phrases of a trie in a message, longest first, none overlapping another."""
+    found: list[Mark] = []
+    index = 0
+    while index < len(raws):
+        entry, size = longest(raws, index, trie)
+        if entry is not None:
+            found.append(Mark(entry.type, entry.value, index, size))
+        index += max(size, 1)
+    return found
+
+
 def longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int]:
     """The longest phrase of a vocabulary that begins here, and its number of words."""
     best, size, node = None, 0, trie

@@ -102,6 +102,44 @@ class LabelSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class MeterSaid:
+    """What a meter was said to show.
+
+    Attributes
+    ----------
+    value, unit : the figure and its unit: ms_cm, us_cm, ds_m, ms_m, cf or ppm, '' where unsaid
+    scale : ppm for 1 mS/cm
+    temp_c : temperature of the water [°C]
+    compensated : whether the meter corrects to 25 °C itself
+    """
+
+    value: float | None = None
+    unit: str = ""
+    scale: int | None = None
+    temp_c: float | None = None
+    compensated: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class MixSaid:
+    """Two waters to mix for a figure.
+
+    Attributes
+    ----------
+    kinds : the waters, '' for the person's own
+    quantity, target : what the mix shall have, '' and 0 where the unit was unclear
+    own : figures of the harder water by quantity
+    at_most : whether the target is a limit
+    """
+
+    kinds: tuple[str, ...]
+    quantity: str
+    target: float
+    own: dict[str, float] = field(default_factory=dict)
+    at_most: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Order:
     """What is wanted of the records; the figures of the message stand in its Reading.
 
@@ -124,6 +162,12 @@ class Order:
     asks : whether it was a question
     own : whether the person's own records were meant, said in a group
     value : the figure of a reading, in the unit the Reading says or none
+    meter : what a meter shows of a ready feed
+    ions : of a water report [mg/L]
+    report_unit : whether a report came in a unit other than mg/L
+    mix : waters to mix
+    signs : what was reported of an ailing plant, by code
+    denied : what was said not to be there, by code
     """
 
     verb: str
@@ -141,5 +185,11 @@ class Order:
     asks_kind: str | None = None
     syringe_step_ml: float | None = None
     value: float | None = None
+    meter: MeterSaid | None = None
+    ions: dict[str, float] = field(default_factory=dict)
+    report_unit: bool = False
+    mix: MixSaid | None = None
+    signs: tuple[str, ...] = ()
+    denied: tuple[str, ...] = ()
     asks: bool = False
     own: bool = False

@@ -11,14 +11,15 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeAlias
 
-from grammar import chemistry
+from grammar import chemistry, prices, signs, waters
 from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
 from grammar.lexicon import Lexicon
 from grammar.marks import Mark, Words, marks
+from grammar.measured import figure
 from grammar.order import Names, Order
-from grammar.reading import ReadAs, Reading
+from grammar.reading import ReadAs, Reading, Unknown
 from grammar.scan import Folded, Raw
 from grammar.spelling import order_slip
 
@@ -31,7 +32,7 @@ _LARGEST_STEP_L = 0.002
 
 Form: TypeAlias = Callable[[Facts], Order | None]
 #: Orders whose figures are no figures: a file's name, a town.
-_FREE_TEXT = frozenset({"import", "export", "home", "undo", "forget"})
+_FREE_TEXT = frozenset({"compare_labels", "import", "export", "home", "undo", "forget"})
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
@@ -108,6 +109,20 @@ def _with_order(facts: Facts, order: Order) -> Reading:
         return Reading(facts.folded.original, facts.rest.language, order=order)
     if order.verb in ("product", "product_change"):
         base = facts.label_rest
+    elif order.verb == "rescue":
+        base = signs.rest(facts)
+        unknown = base.unknown
+    elif order.verb == "meter":
+        base = replace(facts.meter_rest, read_as=())
+        unknown = _with_digits(base.unknown)
+    elif order.verb == "water" and order.ions:
+        base = facts.report_rest
+        unknown = _with_digits(base.unknown)
+    elif order.verb in ("water_mix", "water_suits", "supplement"):
+        base = facts.rest
+        if order.mix is not None:  # two waters are no contradiction here
+            base = replace(base, conflicts=(), target_ec_ms_cm=None, water=None, read_as=())
+        unknown = _with_digits(unknown) if order.mix is None else ()
     elif order.verb == "kit":
         base = replace(facts.rest, scale_step_g=_scale_step(facts))
     elif order.verb == "add" and len(order.plants) > 1:
@@ -117,6 +132,11 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     else:
         base = facts.rest
     return replace(base, text=facts.folded.original, unknown=unknown, order=order)
+
+
+def _with_digits(unknown: tuple[Unknown, ...]) -> tuple[Unknown, ...]:
+    """Of what was not understood, the figures: they could change an answer."""
+    return tuple(u for u in unknown if any(c.isdigit() for c in u.text))
 
 
 def _dose(facts: Facts) -> Reading:
@@ -310,8 +330,8 @@ def _runoff(facts: Facts) -> Order | None:
 def _lone_number(facts: Facts) -> float | None:
     """The one figure beside names and days."""
     taken = facts.when[1] | facts.named
-    found = [r.text for i, r in enumerate(facts.raws) if r.kind == "number" and i not in taken]
-    return float(found[0]) if len(found) == 1 and found[0].count(".") <= 1 else None
+    found = [r for i, r in enumerate(facts.raws) if r.kind == "number" and i not in taken]
+    return figure(found[0]) if len(found) == 1 else None
 
 
 def _growth(facts: Facts) -> Order | None:
@@ -490,13 +510,20 @@ _FORMS: tuple[Form, ...] = (
     _bare("why", "why"),
     _bare("more", "more"),
     _bare("help", "help"),
-    _bare("skip", "skip"),
+    _bare("skip", "skip", "unsure"),
     _bare("quiet", "quiet"),
     _bare("loud", "loud"),
     _simple("forget", "forget"),
     _import,
     _export,
+    signs.rescue,
+    prices.compare,
     _history,
+    waters.meter,
+    waters.report,
+    waters.mix,
+    waters.suits,
+    waters.supplement,
     chemistry.salts,
     chemistry.together,
     chemistry.stock,

@@ -88,7 +88,9 @@ def order_slip(raw: Raw, lexicon: Lexicon) -> str | None:
 
 def sign_slip(raw: Raw, lexicon: Lexicon) -> str | None:
     """The one word for an ailing plant that this word is a slip for, None where there is none."""
-    return None if raw.text in lexicon.order_words else _slip_among(raw, lexicon, lexicon.sign_words)
+    if raw.text in lexicon.order_words or not raw.text.isalpha():
+        return None
+    return _slip_among(raw, lexicon, lexicon.sign_words)
 
 
 def _slip_among(raw: Raw, lexicon: Lexicon, words: frozenset[str]) -> str | None:

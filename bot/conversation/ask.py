@@ -10,10 +10,12 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
 from bot.conversation.wording import Wording, wording
+from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
 from bot.dosing.plants import Genus, named, resting, types_of
 from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING, Step
+from bot.dosing.water import Water as WaterIons
 from grammar import Conflict, Reading, read
 
 #: The kind of an answer that is an apology for a fault of ours.
@@ -35,7 +37,8 @@ class OnRecord:
     """What the records add to a request beyond what its reading can hold.
 
     `label_from` is 'product' where the rate is that of the shelf; `some_unknown` where the kind of
-    some plants is not known; `lines` say in the reply what was taken from the records.
+    some plants is not known; `nitrogen` and `water` hold the forms of a label and the ions of a
+    report; `lines` say in the reply what was taken from the records.
     """
 
     label_from: str = "label"
@@ -44,6 +47,8 @@ class OnRecord:
     scale_step_g: float | None = None
     syringe_step_ml: float | None = None
     some_unknown: bool = False
+    nitrogen: NitrogenForms | None = None
+    water: WaterIons | None = None
     lines: tuple[str, ...] = ()
 
 
@@ -295,10 +300,23 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         target_ec_ms_cm=reading.target_ec_ms_cm,
         water_kind=water.kind if water else None,
         water_ec_ms_cm=_water_ec(reading),
+        water=known.water,
+        nitrogen=known.nitrogen,
         scale_step_g=reading.scale_step_g or known.scale_step_g,
         syringe_step_ml=known.syringe_step_ml,
         hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
     )
+
+
+def worked_out(reading: Reading, setting: Setting) -> tuple[DoseRequest, Dose] | None:
+    """The dose behind an answer as figures; None where something for it is lacking."""
+    if reading.conflicts or reading.problems or _lacking(reading) is not None:
+        return None
+    try:
+        request = _request(reading, setting, named(reading.genera))
+        return request, work_out(request)
+    except ValueError:
+        return None
 
 
 def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:

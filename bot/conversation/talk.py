@@ -24,15 +24,19 @@ from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import (
     bottles,
+    compare,
     day,
     diary,
     doses,
     home,
     meeting,
+    meter,
     plants,
+    rescue,
     salts,
     shelf,
     take_along,
+    waters,
 )
 from bot.conversation.wording import wording
 from bot.records import Records, memory, owners
@@ -65,7 +69,7 @@ HANDLERS: dict[str, Handler] = {
     "shelf": shelf.listing,
     "lacking": shelf.lacks,
     "choose": shelf.choice,
-    "water": home.water,
+    "water": waters.told,
     "water_for": home.water_for,
     "kit": home.kit,
     "home": home.home,
@@ -78,10 +82,17 @@ HANDLERS: dict[str, Handler] = {
     "reading": diary.reading,
     "undo": diary.undo,
     "history": diary.history,
+    "meter": meter.meter,
+    "water_suits": waters.suits,
+    "water_mix": waters.mix,
+    "supplement": waters.supplement,
     "salts": salts.salts,
     "stock": bottles.stock,
     "together": bottles.together,
     "blend": bottles.mix,
+    "rescue": rescue.rescue,
+    "compare": compare.compare,
+    "compare_labels": compare.not_on_shelf,
     "plan": day.plan,
     "done": day.done,
     "export": take_along.export,
@@ -254,6 +265,14 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         return await _picked(turn)
     if kind == "meeting":
         return await _met(turn)
+    if kind == "meter":
+        answer = await meter.completed(turn)
+        if answer is None:
+            return None
+        return await _keep_question(turn, await doses.keep_why(turn, answer))
+    if kind == "rescue":
+        answer = await rescue.answered(turn)
+        return None if answer is None else await _keep_question(turn, answer)
     return None
 
 

@@ -11,7 +11,7 @@ from bot.almanac.plants import Genus
 from bot.almanac.reference import measures
 from bot.dosing.cautions import Caution, cautions
 from bot.dosing.concentration import element_mg_l
-from bot.dosing.conductivity import EcRange, feed_ec_ms_cm
+from bot.dosing.conductivity import EcRange, NitrogenForms, feed_ec_ms_cm
 from bot.dosing.label import elemental_percent
 from bot.dosing.measuring import (
     SCALE_STEP_G,
@@ -22,7 +22,9 @@ from bot.dosing.measuring import (
     relative_error,
     stock_for,
 )
+from bot.dosing.meter import Feed, mixed_ec_ms_cm
 from bot.dosing.strength import Step, ceilings, chain, limits, most_sensitive
+from bot.dosing.water import Water
 
 #: Full strength where neither a label rate nor a product is known [mg/L N].
 ASSUMED_N_MG_L = measures()["assumed_full_strength"].value
@@ -30,6 +32,7 @@ ASSUMED_N_MG_L = measures()["assumed_full_strength"].value
 ASSUMED_DENSITY_KG_L = measures()["assumed_density"].value
 #: No feed is stronger than this [g/L]; an EC target is looked for below it.
 MOST_G_L = 20.0
+_ROUNDS = 4  # EC is nearly in proportion: each leaves a tenth of the error or less
 US_TEASPOON_ML = measures()["us_teaspoon"].value
 #: The heaviest soluble powder in a level teaspoon [g], so that a ceiling holds for any.
 HEAVIEST_TEASPOON_G = measures()["heaviest_level_teaspoon"].value
@@ -61,6 +64,8 @@ class DoseRequest:
     some_unknown : whether further plants are meant whose kind is not known
     types_rest : whether some types of a plant named by its genus alone rest now
     water_ec_ms_cm : of the water alone [mS/cm]; where unknown, an EC target is what the feed adds
+    water : by its ions where they are known; then `water_ec_ms_cm` does not count
+    nitrogen : forms of the product's nitrogen, where its label has them
     scale_step_g, syringe_step_ml : of the person's tools
     """
 
@@ -84,6 +89,8 @@ class DoseRequest:
     target_ec_ms_cm: float | None = None
     water_kind: str | None = None
     water_ec_ms_cm: float | None = None
+    water: Water | None = None
+    nitrogen: NitrogenForms | None = None
     hardness_mg_l_caco3: float | None = None
     scale_step_g: float | None = None
     syringe_step_ml: float | None = None
@@ -98,7 +105,7 @@ class Dose:
     amount, per_litre : of product, in `unit` (g, ml or tsp)
     strength : fraction of full strength after every step [1]
     elements_mg_l : in the can, without the water's own [mg/L]; empty where unknown
-    ec : conductivity that the feed adds [mS/cm]
+    ec : conductivity that the feed adds to pure water, a little more than to others [mS/cm]
     relative_error : of measuring the amount at once (k = 2) [1]; None for spoons
     stock : what to do instead where that error is too large
     batch_l : volume from which measuring at once would do [L]
@@ -138,6 +145,7 @@ class _Product:
     grams: float  # product in one unit; for spoons of powder the most there can be
     percent: Mapping[str, float]
     notes: tuple[Step, ...]
+    nitrogen: NitrogenForms | None = None
 
     @property
     def n_mg(self) -> float:
@@ -206,14 +214,15 @@ def _product(request: DoseRequest, label: Rate | None) -> _Product:
     unit = label.unit if label else "ml" if request.form == "liquid" else "g"
     notes: list[Step] = []
     if unit == "tsp":
-        return _Product(unit, HEAVIEST_TEASPOON_G, percent, ())
+        return _Product(unit, HEAVIEST_TEASPOON_G, percent, (), request.nitrogen)
     if request.form is None and label is None:
         notes.append(Step("form.weighed", 1.0, "assumed, as it was not said"))
     if unit == "g":
-        return _Product(unit, 1.0, percent, tuple(notes))
+        return _Product(unit, 1.0, percent, tuple(notes), request.nitrogen)
     if request.density_kg_l is None:
         notes.append(Step("density.assumed", 1.0, measures()["assumed_density"].source))
-    return _Product(unit, request.density_kg_l or ASSUMED_DENSITY_KG_L, percent, tuple(notes))
+    grams = request.density_kg_l or ASSUMED_DENSITY_KG_L
+    return _Product(unit, grams, percent, tuple(notes), request.nitrogen)
 
 
 def _per_litre_of_n(n_mg_l: float, product: _Product) -> float:
@@ -234,7 +243,9 @@ def _full_strength(
 
 def _per_litre_of_ec(request: DoseRequest, product: _Product) -> float:
     """Product that brings the can to an EC at most: by the upper end of the estimate."""
-    wanted = (request.target_ec_ms_cm or 0.0) - (request.water_ec_ms_cm or 0.0)
+    water = _water(request)
+    own = water.ec_ms_cm if isinstance(water, Water) else water
+    wanted = (request.target_ec_ms_cm or 0.0) - own
     if wanted <= 0:
         raise ValueError("the water alone has that EC already")
     low, high = 0.0, MOST_G_L / product.grams
@@ -245,7 +256,30 @@ def _per_litre_of_ec(request: DoseRequest, product: _Product) -> float:
             high = middle
         else:
             low = middle
-    return low
+    return _in_water(product, low, water, wanted) if own else low
+
+
+def _water(request: DoseRequest) -> Water | float:
+    """The water as far as it is known, 0 where it is not."""
+    return request.water if request.water is not None else request.water_ec_ms_cm or 0.0
+
+
+def _in_water(product: _Product, per_litre: float, water: Water | float, added: float) -> float:
+    """An amount right for pure water, brought to what adds as much EC to this water.
+
+    Salts in the water slow those of the feed, which then adds less (see `meter`).
+    """
+    own = water.ec_ms_cm if isinstance(water, Water) else water
+    feed = Feed(product.percent, product.nitrogen)
+    for _ in range(_ROUNDS):
+        try:
+            found = mixed_ec_ms_cm(feed, per_litre * product.grams, water).high - own
+        except ValueError:  # beyond what the model holds for: as in pure water
+            break
+        if found <= 0:
+            break
+        per_litre = min(per_litre * added / found, MOST_G_L / product.grams)
+    return per_litre
 
 
 def _ec(product: _Product, per_litre: float) -> EcRange | None:
@@ -253,7 +287,7 @@ def _ec(product: _Product, per_litre: float) -> EcRange | None:
     grams = per_litre * product.grams
     elements = {e: element_mg_l(grams, p) for e, p in product.percent.items()}
     try:
-        return feed_ec_ms_cm(elements, None, product_mg_l=1000 * grams)
+        return feed_ec_ms_cm(elements, product.nitrogen, product_mg_l=1000 * grams)
     except ValueError:  # stronger than the model holds for: no estimate is better than a wrong one
         return None
 

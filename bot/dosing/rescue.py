@@ -110,9 +110,9 @@ class Case:
                 raise ValueError(f"{answer!r} is no answer; answers are {', '.join(ANSWERS)}.")
             if answer == NO and code in self.signs:
                 raise ValueError(f"{code!r} was reported and then denied: which is it?")
-        if len(self.answers) > _most_questions():
+        if len(self.answers) > most_questions():
             raise ValueError(
-                f"At most {_most_questions()} questions are asked, and {len(self.answers)} answers "
+                f"At most {most_questions()} questions are asked, and {len(self.answers)} answers "
                 "were given: report the rest as signs."
             )
 
@@ -203,6 +203,7 @@ class Plan:
     people : signs for which somebody should look at it; empty where nobody needs to
     cautions : codes, most severe first
     assumed : what was not told and taken as usual for the water: 'pot_cm', 'medium'
+    source, status : of pause and fraction, and how sure that is; '' where no cause is possible
     """
 
     cause: str | None
@@ -212,6 +213,8 @@ class Plan:
     people: tuple[str, ...]
     cautions: tuple[Caution, ...]
     assumed: tuple[str, ...]
+    source: str = ""
+    status: str = ""
 
 
 # -------------------------------------------------------------------------------- likelihood
@@ -245,6 +248,13 @@ def judge(case: Case) -> Judgement:
     likelihoods.sort(key=lambda likelihood: -likelihood.points)  # stable: the most urgent leads
     first = likelihoods[0]
     return Judgement(tuple(likelihoods), None if first.word == UNLIKELY else first.cause)
+
+
+def close(judgement: Judgement) -> bool:
+    """Whether two causes are so near that it is worth asking; also where none is possible yet."""
+    first, second = judgement.likelihoods[:2]
+    near = first.points - second.points < limits()["close_points"].value
+    return judgement.leading is None or near
 
 
 def _word(points: int) -> str:
@@ -318,7 +328,7 @@ def next_question(case: Case) -> Question | None:
     Lindley, Annals of Mathematical Statistics 27 (1956) 986: expected information of an
     experiment; from memory. The factor of two is ours.
     """
-    if len(case.answers) >= _most_questions():
+    if len(case.answers) >= most_questions():
         return None
     now = judge(case)
     known = present_signs(case) | case.answers.keys()
@@ -330,8 +340,19 @@ def next_question(case: Case) -> Question | None:
     return max(open_questions, key=lambda question: question.tells_bits, default=None)
 
 
-def _most_questions() -> int:
+def most_questions() -> int:
+    """Questions that are asked at most, and answers that count."""
     return int(limits()["most_questions"].value)
+
+
+def may_be_asked(code: str) -> bool:
+    """Whether a sign is one that is asked for."""
+    return code in signs() and signs()[code].ask
+
+
+def feeds_count_days() -> float:
+    """How far back a feed is looked at [d]."""
+    return limits()["feeds_count_days"].value
 
 
 def _matters(code: str, case: Case, now: Judgement) -> bool:
@@ -389,6 +410,7 @@ def plan(case: Case) -> Plan:
     if fraction is not None:
         actions.append(_feed(pause_days, fraction, damaged, judgement.leading or ""))
     people = tuple(code for code, sign in signs().items() if sign.people and code in there)
+    entry = causes().get(judgement.leading or "")
     return Plan(
         cause=judgement.leading,
         pause_days=pause_days,
@@ -397,6 +419,8 @@ def plan(case: Case) -> Plan:
         people=people,
         cautions=_cautions(case.facts, actions, damaged, people),
         assumed=_assumed(case.facts, actions),
+        source=entry.source if entry else "",
+        status=entry.status if entry else "",
     )
 
 

@@ -57,6 +57,12 @@ class Supplement:
     wanted_g_l: float
 
 
+def ec_ceiling(feeding_class: str) -> tuple[float, str]:
+    """EC that plants of a class bear in the ready feed [mS/cm], and its source."""
+    ceiling = ec_ceilings_ms_cm()[feeding_class]
+    return ceiling.value, ceiling.source
+
+
 def missing(
     n_mg_l: float, water: Known, feed_elements_mg_l: Mapping[str, float]
 ) -> dict[str, Missing]:

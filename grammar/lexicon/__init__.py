@@ -21,9 +21,20 @@ _NOT_TOKENS = frozenset({"meta", "not_a_slip"})
 #: Sections of what is said to somebody who keeps records: found apart, see `orders`.
 _ORDER_SECTIONS = frozenset({"order", "place", "trait", "when", "currency", "label_part"})
 
+#: Sections of what ails a plant: whole phrases, and parts with the states they can be in.
+_SIGN_SECTIONS = ("sign", "sign_part", "sign_state")
+#: Which part in which state is which sign.
+_SIGN_PAIRS = "sign_pair"
+
+#: Sections of readings and waters: see `measured`.
+_MEASURED = (("ion", "report_unit"), ("meter",), ("water_talk",))
+_MEASURED_SECTIONS = tuple(section for group in _MEASURED for section in group)
+
 #: Those of them whose words are mended where they are misspelt, from this length on [letters].
 _SPELLED = ("order", "when", "place")
 _SHORTEST = 3
+
+_APART = frozenset({*_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS})
 
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
@@ -58,6 +69,10 @@ class Lexicon:
     orders: Trie  # what is said to somebody who keeps records
     order_words: frozenset[str]  # the longer words of that, for the speller
     possessive: tuple[str, ...]  # endings of a name that owns something
+    signs: Trie  # what ails a plant: whole phrases, its parts, their states
+    sign_words: frozenset[str]  # the longer words of that, for the speller
+    sign_pairs: dict[tuple[str, str], str]  # the sign that a part in a state is
+    measured: tuple[Trie, ...]  # what is said of reports, of meters, of waters
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -111,7 +126,7 @@ def load(language: str) -> Lexicon:
     phrase_words: dict[str, Entry] = {}
     run_together: list[tuple[list[str], Entry]] = []
     for section, table in (*early, *late):
-        if section in _NOT_TOKENS or section in _ORDER_SECTIONS:
+        if section in _NOT_TOKENS or section in _ORDER_SECTIONS or section in _APART:
             continue
         for value, phrases in table.items():
             entry = Entry(section.upper(), value)
@@ -137,7 +152,20 @@ def load(language: str) -> Lexicon:
     digits = _digit_words(words)
     owning = tuple(own.get("meta", {}).get("possessive", []))
     orders = _orders(tables)
-    return Lexicon(language, trie, words, rest, plain, digits, samples, orders, long, owning)
+    ailing = {name: own.get(name, {}) for name in _SIGN_SECTIONS}
+    said = (w for table in ailing.values() for ps in table.values() for p in ps for w in pieces(p))
+    return Lexicon(
+        language, trie, words, rest, plain, digits, samples, orders, long, owning,
+        signs=_orders(ailing),
+        sign_words=frozenset(w for w in said if len(w) > _SHORTEST and w.isalpha()),
+        sign_pairs=_pairs(own.get(_SIGN_PAIRS, {})),
+        measured=tuple(_measured({n: own.get(n, {}) for n in group}) for group in _MEASURED),
+    )  # fmt: skip
+
+
+def _pairs(table: dict[str, list[str]]) -> dict[tuple[str, str], str]:
+    split = ((sign, pair.split()) for sign, pairs in table.items() for pair in pairs)
+    return {(part, state): sign for sign, (part, state) in split}
 
 
 def _orders(tables: dict[str, dict[str, list[str]]]) -> Trie:
@@ -146,6 +174,15 @@ def _orders(tables: dict[str, dict[str, list[str]]]) -> Trie:
         for value, phrases in table.items():
             for phrase in phrases:
                 _insert(trie, pieces(phrase), Entry(section.upper(), value))
+    return trie
+
+
+def _measured(tables: dict[str, dict[str, list[str]]]) -> Trie:
+    trie = Trie()
+    for section, table in tables.items():
+        for value, phrases in table.items():
+            for phrase in phrases:  # letters and digits apart: here 'hco3' is no word
+                _insert(trie, _PIECE.findall(phrase), Entry(section.upper(), value))
     return trie
 
 

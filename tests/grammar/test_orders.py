@@ -118,6 +118,8 @@ VERBS = {
     ],
     "reading": ["runoff of Ruby 1.6", "the runoff from Snow White is 1.2 mS"],
     "undo": ["undo", "undo that", "take that back", "Undo!"],
+    "rescue": ["brown root tips and white crust on Ruby", "what's wrong with Snow White?"],
+    "compare": ["compare blue tub and green bottle", "which is cheaper?", "what costs 100 litres"],
     "history": [
         "what did Ruby get since October", "when was Ruby last flushed?",
         "when did I last feed the phals?", "history of Snow White", "show the log",

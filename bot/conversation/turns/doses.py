@@ -14,6 +14,8 @@ from bot.conversation.turns import home, shelf
 from bot.conversation.turns.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
+from bot.dosing.water import Water as WaterIons
+from bot.dosing.water import water_of_report
 from bot.records.models import Plant, Product
 from bot.records.models import Water as WaterRow
 from grammar import LabelRate, Order, Reading, Target, Water
@@ -212,6 +214,22 @@ def _scaled(reading: Reading, last: dict[str, Any], factor: float) -> Reading:
     return replace(reading, strength=last["asked"] * factor * last["cut"])
 
 
+def mix_talked_of(turn: Turn) -> tuple[Reading, OnRecord, bool]:
+    """The ready feed a message is about, with what is on record filled in.
+
+    It is that of the last request while it counts, which the flag tells, otherwise what a dose now
+    would be made of; a volume that nobody said is a litre.
+    """
+    last = _last(turn)
+    order = Order("dose", target=turn.order.target, products=turn.order.products)
+    reading = replace(turn.reading, order=order)
+    if last is not None:
+        reading = _merged(turn, last, reading)
+    reading = replace(reading, volume_l=reading.volume_l or 1.0)
+    filled, on_record = _filled(turn, reading, turn.collection)
+    return filled, on_record, last is not None and not (order.products or turn.reading.analysis)
+
+
 # --- with what is on record ---------------------------------------------------------------------
 
 
@@ -305,6 +323,8 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         scale_step_g=owner.scale_step_g if owner is not None else None,
         syringe_step_ml=owner.syringe_step_ml if owner is not None else None,
         some_unknown=any(p.genus is None for p in plants),
+        nitrogen=shelf.nitrogen_forms(product) if product is not None else None,
+        water=_reported(water, turn.reading),
         lines=tuple(lines),
     )
 
@@ -427,6 +447,23 @@ def _water(reading: Reading, collection: Collection, plants: list[Plant]) -> Wat
         if w.kind == said.kind and (w.hardness_mg_l_caco3 is not None or w.ec_ms_cm is not None)
     ]
     return fitting[0] if len(fitting) == 1 else None
+
+
+def _reported(row: WaterRow | None, reading: Reading) -> WaterIons | None:
+    """The ions of a report on record, unless other figures were said of the water."""
+    said = reading.water
+    told = said is not None and (said.ec_ms_cm is not None or said.hardness_mg_l_caco3 is not None)
+    return None if told else ions_of(row)
+
+
+def ions_of(row: WaterRow | None) -> WaterIons | None:
+    """A water on record by its ions, None where it has no report that can be."""
+    if row is None or not row.ions:
+        return None
+    try:
+        return water_of_report(row.ions)
+    except ValueError:  # records that were taken in from elsewhere
+        return None
 
 
 def _as_said(row: WaterRow, said: Water | None) -> Water:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+from collections.abc import Mapping
 from typing import Any
 
 from bot.conversation import answer as out
@@ -30,7 +31,7 @@ async def water(turn: Turn) -> out.Answer:
         "alkalinity_mg_l_caco3": said.alkalinity_mg_l_caco3,
     }
     async with turn.writing() as told:
-        row = await _of_kind(told, said.kind, turn.order.name, figures)
+        row = await of_kind(told, said.kind, turn.order.name, figures)
         if len(await waters.listing(told.session, told.owner_id)) == 1:
             await waters.make_default(told, row.id)
     lines = [turn.words.say("water-recorded", water=described(row, turn))]
@@ -39,13 +40,22 @@ async def water(turn: Turn) -> out.Answer:
     return turn.tell("water", lines, choices=("undo",))
 
 
-async def _of_kind(
-    told: log.Said, kind: str, name: str | None, figures: dict[str, float | None]
+async def of_kind(
+    told: log.Said,
+    kind: str,
+    name: str | None,
+    figures: Mapping[str, float | None],
+    ions: dict[str, float] | None = None,
 ) -> Water:
-    """The owner's water of a kind with these figures in it, made where there is none."""
+    """The owner's water of a kind with these figures in it, made where there is none.
+
+    Figures that are told without `ions` put an older report aside: they would contradict it.
+    """
     listed = await waters.listing(told.session, told.owner_id, kind=kind)
     same = next((w for w in listed if (w.name or None) == name), None)
     known: dict[str, Any] = {k: v for k, v in figures.items() if v is not None}
+    if known:
+        known["ions"] = ions
     if same is None:
         return await waters.add(told, kind=kind, name=name, **known)
     return await waters.change(told, same.id, **known) if known else same
@@ -65,7 +75,7 @@ async def _water_for(turn: Turn, collection: Collection, found: list[Plant]) -> 
         "alkalinity_mg_l_caco3": said.alkalinity_mg_l_caco3,
     }
     async with turn.writing() as told:
-        row = await _of_kind(told, said.kind, None, figures)
+        row = await of_kind(told, said.kind, None, figures)
         await plants.set_water(told, [p.id for p in found], row.id)
     return turn.say(
         "water",

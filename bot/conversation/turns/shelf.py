@@ -10,12 +10,15 @@ from bot.conversation.collection import Collection, pick
 from bot.conversation.turn import Turn
 from bot.dosing.choice import Candidate, choose
 from bot.dosing.completeness import lacking
+from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.season import season_of
 from bot.records import products
 from bot.records.kinds import LabelUnit
 from bot.records.models import Product
 from grammar import Names, read
 
+#: Forms of nitrogen are all told where they make up the total within this [1]; labels round.
+_WHOLE = 0.05
 _NAME_SLOTS = ("volume_l", "analysis", "strength", "month", "season", "count", "label_rate")
 
 
@@ -199,6 +202,14 @@ def candidate(product: Product) -> Candidate:
 def analysis_of(product: Product) -> tuple[float, float, float]:
     """N, P2O5, K2O [% of mass]; unknown counts as none."""
     return (product.n or 0.0, product.p2o5 or 0.0, product.k2o or 0.0)
+
+
+def nitrogen_forms(product: Product) -> NitrogenForms | None:
+    """Shares of a product's nitrogen by form, None where its label has not all of them."""
+    forms = (product.n_nitrate, product.n_ammonium, product.n_urea)
+    total, n = sum(f or 0.0 for f in forms), product.n or 0.0
+    whole = n > 0 and abs(total / n - 1) <= _WHOLE
+    return NitrogenForms(*((f or 0.0) / total for f in forms)) if whole else None
 
 
 def numbers(product: Product, turn: Turn) -> str:

@@ -72,6 +72,10 @@ class Wording:
             decimals += 1
         return self.number(value, decimals)
 
+    def money(self, value: float) -> str:
+        """A sum of money to the cent, without its currency."""
+        return str(format_decimal(value, format="#,##0.00", locale=self.language))
+
     def factor(self, value: float) -> str:
         """A factor as a fraction where it is a plain one, 'full' for 1, otherwise in per cent."""
         for fraction, text in _FRACTIONS.items():

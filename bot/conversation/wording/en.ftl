@@ -429,8 +429,8 @@ help-chat = Tell me, and I remember:
     Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
     Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
 
-help-group = I work out how much feed goes into the can. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
-    What you put on record here is the group's: everybody here can see it and take it back. In private I keep your own plants and feeds.
+help-group = I work out feed. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
+    What you put on record here is the group's: all can see it and take it back. Your own plants and feeds I keep in private.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
@@ -677,3 +677,351 @@ mix-capped = Held back by { $element }, which is toxic in excess.
 mix-none = Nothing on your shelf brings N { $n } mg/l. Send the label of a feed with nitrogen.
 mix-cautions = Dissolve one after the other in the full can, never as powders together. Calcium goes in last.
 why-blend = { $nutrient } { $mg_l } mg/l wanted
+
+# --- an ailing plant ---
+rescue-answer-yes = yes
+rescue-answer-no = no
+rescue-answer-unknown = don't know
+ask-rescue-mushy-roots = { $plant ->
+    [none] Take it out of the pot:
+   *[other] Take { $plant } out of the pot:
+} are roots soft, brown and hollow when you press them?
+ask-rescue-sudden-after-cold = Did it come within days of a cold night, a draught or a journey in the cold?
+ask-rescue-one-old-leaf = Is it only the lowest, oldest leaf?
+ask-rescue-dry-light-pot = Is the pot often dry through and very light?
+ask-rescue-white-crust = Is there a white crust on the medium or the rim of the pot?
+ask-rescue-brown-root-tips = Look at the roots: are their tips brown or black?
+ask-rescue-medium-stays-wet = Is the medium still wet a week after watering?
+ask-rescue-new-growth-sound = Do the newest leaf and the root tips look sound?
+ask-rescue-many-plants = Do other plants of yours show the same?
+cause-root-rot = root rot
+cause-salt-burn = salt burn
+cause-thirst = thirst
+cause-cold = cold
+cause-old-age = old age
+rescue-likely = { $likely ->
+    [none] Nothing is certain. Possible: { $possible }.
+   *[other] Likely: { $likely }.{ $possible ->
+        [none] {""}
+       *[other] {" "}Possible: { $possible }.
+    }
+}{ $unlikely ->
+    [none] {""}
+   *[other] {" "}Unlikely: { $unlikely }.
+}
+rescue-unclear = From that I cannot tell what it is.
+rescue-do-flush = { $plant ->
+    [none] Flush again with { $volume } of clear water in { $passes } parts.
+   *[other] Flush { $plant } with { $volume } of clear water: { $passes } parts of { $part }, { $rest } minutes apart.
+}
+rescue-do-soak = Water { $plant ->
+    [none] it
+   *[other] { $plant }
+} through with { $volume }, until it runs out below.
+rescue-do-rinse = Rinse the roots with { $volume } of clear water.
+rescue-do-unpot = Take { $plant ->
+    [none] it
+   *[other] { $plant }
+} out of the pot and the old medium.
+rescue-do-cut-dead-roots = Cut off what is soft; firm roots stay.
+rescue-do-fresh-medium = Put it into fresh medium and a clean pot.
+rescue-do-keep-apart = Keep it away from other plants and do not splash.
+rescue-do-humid-shade = Shade and moist air.
+rescue-do-water-when-nearly-dry = Water again, and only when nearly dry.
+rescue-do-remove-crust = Take the crust off first, no more than 6 mm deep.
+rescue-do-shade = Keep it shaded.
+rescue-do-clear-water-only = Clear water only.
+rescue-do-water-more-often = Water more often.
+rescue-do-move-to-warmth = Move { $plant ->
+    [none] it
+   *[other] { $plant }
+} to a warm place, 10 to 27 °C.
+rescue-do-leave-leaf = Nothing to do: leave the leaf{ $plant ->
+    [none] {""}
+   *[other] {" "}of { $plant }
+} until it comes off by itself.
+rescue-do-look-at-roots = Take { $plant ->
+    [none] the plant
+   *[other] { $plant }
+} out of the pot and look at the roots: firm and plump is sound, soft is rot, brown tips are salts.
+rescue-do-look-for-spreading = Does it spread?
+rescue-do-look-for-new-root-tips = Are there new root tips?
+rescue-do-look-for-firmer-leaves = Are the leaves firmer?
+rescue-do-look-for-more-yellow = Is more of it yellow?
+rescue-do-look-again = Look again, and tell me what you see.
+rescue-later = - { $days }: { $condition ->
+    [more-brown-roots] if more roots are brown: { $what }
+   *[other] { $what }
+}
+rescue-people = This is more than words can settle ({ $signs }): show it to a local orchid society or extension service.
+rescue-resume = { $days ->
+    [0] Feed on as usual, at { $strength } of full strength.
+   *[other] No feed for { $days } days, until { $day }. Then { $when ->
+        [tips] only if you see new root tips,
+        [rests] it rests: only when it grows again,
+       *[day] {""}
+    }{ $when ->
+        [day] {""}
+       *[other] {" "}
+    }{ $strength } of full strength{ $share ->
+        [full] {", "}the usual.
+       *[other] {", "}{ $share } of the usual.
+    }
+}
+rescue-no-feed = No feed at all until it has made new roots; look again { $day }.
+rescue-no-feed-yet = No feed for { $days } days, until it is known what is wrong.
+rescue-assumed = Taken for the water: { $what ->
+    [pot_cm] a { $pot } cm pot.
+    [medium] a pot of bark.
+   *[both] a { $pot } cm pot of bark.
+} Tell me the right one, and ask again.
+rescue-say-flushed = flushed { $plant }
+caution-never-feed-burnt-roots = Never feed damaged roots: wait for new tips.
+caution-keep-apart = Rot spreads with splashing water: keep it apart.
+caution-clean-blade = A clean blade for each plant.
+caution-tepid-water = Lukewarm water, never ice-cold.
+caution-not-seen = I judge from words alone: causes look alike and join.
+sign-mushy-roots = soft roots
+sign-sudden-after-cold = all at once after cold
+sign-one-old-leaf = only the oldest leaf
+sign-dry-light-pot = a dry, light pot
+sign-white-crust = white crust
+sign-brown-root-tips = brown root tips
+sign-medium-stays-wet = medium that stays wet
+sign-new-growth-sound = sound new growth
+sign-many-plants = many plants at once
+sign-roots-gone = roots gone
+sign-black-spreading = black that spreads
+sign-sour-smell = a sour smell
+sign-firm-roots = firm roots
+sign-leaf-tips-brown = brown leaf tips
+sign-wilting-wet = wilting in a wet pot
+sign-wilting-dry = wilting in a dry pot
+sign-pleated-leaves = wrinkled leaves
+sign-yellow-old-leaf = yellow lower leaves
+sign-sunken-patches = sunken patches
+sign-fed-strong = fed over the label
+sign-not-fed = not fed lately
+sign-flush-due = a month without clear water
+sign-flush-overdue = half a year without clear water
+sign-high-ec = high EC in the pot
+sign-low-ec = low EC in the pot
+sign-holds-salts = a medium that holds salts
+sign-winter = winter
+sign-old-medium = old medium
+sign-young-plant = a young plant
+why-rescue-sign = { $answer ->
+    [no] no { $sign }
+   *[other] { $sign }
+}: { $points } { $side } { $cause }
+why-rescue-flush = flush { $volume }: { $passes } times the volume of a pot of { $pot } cm{ $count ->
+    [1] {""}
+   *[other] , { $count } plants
+}
+why-rescue-pause = { $days } days without feed{ $share ->
+    [none] , and none before new roots
+    [full] , then the usual
+   *[other] , then { $share } of the usual ({ $usual } of full strength, less what season and medium take off)
+}
+
+# --- comparing feeds ---
+compare-none = It takes feeds on your shelf to compare. Put them there first, like: my powder is 20-20-20, label 1 g per litre, call it blue tub.
+compare-one = { $name } is the only feed on your shelf. Add another, like: my liquid is 7-7-7, 4 ml per litre, call it green bottle.
+refuse-compare-n = { $n } mg/l N cannot be compared. Send up to { $most }, like: compare at 100 ppm N.
+refuse-compare-volume = { $volume } l is more than any home needs. Send it like: what do 100 litres cost.
+compare-cheapest = { $name } is the cheapest: { $cost } for { $volume } l.
+compare-cost-one = { $cost } for { $volume } l with { $name }.
+compare-not-ordered = The prices are in different money, so I cannot say which is cheaper.
+compare-cannot = { $costs ->
+    [0] I cannot say what they cost yet.
+    [1] Only one has its numbers, so I cannot say which is cheaper.
+    [2] They cost the same.
+   *[other] The cheapest two cost the same.
+}
+compare-all = Of those I know only { $name }, so this is all of your shelf.
+compare-at = In { $volume } l at { $n } mg/l N, { $strength } of full strength:
+compare-line = - { $name }: { $cost ->
+    [none] {""}
+   *[other] { $cost }, {""}
+}{ $amount ->
+    [none] no nitrogen, so not comparable
+   *[other] { $amount }
+}{ $lacks ->
+    [none] {""}
+   *[other] ; label shows no { $lacks }
+}{ $micro ->
+    [yes] ; micro elements not all shown
+   *[no] {""}
+}{ $forms ->
+    [none] {""}
+   *[other] ; { $forms }
+}
+compare-amount-both = { $ml } ml ({ $g } g)
+compare-per-money = For 1 { $currency } { $name } brings { $elements }.
+compare-currency-none = unit of money
+compare-form-nitrate = mostly nitrate, good in bark
+compare-form-much-urea = mostly urea, slow in bark
+compare-powder-liquid = Powder and liquid are compared by the nitrogen they bring, not by the size of the pack.
+compare-missing-price = The price of { $name } is missing. Send it like: { $name } costs 12 € for 500 { $unit }
+compare-missing-pack-size = The size of the pack of { $name } is missing. Send it like: { $name } costs { $price } for 500 { $unit }
+compare-missing-currency = The money of { $name } is missing. Send it like: { $name } costs { $price } €
+compare-missing-density = The density of { $name } is missing. Send it like: density of { $name } is 1.2 kg/l
+compare-missing-nitrogen-forms = For bark: what the nitrogen is made of is not known for { $names }. Send it like: { $first } has 8 % nitrate, 4 % ammonium, 0 % urea
+why-compare-product = product = nitrogen wanted × litres ÷ (10 × % N on the label)
+why-compare-cost = cost = price × product ÷ pack
+why-compare-form = { $name }: { $form }
+
+# --- readings of the ready feed ---
+choice-meter-us = my meter shows { $value } µS
+choice-meter-ppm = my meter shows { $value } ppm
+ask-meter-unit = { $value } of what? Meters show mS/cm, µS/cm or ppm.
+ask-meter-feed = That is EC { $ec } mS/cm at 25 °C. What feed is it? Send its numbers, like: 20-20-20.
+refuse-water = { $reason }
+meter-over = Too strong{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+}: { $factor } times the most to give.
+meter-unsure = Perhaps too strong{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+}: up to { $high } times the most to give.
+meter-under = Not too strong{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+}.
+up-to = up to { $high }
+meter-anew = Or mix it anew, with at most { $grams } g of feed a litre.
+meter-add = { $sure ->
+    [yes] Add
+   *[no] To be safe, add
+} { $litres } of { $water ->
+    [pure] rain or reverse osmosis water
+   *[own] your water
+} to { $to ->
+    [none] each litre
+   *[other] these { $to }
+}: that brings it to EC { $ec } mS/cm.
+meter-means = EC { $ec } mS/cm at 25 °C{ $water ->
+    [none] {""}
+   *[other] , { $water } of it your water
+}: N { $n } mg/l, from { $grams } g of feed a litre.
+meter-meant-less = That is { $share } % of the dose I gave: weaker than meant.
+meter-meant-more = That is { $share } % of the dose I gave: stronger than meant. Check scale and volume.
+meter-meant-same = That is { $share } % of the dose I gave: it can well be right.
+meter-scale-unknown = ppm is 500, 640 or 700 for 1 mS/cm, by the meter: say which, like “on the 500 scale”.
+meter-unit-taken = Taken as mS/cm.
+meter-temperature = Most meters correct to 25 °C; yours may not, so both are counted.
+meter-water-unknown = Your water is not on record, so this is the most it can be. Send it like: my tap is 0.4 mS.
+meter-forms-unknown = A range, as the label I know shows no forms of nitrogen (nitrate, ammonium, urea).
+why-meter-difference = feed = what the meter shows less the water's own, over what a gram a litre adds in that water
+why-meter-temperature = brought to 25 °C, about 2 % for a degree
+why-meter-scale = ppm over the meter's scale is mS/cm
+why-meter-dilution = water to add = volume × (shown − wanted) / (wanted − water's own)
+why-meter-ceiling = the most for the ready feed of these plants
+
+# --- reports, suitability, mixing waters, calcium and magnesium ---
+choice-water-suits = is my water good for my plants?
+choice-water-hard = my tap is 14 dH
+choice-water-soft = my tap is 5 dH
+ask-report-unit = I read reports in mg/l. Send it like: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
+report-ions = From its report: { $ions } mg/l.
+report-balance = Its charges balance within { $percent } %.
+why-water-report = hardness from calcium and magnesium, alkalinity from bicarbonate, EC from all ions
+ask-water-figures = I know too little of your water. Send its hardness, its EC or a report, like: my tap is 14 dH; my tap is 0.5 mS; Ca 80, Mg 12, HCO3 240 mg/l.
+suits-good = Good{ $plants ->
+    [none] {" "}for orchids
+   *[other] {" "}for { $plants }
+}.
+suits-usable = Usable{ $plants ->
+    [none] {" "}for orchids
+   *[other] {" "}for { $plants }
+}, not ideal.
+suits-poor = Not good{ $plants ->
+    [none] {" "}for orchids
+   *[other] {" "}for { $plants }
+}.
+suits-good-usable = Good to usable{ $plants ->
+    [none] {" "}for orchids
+   *[other] {" "}for { $plants }
+}.
+suits-good-poor = It depends{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+}: I know too little of this water.
+suits-usable-poor = Usable at best{ $plants ->
+    [none] {" "}for orchids
+   *[other] {" "}for { $plants }
+}, perhaps not good.
+suits-finding = { $quantity ->
+    [ec_ms_cm] EC { $value } mS/cm
+    [hardness_mg_l_caco3] Hardness { $value } °dH
+    [alkalinity_mg_l_caco3] Alkalinity { $value } °dH
+    [na_mg_l] Sodium { $value } mg/l
+    [cl_mg_l] Chloride { $value } mg/l
+    [sar] Sodium adsorption ratio { $value }
+    [cl_meq_l] Chloride { $value } meq/l
+    [hco3_meq_l] Bicarbonate { $value } meq/l
+   *[nitrate_n_mg_l] Nitrate nitrogen { $value } mg/l
+}{ $good ->
+    [none] .
+   *[other] : good up to { $good }, bearable to { $most }.
+}
+suits-thin = Mixed with rain or reverse osmosis water it is good: { $percent } % of this, the rest pure.
+suits-pure = It brings no calcium or magnesium: the feed has to.
+suits-range = A range, as only some figures of it are known. A water report would tell.
+suits-limits = Limits for { $class_ ->
+    [sensitive] sensitive roots
+    [hungry] hungry plants
+   *[other] most orchids
+}: growers' figures, no trial gives any.
+ask-mix-unit = In which unit? Send it like: mix tap and RO to 6 dH, or: to 0.3 mS.
+ask-mix-figure = What is your { $water } like? Send { $quantity ->
+    [ec_ms_cm] its EC, like: my tap is 0.5 mS
+    [na_mg_l] its report, like: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l
+   *[other] its hardness, like: my tap is 14 dH
+}.
+mix-waters = { $first ->
+    [none] Only { $second_water }, { $second }
+   *[other] { $second ->
+        [none] Only { $first_water }, { $first }
+       *[other] { $first } of { $first_water } and { $second } of { $second_water }
+    }
+}.
+mix-reached = That makes { $quantity ->
+    [ec_ms_cm] EC { $value } mS/cm
+    [hardness_mg_l_caco3] { $value } °dH
+    [alkalinity_mg_l_caco3] an alkalinity of { $value } °dH
+   *[na_mg_l] sodium { $value } mg/l
+}.
+mix-nearest = These two cannot make { $quantity ->
+    [ec_ms_cm] EC { $target } mS/cm: the nearest is { $value }.
+    [hardness_mg_l_caco3] { $target } °dH: the nearest is { $value }.
+    [alkalinity_mg_l_caco3] an alkalinity of { $target } °dH: the nearest is { $value }.
+   *[na_mg_l] sodium { $target } mg/l: the nearest is { $value }.
+}
+mix-no-calcium = It brings hardly any calcium or magnesium: the feed has to.
+mix-check = Check it with the meter before you add feed.
+why-water-blend = first part = (wanted − second) / (first − second)
+supplement-enough = Nothing missing: water and feed bring enough calcium and magnesium for N { $n } mg/l.
+supplement-short = { $sure ->
+    [yes] Missing
+   *[no] Perhaps missing
+}: { $what } (feed of N { $n } mg/l).
+supplement-gap = { $element ->
+    [Ca] calcium
+   *[Mg] magnesium
+} { $mg_l } of { $target } mg/l
+supplement-water-unknown = Your water is not on record, so none is counted from it. Send it like: my tap is 14 dH.
+supplement-none = Nothing on your shelf brings it. It takes { $kind ->
+    [Ca] calcium nitrate, or a supplement with calcium
+    [Mg] magnesium sulphate (Epsom salt), or a supplement with magnesium
+   *[both] a supplement with calcium and magnesium, or some tap water in the mix
+}. Send me its label and I dose it.
+supplement-dose = { $amount } { $unit } of { $product } in { $volume }: brings { $brings } mg/l, EC up to { $ec } mS/cm in all.
+supplement-cut-ec-ceiling = Less than would fill it: more would pass the EC your plants bear.
+supplement-cut-nitrogen-ceiling = Less than would fill it: its nitrogen would pass what your plants bear.
+supplement-no-room-ec-ceiling = No room for a supplement: water and feed alone reach the EC your plants bear. Feed weaker, or use purer water.
+supplement-no-room-nitrogen-ceiling = No room for a supplement with nitrogen: the feed brings all your plants bear. Feed weaker, or take one without nitrogen.
+supplement-left = It leaves { $what } short: take one that brings that too.
+supplement-how = Put it into the full can after the feed, never together as concentrates. Its nitrogen counts as feed.
+why-supplement-target = { $element } { $mg_l } mg/l wanted at this nitrogen

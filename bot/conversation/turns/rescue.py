@@ -1,0 +1,271 @@
+"""An ailing plant: what is likely, what is asked, and the plan until it is fed again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from typing import Any
+
+from bot.conversation import answer as out
+from bot.conversation.collection import Collection, labels, pick
+from bot.conversation.turn import Turn, UnfitDay, day_past
+from bot.conversation.turns.advice import growth_on
+from bot.conversation.turns.doses import keep_why
+from bot.conversation.turns.plants import which
+from bot.conversation.turns.rescue_plan import planned
+from bot.dosing.dose import ASSUMED_N_MG_L
+from bot.dosing.rescue import (
+    NO,
+    UNKNOWN,
+    YES,
+    Case,
+    Facts,
+    Feed,
+    close,
+    feeds_count_days,
+    judge,
+    may_be_asked,
+    most_questions,
+    next_question,
+)
+from bot.dosing.season import season_of
+from bot.dosing.strength import BY_MEDIUM, NOTHING_SAID
+from bot.records import log
+from bot.records.kinds import CARE, EventKind
+from bot.records.models import Event, Plant
+from grammar import Reading
+
+#: The log is read so far back [d]; older feeds no longer count.
+_LOOKED_BACK = 365
+#: A reading of what ran out counts for so long [d]; ours.
+_READING_LASTS = 30
+#: Answers to a question by the verb of the message.
+_ANSWERS = {"yes": YES, "no": NO, "skip": UNKNOWN}
+#: A plant that hangs its leaves: by what else is known of its pot, else as wrinkled leaves.
+_LIMP = "limp"
+#: Without roots nothing is fed, whatever took them: people should look at it at once.
+_SETTLES = "roots_gone"
+#: Where only too much was given and no harm is seen yet, there is nothing to ask.
+_ONLY_TOO_MUCH = {"fed_strong"}
+_KINDS = tuple(CARE)
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What is known of one rescue beside the records: kept while questions are open.
+
+    `signs`, `answers` by code; `said` are facts of the message; `ids` the plants meant.
+    """
+
+    signs: tuple[str, ...]
+    answers: dict[str, str]
+    said: dict[str, Any]
+    ids: tuple[int, ...]
+    text: str
+
+    def with_answer(self, asked: str, answer: str | None, turn: Turn) -> Told:
+        """With the answer to a question, and what else was told with it."""
+        there = tuple(dict.fromkeys((*self.signs, *turn.order.signs)))
+        answers = dict(self.answers)
+        if answer is not None:
+            answers[asked] = answer
+        told = replace(self, signs=there, answers=answers)
+        return told.denying(turn.order.denied)
+
+    def denying(self, denied: tuple[str, ...]) -> Told:
+        """With signs that were said not to be there; what is there stays so."""
+        answers = {**self.answers, **{c: NO for c in denied if may_be_asked(c)}}
+        kept = [(c, a) for c, a in answers.items() if c not in self.signs]
+        return replace(self, answers=dict(kept[: most_questions()]))
+
+
+async def rescue(turn: Turn) -> out.Answer:
+    """Judge what ails a plant: ask where causes are close, else say what to do."""
+    found, several = _meant(turn)
+    if len(found) > 1 and not several:
+        return which(turn, turn.collection, found)
+    order = turn.order
+    if order.text and not order.signs:  # 'yes, they are soft', where nothing was asked
+        return turn.say("help", "nothing-asked")
+    told = Told(order.signs, {}, _said(turn), tuple(p.id for p in found), turn.incoming.text)
+    return await _judged(turn, told.denying(order.denied))
+
+
+async def answered(turn: Turn) -> out.Answer | None:
+    """The next question, or the plan, where the message answers our question."""
+    question, order = turn.question, turn.order
+    another = order.verb == "rescue" and (order.target.named_one or not order.signs)
+    if order.verb not in (*_ANSWERS, "rescue") or (another and not order.text):
+        return None
+    told = Told(
+        tuple(question["signs"]), dict(question["answers"]), dict(question["said"]),
+        tuple(question["ids"]), str(question["text"]),
+    )  # fmt: skip
+    answer = _ANSWERS.get(order.text or order.verb)
+    told = told.with_answer(str(question["asked"]), answer, turn)
+    return await keep_why(turn, await _judged(turn, told))
+
+
+def _meant(turn: Turn) -> tuple[list[Plant], bool]:
+    """The plants on record that are meant, and whether several were."""
+    collection, target = turn.collection, turn.order.target
+    if turn.chosen is not None:
+        return [p for p in collection.plants if p.id in turn.chosen], True
+    several = target.everything or len(target.names) > 1 or "many_plants" in turn.order.signs
+    looser = replace(target, place=None, medium=None, traits=())
+    for wanted in (target, looser):  # colours and places are more often said of the harm
+        if found := pick(wanted, collection, turn.last_plants):
+            return found, several or (target.again and len(target.names) == 0)
+    if target.empty and not several:
+        return [p for p in collection.plants if p.id in turn.last_plants][:1], False
+    return [], several
+
+
+def _said(turn: Turn) -> dict[str, Any]:
+    """Facts that the message itself tells; they win over the records."""
+    reading, order = turn.reading, turn.order
+    said: dict[str, Any] = {
+        "medium": reading.medium,
+        "pot_cm": reading.pot_cm,
+        "season": reading.season,
+        "water": reading.water.kind if reading.water else None,
+        "count": reading.count,
+        "ec": _runoff(reading, order.value),
+        "genus": reading.genera[0] if len(reading.genera) == 1 else None,
+    }
+    if order.asks_kind == "fed" and reading.strength is not None:
+        said["feed"] = [_days_ago(turn), reading.strength]
+    return {name: value for name, value in said.items() if value is not None}
+
+
+def _runoff(reading: Reading, number: float | None) -> float | None:
+    ec = reading.target_ec_ms_cm if reading.target_ec_ms_cm is not None else number
+    return ec if ec is not None and 0 <= ec <= 20 else None
+
+
+def _days_ago(turn: Turn) -> int:
+    try:
+        return (turn.today - day_past(turn.order.when, turn.today)).days
+    except UnfitDay:
+        return 0
+
+
+# --- what is on record ---------------------------------------------------------------------
+
+
+async def _judged(turn: Turn, told: Told) -> out.Answer:
+    collection = turn.collection
+    plants = [p for p in collection.plants if p.id in told.ids]
+    turn.keep_plants(plants)
+    case = _case(told, await _facts(turn, collection, plants, told.said), plants, turn)
+    judgement = judge(case)
+    settled = _SETTLES in case.signs or set(told.signs) == _ONLY_TOO_MUCH or not close(judgement)
+    question = None if settled else next_question(case)
+    if question is not None:
+        return _asking(turn, told, question.sign, plants)
+    return planned(turn, case, judgement, plants, told.said.get("genus"))
+
+
+def _case(told: Told, facts: Facts, plants: list[Plant], turn: Turn) -> Case:
+    there = set(told.signs)
+    if _LIMP in there:
+        wet, dry = "medium_stays_wet" in there, "dry_light_pot" in there
+        there.remove(_LIMP)
+        there.add("wilting_wet" if wet else "wilting_dry" if dry else "pleated_leaves")
+    if plants and all(growth_on(p, turn.today) == "seedling" for p in plants):
+        there.add("young_plant")
+    answers = {c: a for c, a in told.answers.items() if c not in there}
+    return Case(frozenset(there), answers, facts)
+
+
+async def _facts(
+    turn: Turn, collection: Collection, plants: list[Plant], said: dict[str, Any]
+) -> Facts:
+    """What the records tell; of several plants what speaks most for harm."""
+    rows: list[Event] = []
+    since = turn.today - timedelta(days=_LOOKED_BACK)
+    if turn.owner is not None:
+        async with turn.records.reading() as session:
+            for plant in plants:
+                rows += await log.history(
+                    session, turn.owner_id, plant.id, since=since, kinds=_KINDS
+                )
+    rows = [row for row in rows if row.on <= turn.today]
+    media = [p.medium for p in plants if p.medium]
+    weakest = min(media, key=lambda m: BY_MEDIUM[m].factor if m in BY_MEDIUM else 1.0, default=None)
+    water = collection.water_of(plants[0]) if plants else None
+    repotted = [p.last_repot_on for p in plants if p.last_repot_on]
+    years = max(((turn.today - on).days / 365.25 for on in repotted), default=None)
+    return Facts(
+        feeds=_feeds(turn, rows, said),
+        weeks_since_flush=_weeks_since_flush(turn, plants, rows),
+        ec_ms_cm=said.get("ec", _ec(turn, rows)),
+        medium=said.get("medium", weakest),
+        season=said.get("season", season_of(turn.today.month, south=turn.south)),
+        years_in_medium=years,
+        pot_cm=said.get("pot_cm", max((p.pot_cm for p in plants if p.pot_cm), default=None)),
+        count=max(1, said.get("count") or sum(p.count for p in plants)),
+        water_kind=said.get("water", water.kind if water else None),
+    )
+
+
+def _feeds(turn: Turn, rows: list[Event], said: dict[str, Any]) -> tuple[Feed, ...] | None:
+    """The feeds in the log, as shares of the label; None where it is too short to tell."""
+    feeds = [
+        Feed((turn.today - row.on).days, _of_label(row)) for row in rows
+        if row.kind is EventKind.FED
+    ]  # fmt: skip
+    if "feed" in said:
+        days_ago, of_label = said["feed"]
+        feeds.append(Feed(days_ago, of_label))
+    longest = max(((turn.today - row.on).days for row in rows), default=0)
+    kept = longest >= feeds_count_days()  # so long a log would show a feed
+    return tuple(feeds) or (() if kept else None)
+
+
+def _of_label(row: Event) -> float:
+    strength, n_mg_l = row.details.get("strength"), row.details.get("n_mg_l")
+    if isinstance(n_mg_l, int | float):
+        return max(0.0, float(n_mg_l) / ASSUMED_N_MG_L)
+    return max(0.0, float(strength)) if isinstance(strength, int | float) else NOTHING_SAID.factor
+
+
+def _weeks_since_flush(turn: Turn, plants: list[Plant], rows: list[Event]) -> float | None:
+    """Since clear water ran through; where it never did, since the first feed in the log."""
+    weeks = []
+    for plant in plants:
+        rinsed = [d for d in (plant.last_clear_on, plant.last_flush_on) if d is not None]
+        fed = [r.on for r in rows if r.kind is EventKind.FED and r.plant_id == plant.id]
+        start = max(rinsed, default=min(fed, default=None))
+        if start is not None:
+            weeks.append(max(0, (turn.today - start).days) / 7)
+    return max(weeks, default=None)
+
+
+def _ec(turn: Turn, rows: list[Event]) -> float | None:
+    """The last reading of what ran out, while no flush came after it [mS/cm]."""
+    for row in sorted(rows, key=lambda r: (r.on, r.id), reverse=True):
+        if row.kind is EventKind.FLUSH or (turn.today - row.on).days > _READING_LASTS:
+            return None
+        ec = row.details.get("runoff_ec_ms_cm")
+        if isinstance(ec, int | float):
+            return float(ec)
+    return None
+
+
+# --- asking --------------------------------------------------------------------------------
+
+
+def _asking(turn: Turn, told: Told, sign: str, plants: list[Plant]) -> out.Answer:
+    words = turn.words
+    choices = tuple(words.say(f"rescue-answer-{answer}") for answer in (YES, NO, UNKNOWN))
+    text = words.say(
+        f"ask-rescue-{sign.replace('_', '-')}",
+        plant=labels(plants, words) if plants else told.said.get("genus") or "none",
+    )
+    waiting = {
+        "kind": "rescue", "asked": sign, "signs": list(told.signs), "answers": told.answers,
+        "said": told.said, "ids": list(told.ids), "text": told.text,
+    }  # fmt: skip
+    asked = turn.tell("ask", [text], choices=choices)
+    return asked.model_copy(update={"ask": text, "details": {"waiting": waiting}})
