@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.conversation.wording import wording
-from bot.dosing.choice import _RULES, _TOLD, Candidate, Choice, choose
+from bot.dosing.choice import _TOLD, RULES, Candidate, Choice, choose
 
 BALANCED = Candidate("balanced", (20, 20, 20))
 LEAFY = Candidate("leafy", (30, 10, 10))
@@ -135,13 +135,13 @@ def test_any_shelf_is_ranked_whole_and_alike_in_any_order(
     assert scores == sorted(scores, reverse=True)
 
 
-@pytest.mark.parametrize("code", [rule.code for rule in _RULES])
+@pytest.mark.parametrize("code", [rule.code for rule in RULES])
 def test_a_rule_stands_once_with_its_source(code: str) -> None:
-    rules = [rule for rule in _RULES if rule.code == code]
+    rules = [rule for rule in RULES if rule.code == code]
     assert [bool(rule.source.strip()) for rule in rules] == [True]
     assert rules[0].weight != 0
 
 
-@pytest.mark.parametrize("code", [rule.code for rule in _RULES if rule.weight >= _TOLD])
+@pytest.mark.parametrize("code", [rule.code for rule in RULES if rule.weight >= _TOLD])
 def test_a_reason_has_its_sentence(code: str) -> None:
     assert wording("en").has(f"choice-{code}")
