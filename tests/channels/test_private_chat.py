@@ -124,6 +124,15 @@ async def test_an_edited_question_has_its_answer_edited(chat: Chat) -> None:
     assert sent[0].values["text"].startswith("0.47 g")
 
 
+async def test_an_edit_to_a_question_without_buttons_replaces_the_dose(chat: Chat) -> None:
+    message = chat.message(MIRA, LINE)
+    await chat.pushes("message", message)
+    edited = {**message, "text": "20-20-20 powder, quarter", "edit_date": int(time.time()) + 1}
+    sent = await chat.pushes("edited_message", edited)
+    assert [r.method for r in sent] == ["editMessageText"]
+    assert "How many litres" in text(sent)
+
+
 async def test_an_edit_puts_nothing_on_record_twice(chat: Chat) -> None:
     message = chat.message(MIRA, "add 2 phals in bark")
     await chat.pushes("message", message)

@@ -71,7 +71,8 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
 
 def _markup(body: dict[str, Any], bot: Bot) -> InlineKeyboardMarkup | None:
     markup = body.get("reply_markup")
-    return InlineKeyboardMarkup.de_json(markup, bot) if markup else None
+    rows = markup.get("inline_keyboard") if markup else None
+    return InlineKeyboardMarkup.de_json(markup, bot) if rows else None
 
 
 async def _message(bot: Bot, body: dict[str, Any]) -> int | None:
