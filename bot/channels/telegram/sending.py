@@ -71,8 +71,9 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
 
 def _markup(body: dict[str, Any], bot: Bot) -> InlineKeyboardMarkup | None:
     markup = body.get("reply_markup")
-    rows = markup.get("inline_keyboard") if markup else None
-    return InlineKeyboardMarkup.de_json(markup, bot) if rows else None
+    if not markup or not markup["inline_keyboard"]:
+        return None
+    return InlineKeyboardMarkup.de_json(dict(markup), bot)
 
 
 async def _message(bot: Bot, body: dict[str, Any]) -> int | None:
