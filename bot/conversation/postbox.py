@@ -103,11 +103,19 @@ class Work:
         async with self.records.reading() as session:
             return await post.answer_to(session, self.source, chat_id, message_id)
 
-    async def keep_card(self, text: str) -> str:
-        """Keep a text for a link or a further page; returns its short name."""
-        name = card_id(text)
+    async def asker(self, chat_id: int, answer_id: int) -> str | None:
+        """Who asked what a message of ours answers."""
+        async with self.records.reading() as session:
+            return await post.asker(session, self.source, chat_id, answer_id)
+
+    async def keep_card(self, text: str, *, person: str, group: str | None = None) -> str:
+        """Keep a person's or a group's text for a link or a further page; gives its short name."""
+        name, channel = card_id(text), self.source.partition(":")[0]
+        address = owners.Address(OwnerKind.PERSON, channel, person)
+        if group is not None:
+            address = owners.Address(OwnerKind.GROUP, channel, group)
         async with self.records.writing() as session:
-            await post.keep_card(session, name, text, now_ms=now_ms())
+            await post.keep_card(session, name, text, address, now_ms=now_ms())
         return name
 
     async def card(self, name: str) -> str | None:

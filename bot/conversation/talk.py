@@ -165,14 +165,17 @@ class Conversation:
         """Read a message with what is known of who sent it."""
         async with records.reading() as session:
             owner = await owners.find(session, incoming.address)
-            collection, kept = Collection(), None
+            collection, kept, other = Collection(), None, None
             if owner is not None:
                 collection = await self._collection(session, owner.id)
                 kept = await memory.recall(session, owner.id, incoming.person)
+                if incoming.follows is not None:
+                    other = await memory.recall(session, owner.id, incoming.follows)
         language = incoming.language or (owner.language if owner is not None else None)
         measure = "imperial" if owner is not None and owner.units == "imperial" else "us"
         reading = read(incoming.text, language, measure=measure, names=names_in(collection))
-        recalled = dict(kept.request) if kept is not None and kept.request else {}
+        last = other if incoming.follows is not None else kept
+        recalled = dict(last.request) if last is not None and last.request else {}
         question: dict[str, Any] = {}
         if kept is not None and kept.question and kept.asked_at is not None:
             fresh = incoming.said_at - kept.asked_at <= WAITS

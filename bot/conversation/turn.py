@@ -44,6 +44,7 @@ class Incoming:
     opening : whether they only opened the conversation, and said nothing yet
     saving : whether the plants the message speaks of are to be put on record
     tapped_at : of an answer that was tapped, when its question was asked
+    follows : whose request this goes on from, where it is not their own
     """
 
     text: str
@@ -59,6 +60,7 @@ class Incoming:
     opening: bool = False
     saving: bool = False
     tapped_at: datetime | None = None
+    follows: str | None = None
 
     @property
     def address(self) -> owners.Address:
@@ -102,6 +104,11 @@ class Turn:
         if self.incoming.south:
             return True
         return self.owner is not None and self.owner.hemisphere is Hemisphere.SOUTH
+
+    @property
+    def whose(self) -> str:
+        """Whose records these are, for wording: 'group' or 'own'."""
+        return "own" if self.incoming.group is None else "group"
 
     @property
     def setting(self) -> Setting:

@@ -9,7 +9,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from .kinds import OwnerKind
 from .ledger import hold
-from .models import Base, Memory, Owner
+from .models import Base, Card, Memory, Owner, Posted
 
 
 async def count_owned(session: AsyncSession, owner_id: int) -> dict[str, int]:
@@ -31,8 +31,8 @@ async def count_owned(session: AsyncSession, owner_id: int) -> dict[str, int]:
 async def forget(session: AsyncSession, owner_id: int) -> dict[str, int]:
     """Delete an owner and everything of theirs, the log too; for good.
 
-    What groups remember of a person's last request goes as well. What a group owns stays
-    the group's.
+    What groups remember of a person's last request goes as well, and what the messenger's post
+    still keeps. What a group owns stays the group's.
 
     Parameters
     ----------
@@ -58,6 +58,7 @@ async def forget(session: AsyncSession, owner_id: int) -> dict[str, int]:
         result = await session.execute(delete(table).where(table.c.owner_id == owner_id))
         deleted[table.name] = _rows_in(result)
     deleted["memory"] += await _forget_in_groups(session, owner)
+    await _forget_in_post(session, owner)
     await session.execute(delete(Owner).where(Owner.id == owner_id))
     deleted["owner"] = 1
     return {name: number for name, number in deleted.items() if number}
@@ -88,6 +89,20 @@ async def _forget_in_groups(session: AsyncSession, owner: Owner) -> int:
         .execution_options(synchronize_session=False)
     )
     return _rows_in(result)
+
+
+async def _forget_in_post(session: AsyncSession, owner: Owner) -> None:
+    """What the messenger's post keeps for a while of a person or group: texts, and who asked."""
+    await session.execute(
+        delete(Card).where(Card.channel == owner.channel, Card.external_id == owner.external_id)
+    )
+    if owner.kind is OwnerKind.PERSON:
+        await session.execute(
+            delete(Posted).where(
+                Posted.person == owner.external_id,
+                Posted.source.startswith(f"{owner.channel}:", autoescape=True),
+            )
+        )
 
 
 def _rows_in(result: Result[Any]) -> int:

@@ -371,7 +371,10 @@ class Chat(Base):
 
 
 class Posted(Base):
-    """A message that was answered, and with which; so that an edit edits the answer."""
+    """A message that was answered, whose it was and with which one.
+
+    So that an edit edits the answer, and a reply to it goes on from there.
+    """
 
     __tablename__ = "posted"
 
@@ -379,10 +382,15 @@ class Posted(Base):
     chat_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
     message_id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
     answer_id: Mapped[int] = mapped_column(BigInteger)
+    person: Mapped[str] = mapped_column(String(128))
     kind: Mapped[str] = mapped_column(String(32))
     posted_ms: Mapped[int] = mapped_column(BigInteger)
 
-    __table_args__ = (Index("ix_posted_age", "source", "posted_ms"),)
+    __table_args__ = (
+        Index("ix_posted_answer", "source", "chat_id", "answer_id"),
+        Index("ix_posted_person", "person"),
+        Index("ix_posted_age", "source", "posted_ms"),
+    )
 
 
 class Tap(Base):
@@ -400,12 +408,17 @@ class Tap(Base):
 
 
 class Card(Base):
-    """A question whose answer was shown in short, to be asked again by a link."""
+    """A text for a link or a further page, and the person or group it is of."""
 
     __tablename__ = "card"
 
     id: Mapped[str] = mapped_column(String(24), primary_key=True)
+    channel: Mapped[str] = mapped_column(String(32))
+    external_id: Mapped[str] = mapped_column(String(128))
     text: Mapped[str] = mapped_column(Text)
     kept_ms: Mapped[int] = mapped_column(BigInteger)
 
-    __table_args__ = (Index("ix_card_age", "kept_ms"),)
+    __table_args__ = (
+        Index("ix_card_of", "channel", "external_id"),
+        Index("ix_card_age", "kept_ms"),
+    )

@@ -36,6 +36,7 @@ from sqlalchemy import (
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from .models import Card, Chat, Inbox, Outbox, Posted, Tap
+from .owners import Address
 from .upsert import upserting
 
 #: An update that failed so often is left to the operator.
@@ -232,12 +233,13 @@ async def note_answer(
     message_id: int,
     *,
     answer_id: int,
+    person: str,
     kind: str,
     now_ms: int,
 ) -> None:
-    """Remember with which message another was answered, and what kind of answer it was."""
+    """Remember with which message a person's was answered, and what kind of answer it was."""
     key = {"source": source, "chat_id": chat_id, "message_id": message_id}
-    rest = {"answer_id": answer_id, "kind": kind, "posted_ms": now_ms}
+    rest = {"answer_id": answer_id, "person": person, "kind": kind, "posted_ms": now_ms}
     statement = upserting(session, Posted).values({**key, **rest})
     await session.execute(statement.on_conflict_do_update(index_elements=list(key), set_=rest))
 
@@ -247,6 +249,15 @@ async def answer_to(
 ) -> Posted | None:
     """The answer a message got, None where there is none or it is long ago."""
     return await session.get(Posted, (source, chat_id, message_id))
+
+
+async def asker(session: AsyncSession, source: str, chat_id: int, answer_id: int) -> str | None:
+    """Who asked what a message of ours answers, None where it is not known any more."""
+    query = select(Posted.person).where(
+        Posted.source == source, Posted.chat_id == chat_id, Posted.answer_id == answer_id
+    )
+    found: str | None = await session.scalar(query.order_by(Posted.posted_ms.desc()).limit(1))
+    return found
 
 
 async def tap(
@@ -261,9 +272,14 @@ async def tap(
     return await _count(session, statement) == 1
 
 
-async def keep_card(session: AsyncSession, card_id: str, text: str, *, now_ms: int) -> None:
-    """Keep a question to be asked again by a link."""
-    row = {"id": card_id, "text": text, "kept_ms": now_ms}
+async def keep_card(
+    session: AsyncSession, card_id: str, text: str, address: Address, *, now_ms: int
+) -> None:
+    """Keep a text for a link or a further page, until it is old or whose it is are forgotten."""
+    row = {
+        "id": card_id, "text": text, "channel": address.channel,
+        "external_id": address.external_id, "kept_ms": now_ms,
+    }  # fmt: skip
     statement = upserting(session, Card).values(row)
     await session.execute(
         statement.on_conflict_do_update(index_elements=["id"], set_={"kept_ms": now_ms})
@@ -271,7 +287,7 @@ async def keep_card(session: AsyncSession, card_id: str, text: str, *, now_ms: i
 
 
 async def card(session: AsyncSession, card_id: str) -> str | None:
-    """The question of a card, None where it is not kept."""
+    """The text of a card, None where it is not kept."""
     found = await session.get(Card, card_id)
     return None if found is None else found.text
 

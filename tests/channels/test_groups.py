@@ -80,6 +80,41 @@ async def test_a_dose_is_short_with_its_cautions_and_a_link_to_the_details(club:
     assert "Why:" in text(full)
 
 
+async def test_the_details_are_those_of_the_answer_whoever_reads_them(club: Chat) -> None:
+    await club.says(MIRA, "/dose my powder is 13-3-15, label 1 g per litre, call it club tub")
+    private = Chat(club.loopback, club.records)
+    await private.says(TOM, "my powder is 20-20-20, label 1 g per litre, call it blue tub")
+    (sent,) = await club.says(MIRA, "/dose 5 l for vandas, half strength")
+    url = sent.values["reply_markup"]["inline_keyboard"][0][0]["url"]
+    full = text(await private.says(TOM, f"/start {url.partition('start=')[2]}"))
+    assert full.splitlines()[0] == sent.values["text"].splitlines()[0]
+    assert "club tub" in full
+    assert "blue tub" not in full
+
+
+async def test_a_reply_to_somebody_elses_answer_goes_on_from_it(
+    club: Chat, loopback: Loopback
+) -> None:
+    (miras,) = await club.says(MIRA, "/dose 6 l 20-20-20 powder, phals, half strength")
+    await club.says(TOM, "/dose 4 l 13-3-15 powder, cattleyas, quarter")
+    (sent,) = await club.says(TOM, "half that", **replying(miras, loopback))
+    # 6 l at a quarter of 200 mg/l N from 20 %: 1.5 g
+    assert sent.values["text"].startswith("1.5 g of 20-20-20 powder in 6 l")
+
+
+@pytest.mark.parametrize("line", ["Thanks!", "told you so", "sorry"])
+async def test_small_talk_in_reply_gets_no_answer(
+    club: Chat, loopback: Loopback, line: str
+) -> None:
+    (shown,) = await club.says(MIRA, "/dose " + LINE)
+    assert await club.says(TOM, line, **replying(shown, loopback)) == []
+
+
+async def test_forgetting_says_that_it_is_the_groups(club: Chat) -> None:
+    await club.says(IDA, "/dose add 2 vandas in bark")
+    assert "everything of this group" in text(await club.says(IDA, "/dose forget me"))
+
+
 async def test_a_persons_records_are_not_used_in_a_group_unless_they_ask(club: Chat) -> None:
     private = Chat(club.loopback, club.records)
     await private.says(MIRA, "I have a masdevallia called Ruby in sphagnum, 8 cm pot")

@@ -248,13 +248,18 @@ def test_every_table_has_an_owner_first_in_its_key(mapper: Any) -> None:
 TABLES = "|".join(Base.metadata.tables)
 NAMED = re.compile(rf"\b(?:FROM|JOIN|UPDATE|INTO) ({TABLES})\b(?: AS (\w+))?")
 
-# The one query about a person and not about one owner's rows: what groups remember of them.
-IN_GROUPS = re.compile(r"DELETE FROM memory WHERE memory\.person = \? AND \(?EXISTS")
+# The queries about a person and not about one owner's rows: what groups remember of them, and
+# what the post keeps of them for a while.
+BY_PERSON = re.compile(
+    r"DELETE FROM memory WHERE memory\.person = \? AND \(?EXISTS"
+    r"|DELETE FROM card WHERE card\.channel = \? AND card\.external_id = \?$"
+    r"|DELETE FROM posted WHERE posted\.person = \? AND "
+)
 
 
 def without_owner(sent: str) -> list[str]:
     """Return the tables that a statement asks without saying whose rows."""
-    if IN_GROUPS.match(sent):
+    if BY_PERSON.match(sent):
         return []
     missing = []
     for table, alias in NAMED.findall(sent):

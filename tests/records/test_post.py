@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from sqlalchemy import func, select
 
-from bot.records import Records, owners, plants, post
+from bot.records import Records, forget, owners, plants, post
 from bot.records.errors import BadValue
 from bot.records.models import Inbox, Owner, Plant
 from bot.records.post import MOST_TRIES, Arrived, Letter, LostClaim
@@ -138,8 +138,10 @@ async def test_what_is_old_is_cleared_out(records: Records) -> None:
     await take_in(records, arrived(1))
     await finish(records, (await claim(records, "w"))[0], "w")
     async with records.writing() as session:
-        await post.keep_card(session, "abc", "5 l", now_ms=0)
-        await post.note_answer(session, BOT, 5, 6, answer_id=7, kind="dose", now_ms=0)
+        await post.keep_card(session, "abc", "5 l", ADDRESS, now_ms=0)
+        await post.note_answer(
+            session, BOT, 5, 6, answer_id=7, person="anna", kind="dose", now_ms=0
+        )
         await post.tap(session, BOT, 5, 7, "c0", now_ms=0)
         await post.clear_out(session, BOT, now_ms=post.KEPT_MS)  # not yet
         assert await post.answer_to(session, BOT, 5, 6) is not None
@@ -149,6 +151,25 @@ async def test_what_is_old_is_cleared_out(records: Records) -> None:
         assert await post.card(session, "abc") is None
         assert await post.tap(session, BOT, 5, 7, "c0", now_ms=0)
         assert await session.scalar(select(func.count(Inbox.id))) == 0
+
+
+async def test_who_is_forgotten_leaves_no_text_in_the_post(records: Records) -> None:
+    async with records.writing() as session:
+        owner = await owners.find_or_add(session, ADDRESS, created_at=NOW)
+        bot = f"{ADDRESS.channel}:1"
+        for person, number in ((ADDRESS.external_id, 6), ("somebody else", 8)):
+            await post.note_answer(
+                session, bot, 5, number, answer_id=number, person=person, kind="dose", now_ms=0
+            )
+        other = owners.Address(ADDRESS.kind, ADDRESS.channel, "somebody else")
+        await post.keep_card(session, "mine", "5 l", ADDRESS, now_ms=0)
+        await post.keep_card(session, "theirs", "6 l", other, now_ms=0)
+        await forget.forget(session, owner.id)
+    async with records.reading() as session:
+        assert await post.card(session, "mine") is None
+        assert await post.card(session, "theirs") == "6 l"
+        assert await post.asker(session, bot, 5, 6) is None
+        assert await post.asker(session, bot, 5, 8) == "somebody else"
 
 
 # --- kept together ------------------------------------------------------------------------------

@@ -68,6 +68,11 @@ class Carrier:
         incoming = self._incoming(message, told)
         if told.group_id is not None and not told.command and await work.is_quiet(incoming):
             return
+        replied = message.reply_to_message
+        if told.group_id is not None and replied is not None:
+            asker = await work.asker(message.chat.id, replied.message_id)
+            if asker not in (None, told.person):
+                incoming = replace(incoming, follows=asker)
         place = self._place(message, told)
         if len(message.text or message.caption or "") > MOST_CHARS:
             work.send(place.message(words.say("post-too-long")))
@@ -75,7 +80,8 @@ class Carrier:
         if told.start is not None:
             await self._started(work, incoming, told.start, place, words)
             return
-        await self._answer(work, incoming, place, words)
+        small_talk = told.group_id is not None and not told.command and replied is not None
+        await self._answer(work, incoming, place, words, unless="help" if small_talk else "")
 
     async def edited(self, update: Update, context: Context) -> None:
         """A message that was changed: a question has its answer changed."""
@@ -208,7 +214,7 @@ class Carrier:
         if question:
             answer = ask(question, Setting(today=datetime.now(UTC).date()))
             if answer.kind in ("dose", "no_feed"):
-                await work.keep_card(question)
+                await work.keep_card(question, person=str(query.from_user.id))
                 results = [card(answer, question, self._me.username, words)]
         button = {"text": words.say("post-card-ask"), "start_parameter": "hello"}
         body: dict[str, Any] = {
@@ -251,18 +257,26 @@ class Carrier:
     ) -> None:
         """A link that was followed, or the first word of all."""
         kind, _, name = payload.partition("_")
-        question = await work.card(name) if kind in ("q", "s") and name.isalnum() else None
-        if kind in ("q", "s") and name and question is None:
+        if kind not in ("d", "q", "s") or not name:
+            await self._answer(work, replace(incoming, opening=True), place, words)
+            return
+        question = await work.card(name) if name.isalnum() else None
+        if question is None:
             work.send(place.message(words.say("post-card-gone")))
             return
-        if question is None:
-            await self._answer(work, replace(incoming, opening=True), place, words)
+        if kind == "d":
+            work.send(place.message(question))
             return
         await self._answer(work, replace(incoming, text=question, saving=kind == "s"), place, words)
 
-    async def _answer(self, work: Work, incoming: Incoming, place: Place, words: Wording) -> None:
+    async def _answer(
+        self, work: Work, incoming: Incoming, place: Place, words: Wording, unless: str = ""
+    ) -> None:
+        """Answer a message; an answer of the kind `unless` is kept to ourselves."""
         async with self._typing(place):
             answer = await work.answer(incoming)
+        if answer.kind == unless:
+            return
         if answer.language != words.language:
             words = wording(answer.language)
         await _promise(work, answer, place, words)
@@ -341,6 +355,7 @@ class Carrier:
             message_id=message.message_id,
             topic=topic_of(message),
             user_id=told.user_id,
+            person=told.person,
             in_group=told.group_id is not None,
             stamp=stamp if stamp is not None else int(_when(message).timestamp()),
             me=self._me.username,

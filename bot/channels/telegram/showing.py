@@ -31,6 +31,7 @@ class Place:
     message_id : the message that is answered, None where there is none
     topic : of a group with topics
     user_id : who may press the buttons
+    person : who asked, as the records name them
     in_group : whether others read along
     stamp : when the question was asked [s since 1970]
     me : our own name, for links
@@ -40,9 +41,15 @@ class Place:
     message_id: int | None
     topic: int | None
     user_id: int
+    person: str
     in_group: bool
     stamp: int
     me: str
+
+    @property
+    def group(self) -> str | None:
+        """The group, as the records name it."""
+        return str(self.chat_id) if self.in_group else None
 
     def message(self, text: str, keyboard: Keyboard | None = None, kind: str = "help") -> Letter:
         """A message to send there; a group sees what it replies to."""
@@ -57,10 +64,7 @@ class Place:
             } if replies else None,
             "reply_markup": {"inline_keyboard": keyboard} if keyboard else None,
         })  # fmt: skip
-        answers = None
-        if self.message_id is not None:
-            answers = {"chat_id": self.chat_id, "message_id": self.message_id, "kind": kind}
-        return Letter(str(self.chat_id), "sendMessage", body, answers)
+        return Letter(str(self.chat_id), "sendMessage", body, self._answers(kind))
 
     def edit(self, answer_id: int, text: str, keyboard: Keyboard, kind: str) -> Letter:
         """An earlier answer of ours with another text."""
@@ -71,20 +75,33 @@ class Place:
             "link_preview_options": {"is_disabled": True},
             "reply_markup": {"inline_keyboard": keyboard},
         }
-        answers = {"chat_id": self.chat_id, "message_id": self.message_id, "kind": kind}
-        return Letter(str(self.chat_id), "editMessageText", body, answers)
+        return Letter(str(self.chat_id), "editMessageText", body, self._answers(kind))
+
+    def _answers(self, kind: str) -> dict[str, Any] | None:
+        """What is remembered of this answer once it is sent."""
+        if self.message_id is None:
+            return None
+        return {
+            "chat_id": self.chat_id,
+            "message_id": self.message_id,
+            "person": self.person,
+            "kind": kind,
+        }
 
 
 async def shown(work: Work, answer: Answer, place: Place, words: Wording) -> tuple[str, Keyboard]:
     """The text of an answer's first page, and what can be pressed below it."""
     text, keyboard = answer.reply, choices(answer, place)
     if place.in_group and answer.kind == "dose":
-        name = await work.keep_card(answer.message)
-        link = f"https://t.me/{place.me}?start=q_{name}"
+        # The answer itself: asked again elsewhere, the question could mean another thing.
+        name = await work.keep_card(answer.reply, person=place.person, group=place.group)
+        link = f"https://t.me/{place.me}?start=d_{name}"
         return short(answer), [[{"text": words.say("post-details"), "url": link}]]
     pages = paged(text)
     if len(pages) > 1:
-        name = await work.keep_card(json.dumps(pages, ensure_ascii=False))
+        name = await work.keep_card(
+            json.dumps(pages, ensure_ascii=False), person=place.person, group=place.group
+        )
         keyboard = [*keyboard, [next_button(name, 2, len(pages), place.user_id, words)]]
     return pages[0], keyboard
 

@@ -314,7 +314,9 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         reading = replace(reading, water=_as_said(water, reading.water))
         used.append(home.described(water, turn))
     owner = turn.owner
-    lines = [words.say("on-record", items="; ".join(used)), *notes] if used else notes
+    lines = (
+        [words.say("on-record", items="; ".join(used), whose=turn.whose), *notes] if used else notes
+    )
     by_product = product is not None and product.label_per_litre is not None
     return reading, OnRecord(
         label_from="product" if by_product and not own_rate else "label",

@@ -58,7 +58,8 @@ async def add(turn: Turn) -> out.Answer:
     ]
     lines.append(_still_unknown(said, turn))
     if not turn.collection.plants:
-        lines.append(turn.words.say("plants-first-hint"))
+        hint = "plants-first-plan" if turn.collection.products else "plants-first-hint"
+        lines.append(turn.words.say(hint))
     return turn.tell("plants", lines, choices=("undo",))
 
 

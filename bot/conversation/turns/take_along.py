@@ -68,7 +68,9 @@ async def export(turn: Turn) -> out.Answer:
                 name=f"sinkside-{day}.json", media_type="application/json", content=content
             )
     return turn.tell(
-        "export", [turn.words.say("export-done", what=_counted(counts, turn))], file=file
+        "export",
+        [turn.words.say("export-done", what=_counted(counts, turn), whose=turn.whose)],
+        file=file,
     )
 
 
@@ -83,7 +85,9 @@ async def forget(turn: Turn) -> out.Answer:
         return turn.say("forget", "forget-none")
     async with turn.records.reading() as session:
         counts = await forgetting.count_owned(session, turn.owner_id)
-    answer = turn.ask("ask-forget", what=_counted(counts, turn), choices=("yes", "no"))
+    answer = turn.ask(
+        "ask-forget", what=_counted(counts, turn), whose=turn.whose, choices=("yes", "no")
+    )
     return answer.model_copy(update={"details": {"waiting": {"kind": "forget"}}})
 
 
@@ -91,7 +95,7 @@ async def forget_confirmed(turn: Turn) -> out.Answer:
     """Delete everything of the owner, and say what it was."""
     async with turn.records.writing() as session:
         counts = await forgetting.forget(session, turn.owner_id)
-    return turn.say("forget", "forgotten", what=_counted(counts, turn))
+    return turn.say("forget", "forgotten", what=_counted(counts, turn), whose=turn.whose)
 
 
 async def take_in(turn: Turn) -> out.Answer:

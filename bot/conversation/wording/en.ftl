@@ -181,6 +181,7 @@ unknown-genus = the kind of orchid
 unknown-medium = the medium
 unknown-pot = the pot size
 plants-first-hint = Now add what you feed (my powder is 20-20-20, label 1 g per litre), and ask: what's on today.
+plants-first-plan = Ask what's on today, or send 2 l for a dose.
 plants-corrected = { $plants }.
 plants-water = { $plants }: { $volume } at a watering{ $count ->
     [1] .
@@ -413,7 +414,10 @@ ask-plan-ahead = That plan is for { $day }. Send “done” on the day, or: what
 ask-plan-step = The plan has { $count } parts. Send “done”, or “done 1”.
 
 # --- follow-ups and what is on record ---
-on-record = From your records: { $items }.
+on-record = { $whose ->
+    [group] From the group's records
+   *[own] From your records
+}: { $items }.
 on-record-asleep = Left out, resting: { $plants }.
 on-record-volume = { $litres } l is what these pots take, roughly.
 on-record-differ = They differ, so the weakest of their doses was taken; “plan” gives each its own.
@@ -441,7 +445,7 @@ meet-skip = Skip
 meet-done = That is all I need to know for now. Send “2 l” for a dose, or “what's on today”; “help” shows the rest.
 refuse-administrators-only = Only administrators of this group change that. Ask one of them, or tell me in private for yourself.
 quiet-private = That is for groups. Here I only answer when you write.
-quiet-on = Quiet: in this group I answer only to a command such as /dose. “speak up” ends it.
+quiet-on = Quiet: in this group I answer only to a command such as /dose. “/dose speak up” ends it.
 quiet-off = I answer again when you reply to me or mention me.
 post-only-text = I read text, places and files that I exported. Write it in a line, like: 2 l 20-20-20 powder, phals.
 post-too-long = That is longer than I read. Send the question in one line.
@@ -499,12 +503,21 @@ count-event = { $count } { $count ->
    *[other] log entries
 }
 count-nothing = nothing but your settings
-export-done = Everything of yours: { $what }.
+export-done = Everything of { $whose ->
+    [group] this group
+   *[own] yours
+}: { $what }.
 export-none = Nothing of yours is on record.
-ask-forget = Delete everything of yours, for good: { $what }? Send “yes” or “no”. “export” first gives you a copy.
+ask-forget = Delete everything of { $whose ->
+    [group] this group
+   *[own] yours
+}, for good: { $what }? Send “yes” or “no”. “export” first gives you a copy.
 forget-none = Nothing of yours is on record.
 forget-cancelled = Nothing was deleted.
-forgotten = Deleted: { $what }. Nothing of yours is left here.
+forgotten = Deleted: { $what }. Nothing of { $whose ->
+    [group] this group
+   *[own] yours
+} is left here.
 ask-import-file = { $name ->
     [none] Which file? Send it like: import sinkside-2026-03-01.json.
    *[other] I cannot open “{ $name }”. Send the name of an export, like: import sinkside-2026-03-01.json.

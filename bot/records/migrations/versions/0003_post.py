@@ -31,10 +31,13 @@ def upgrade() -> None:
         *_chat_key(),
         sa.Column("message_id", sa.BigInteger(), nullable=False),
         sa.Column("answer_id", sa.BigInteger(), nullable=False),
+        sa.Column("person", sa.String(128), nullable=False),
         sa.Column("kind", sa.String(32), nullable=False),
         sa.Column("posted_ms", sa.BigInteger(), nullable=False),
         sa.PrimaryKeyConstraint("source", "chat_id", "message_id", name="pk_posted"),
     )
+    op.create_index("ix_posted_answer", "posted", ["source", "chat_id", "answer_id"])
+    op.create_index("ix_posted_person", "posted", ["person"])
     op.create_index("ix_posted_age", "posted", ["source", "posted_ms"])
     op.create_table(
         "tap",
@@ -48,10 +51,13 @@ def upgrade() -> None:
     op.create_table(
         "card",
         sa.Column("id", sa.String(24), nullable=False),
+        sa.Column("channel", sa.String(32), nullable=False),
+        sa.Column("external_id", sa.String(128), nullable=False),
         sa.Column("text", sa.Text(), nullable=False),
         sa.Column("kept_ms", sa.BigInteger(), nullable=False),
         sa.PrimaryKeyConstraint("id", name="pk_card"),
     )
+    op.create_index("ix_card_of", "card", ["channel", "external_id"])
     op.create_index("ix_card_age", "card", ["kept_ms"])
 
 
