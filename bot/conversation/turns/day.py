@@ -194,7 +194,7 @@ async def _log(
         await memory.remember(
             told.session,
             told.owner_id,
-            turn.incoming.person,
+            turn.incoming.follows or turn.incoming.person,  # whose plan it is
             request={**turn.remembered, "plan": kept},
             said_at=turn.incoming.said_at,
         )
