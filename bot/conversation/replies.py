@@ -154,7 +154,8 @@ def _makes_line(dose: Dose, words: Wording) -> str:
         return ""
     ec = "none"
     if dose.ec is not None:
-        ec = f"{words.number(dose.ec.low)}–{words.number(dose.ec.high)}"
+        low, high = words.number(dose.ec.low), words.number(dose.ec.high)
+        ec = low if low == high else f"{low}–{high}"
     return words.say("makes", elements=", ".join(elements), ec=ec)
 
 

@@ -343,7 +343,8 @@ def feed_ec_ms_cm(
     one product. Chloride that is not declared comes with potassium or sodium (with calcium or
     magnesium for want of another partner), calcium that is not declared only as nitrate and without
     phosphorus. Free acid (urea phosphate) is assumed only where phosphorus is short of cations. In
-    hard water the same feed adds a few per cent less: for the mixture use `ec_ms_cm`.
+    hard water the same feed adds less, by up to a fifth (see `meter`): for the mixture use
+    `ec_ms_cm`.
 
     Parameters
     ----------

@@ -229,16 +229,26 @@ class Service:
     # --- work ---
 
     async def _work(self) -> None:
+        await self._busy(self._arrived, self._claimed, self._work_on, WORKERS)
+
+    async def _busy(
+        self,
+        woken: asyncio.Event,
+        claim: Callable[[int], Coroutine[Any, Any, list[Claimed]]],
+        act: Callable[[Claimed], Coroutine[Any, Any, None]],
+        most: int,
+    ) -> None:
+        """Claim what there is and act on it, so much at once, until told to stop."""
         running: set[asyncio.Task[None]] = set()
         while not self._stopping.is_set():
-            self._arrived.clear()
-            claimed = await self._claimed(WORKERS - len(running))
+            woken.clear()
+            claimed = await claim(most - len(running))
             for each in claimed:
-                task = asyncio.create_task(self._work_on(each))
+                task = asyncio.create_task(act(each))
                 running.add(task)
                 task.add_done_callback(running.discard)
-                task.add_done_callback(lambda _: self._arrived.set())
-            await _wait(self._arrived, _GATHER_S if claimed else _IDLE_S)
+                task.add_done_callback(lambda _: woken.set())
+            await _wait(woken, _GATHER_S if claimed else _IDLE_S)
         if running:
             await asyncio.wait(running, timeout=_STOP_S)
 
@@ -284,18 +294,7 @@ class Service:
     # --- out ---
 
     async def _send(self) -> None:
-        running: set[asyncio.Task[None]] = set()
-        while not self._stopping.is_set():
-            self._promised.clear()
-            letters = await self._settle(SENDERS - len(running))
-            for letter in letters:
-                task = asyncio.create_task(self._deliver(letter))
-                running.add(task)
-                task.add_done_callback(running.discard)
-                task.add_done_callback(lambda _: self._promised.set())
-            await _wait(self._promised, _GATHER_S if letters else _IDLE_S)
-        if running:
-            await asyncio.wait(running, timeout=_STOP_S)
+        await self._busy(self._promised, self._settle, self._deliver, SENDERS)
         await self._settle(0)
 
     async def _deliver(self, letter: Claimed) -> None:

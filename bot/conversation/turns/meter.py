@@ -221,9 +221,9 @@ def _answer(
     verdict = next(v for v in ("over", "unsure", "under") if v in verdicts)
     if verdict == "unsure" and _as_meant(found, mix):
         verdict = "under"
-    factor = product.factor if product.verdict != "under" else salts.factor
-    if product.verdict == salts.verdict:
-        factor = max(product.factor, salts.factor)
+    # Of the two limits the one that decides; where both do, the one that is passed by more.
+    deciding = [e.factor for e in (product, salts) if e.verdict == verdict]
+    factor = max(deciding or [product.factor, salts.factor])
     add_l, wanted, purer = _thinning(found, mix) if verdict != "under" else (0.0, 0.0, False)
     volume_l = mix.volume_l or 1.0
     lines = [
@@ -233,8 +233,17 @@ def _answer(
             factor=_range(turn, factor.low, factor.high, 1),
             high=number(factor.high, 1),
         ),
-        _add_line(turn, verdict, add_l * volume_l, mix, wanted, purer=purer) if add_l else "",
-        words.say("meter-anew", grams=number(mix.most_g_l)) if add_l > 1 else "",
+        _add_line(turn, verdict, add_l * volume_l, mix, wanted, purer=purer)
+        if 0 < add_l <= _MOST_ADDED
+        else "",
+        words.say(
+            "meter-anew",
+            grams=number(mix.most_g_l),
+            instead="no" if add_l <= _MOST_ADDED else "yes",
+            water="pure" if purer else "own",
+        )
+        if add_l > 1
+        else "",
         words.say(
             "meter-means",
             ec=_range(turn, found.reading.low, found.reading.high),
@@ -242,7 +251,7 @@ def _answer(
             grams=_range(turn, found.product_g_l.low, found.product_g_l.high),
             water=number(found.water.low) if mix.water_known else "none",
         ),
-        _against_meant(turn, found),
+        _against_meant(turn, found, verdict),
         words.say("meter-scale-unknown") if said.unit == "ppm" and said.scale is None else "",
         words.say("meter-unit-taken") if not said.unit and said.scale is None else "",
         words.say("meter-temperature") if said.temp_c is not None and said.compensated is None
@@ -274,6 +283,10 @@ def _as_meant(found: Meaning, mix: Mix) -> bool:
         return False
     low, high = found.strength
     return low <= 1 <= high and mix.meant_g_l <= mix.most_g_l * (1 + 1e-9)
+
+
+#: Nobody pours more than so much water to a litre of feed [L]: it is mixed anew; ours.
+_MOST_ADDED = 3.0
 
 
 def _thinning(found: Meaning, mix: Mix) -> tuple[float, float, bool]:
@@ -313,10 +326,13 @@ def volume(turn: Turn, litres: float) -> str:
     return turn.words.say("volume-litres", litres=turn.words.number(litres, 1))
 
 
-def _against_meant(turn: Turn, found: Meaning) -> str:
+def _against_meant(turn: Turn, found: Meaning, verdict: str) -> str:
+    """The reading against the dose given out; that it may be right is no comfort where too much."""
     if found.strength is None:
         return ""
     low, high = found.strength
+    if verdict == "over" and low <= 1 <= high:
+        return ""
     code = "less" if high < 1 else "more" if low > 1 else "same"
     return turn.words.say(f"meter-meant-{code}", share=_range(turn, 100 * low, 100 * high, 0))
 

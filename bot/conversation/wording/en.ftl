@@ -903,7 +903,13 @@ meter-under = Not too strong{ $plants ->
    *[other] {" "}for { $plants }
 }.
 up-to = up to { $high }
-meter-anew = Or mix it anew, with at most { $grams } g of feed a litre.
+meter-anew = { $instead ->
+    [yes] Mix it
+   *[no] Or mix it
+} anew{ $water ->
+    [pure] {" "}with rain or reverse osmosis water
+   *[own] {""}
+}, with at most { $grams } g of feed a litre.
 meter-add = { $sure ->
     [yes] Add
    *[no] To be safe, add
