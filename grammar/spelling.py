@@ -77,7 +77,8 @@ def guess(raw: Raw, lexicon: Lexicon, *, counted: bool) -> Guess:
     kinds = {k for k in kinds if k.type not in _FILLERS}
     nearest = [m for m in nearest if choices[m].type not in _FILLERS]
     if len(kinds) > 1 or next(iter(kinds)).type in _ONLY_SUGGESTED or best > limit:
-        return Guess(None, False, tuple(sorted(nearest)))
+        one_each = (_likest(word, [m for m in nearest if choices[m] == kind]) for kind in kinds)
+        return Guess(None, False, tuple(sorted(one_each)))
     return Guess(_likest(word, nearest), False, ())
 
 
