@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from functools import partial
 
 from grammar.context import settle
 from grammar.interpret import interpret
@@ -66,7 +65,14 @@ def _read(folded: Folded, lexicon: Lexicon, measure: str, names: Names | None) -
     raws = raws_of(folded, lexicon)
     if names is None:
         return _figures(raws, folded, lexicon, measure)
-    understand = partial(_figures, folded=folded, lexicon=lexicon, measure=measure)
+    known: dict[tuple[Raw, ...], Reading] = {}  # the same words are asked about more than once
+
+    def understand(some: list[Raw]) -> Reading:
+        key = tuple(some)
+        if key not in known:
+            known[key] = _figures(some, folded, lexicon, measure)
+        return known[key]
+
     return find(raws, folded, lexicon, names, understand)
 
 

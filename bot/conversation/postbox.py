@@ -209,11 +209,12 @@ class Postbox:
         at = now_ms()
         async with self._records.writing() as session:
             await post.sent(session, [c.id for c, _ in settled.sent])
-            for letter, made in settled.sent:
-                if letter.answers is not None and made is not None:
-                    await post.note_answer(
-                        session, self.source, **letter.answers, answer_id=made, now_ms=at
-                    )
+            answers = [
+                {**letter.answers, "answer_id": made}
+                for letter, made in settled.sent
+                if letter.answers is not None and made is not None
+            ]
+            await post.note_answers(session, self.source, answers, now_ms=at)
             for letter, free_ms, tries in settled.later:
                 await post.postpone(session, letter.id, free_ms=free_ms, tries=tries)
             for letter, new_id in settled.moved:

@@ -20,6 +20,7 @@ from sqlalchemy.exc import ArgumentError
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 from sqlalchemy.pool import NullPool
 
+from . import inline_sqlite
 from .errors import UnsupportedUrl
 
 BUSY_TIMEOUT_MS = 10_000
@@ -29,8 +30,9 @@ WRITER_WAIT_S = 30.0
 """How long this process's own writers are waited for [s]."""
 
 _DRIVERS = {
-    "sqlite": "sqlite+aiosqlite",
-    "sqlite+aiosqlite": "sqlite+aiosqlite",
+    "sqlite": inline_sqlite.DRIVER,
+    "sqlite+aiosqlite": inline_sqlite.DRIVER,
+    inline_sqlite.DRIVER: inline_sqlite.DRIVER,
     "postgres": "postgresql+asyncpg",
     "postgresql": "postgresql+asyncpg",
     "postgresql+asyncpg": "postgresql+asyncpg",
@@ -41,6 +43,8 @@ _EVERY_CONNECTION = (
     "PRAGMA synchronous = FULL",  # an acknowledged write survives a power cut
     "PRAGMA secure_delete = ON",  # what is forgotten does not stay behind in the file
 )
+_NO_WAIT = "PRAGMA busy_timeout = 0"
+"""For those that begin with the lock: they wait for it themselves, and then for nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,12 +95,12 @@ def make_engines(url: URL) -> Engines:
     """Return the engines that serve sessions."""
     if is_sqlite(url):
         reading = create_async_engine(url, hide_parameters=True)
-        _prepare_sqlite(reading, "BEGIN", ("PRAGMA foreign_keys = ON", "PRAGMA query_only = ON"))
+        _prepare_sqlite(reading, _begin, ("PRAGMA foreign_keys = ON", "PRAGMA query_only = ON"))
         # One connection to write: the pool gives it out in the order of asking.
         writing = create_async_engine(
             url, pool_size=1, max_overflow=0, pool_timeout=WRITER_WAIT_S, hide_parameters=True
         )
-        _prepare_sqlite(writing, "BEGIN IMMEDIATE", ("PRAGMA foreign_keys = ON",))
+        _prepare_sqlite(writing, _begin_to_write, ("PRAGMA foreign_keys = ON", _NO_WAIT))
         return Engines(reading, writing)
     engine = create_async_engine(url, pool_pre_ping=True, hide_parameters=True)
     snapshot = engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
@@ -111,7 +115,7 @@ def make_migrator(url: URL) -> AsyncEngine:
     """
     engine = create_async_engine(url, poolclass=NullPool, hide_parameters=True)
     if is_sqlite(url):
-        _prepare_sqlite(engine, "BEGIN IMMEDIATE", ("PRAGMA foreign_keys = OFF",))
+        _prepare_sqlite(engine, _begin_to_write, ("PRAGMA foreign_keys = OFF", _NO_WAIT))
     return engine
 
 
@@ -132,12 +136,19 @@ def _in_memory(url: URL) -> bool:
     return not name or ":memory:" in name or name.startswith("file:")
 
 
-def _prepare_sqlite(engine: AsyncEngine, begin: str, pragmas: tuple[str, ...]) -> None:
-    def on_begin(connection: Connection) -> None:
-        connection.exec_driver_sql(begin)
+def _begin(connection: Connection) -> None:
+    connection.exec_driver_sql("BEGIN")
 
+
+def _begin_to_write(connection: Connection) -> None:
+    inline_sqlite.begin_immediate(connection, BUSY_TIMEOUT_MS / 1000)
+
+
+def _prepare_sqlite(
+    engine: AsyncEngine, begin: Callable[[Connection], None], pragmas: tuple[str, ...]
+) -> None:
     event.listen(engine.sync_engine, "connect", _on_connect((*_EVERY_CONNECTION, *pragmas)))
-    event.listen(engine.sync_engine, "begin", on_begin)
+    event.listen(engine.sync_engine, "begin", begin)
 
 
 def _on_connect(pragmas: tuple[str, ...]) -> Callable[[Any, Any], None]:

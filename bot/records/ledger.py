@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import func, insert, select
+from sqlalchemy import bindparam, func, insert, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from .errors import NotOnRecord, TooMany, UnknownOwner
@@ -108,6 +108,23 @@ async def hold(session: AsyncSession, owner_id: int) -> Owner:
     if owner is None:
         raise UnknownOwner(owner_id)
     return owner
+
+
+_KEEP_PLACE = (
+    select(Owner.__table__.c.id).where(Owner.__table__.c.id == bindparam("owner")).with_for_update()
+)
+
+
+async def keep_place(session: AsyncSession, owner_id: int) -> None:
+    """As `hold`, for who does not need what stands in the row.
+
+    Raises
+    ------
+    UnknownOwner
+        There is no such owner.
+    """
+    if await session.scalar(_KEEP_PLACE, {"owner": owner_id}) is None:
+        raise UnknownOwner(owner_id)
 
 
 async def next_id(session: AsyncSession, owner_id: int, model: type[Owned]) -> int:

@@ -10,12 +10,12 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import delete, select
+from sqlalchemy import bindparam, delete, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from .ledger import hold
+from .ledger import keep_place
 from .models import Memory
-from .upsert import upserting
+from .upsert import Upsert, prepared
 from .values import checked
 
 
@@ -37,12 +37,8 @@ async def recall(session: AsyncSession, owner_id: int, person: str) -> Memory | 
         The person's name is empty or too long.
     """
     fit = checked(Memory, {"person": person})
-    query = (
-        select(Memory)
-        .where(Memory.owner_id == owner_id, Memory.person == fit["person"])
-        .execution_options(populate_existing=True)
-    )
-    found: Memory | None = await session.scalar(query)
+    values = {"owner": owner_id, "who": fit["person"]}
+    found: Memory | None = await session.scalar(_RECALL, values)
     return found
 
 
@@ -88,7 +84,7 @@ async def ask(
 
 async def clear(session: AsyncSession, owner_id: int, person: str) -> None:
     """Drop what is remembered of a person in a chat."""
-    await hold(session, owner_id)
+    await keep_place(session, owner_id)
     fit = checked(Memory, {"person": person})
     await session.execute(
         delete(Memory).where(Memory.owner_id == owner_id, Memory.person == fit["person"])
@@ -98,13 +94,23 @@ async def clear(session: AsyncSession, owner_id: int, person: str) -> None:
 async def _keep(
     session: AsyncSession, owner_id: int, person: str, changes: dict[str, object]
 ) -> None:
-    await hold(session, owner_id)
+    await keep_place(session, owner_id)
     fit = checked(Memory, {"person": person, **changes})
-    key = {"owner_id": owner_id, "person": fit.pop("person")}
-    # Promise: one row a person and chat; only the given half of it is replaced.
-    statement = (
-        upserting(session, Memory)
-        .values({**key, **fit})
-        .on_conflict_do_update(index_elements=list(key), set_=fit)
+    statement = _KEEP_REQUEST if "request" in changes else _KEEP_QUESTION
+    await session.execute(statement(session), {"owner_id": owner_id, **fit})
+
+
+def _replacing(insert: Upsert, *fields: str) -> Upsert:
+    return insert.on_conflict_do_update(
+        index_elements=["owner_id", "person"], set_={f: insert.excluded[f] for f in fields}
     )
-    await session.execute(statement)
+
+
+# Promise: one row a person and chat; only the given half of it is replaced.
+_KEEP_REQUEST = prepared(Memory)(lambda insert: _replacing(insert, "request", "said_at"))
+_KEEP_QUESTION = prepared(Memory)(lambda insert: _replacing(insert, "question", "asked_at"))
+_RECALL = (
+    select(Memory)
+    .where(Memory.owner_id == bindparam("owner"), Memory.person == bindparam("who"))
+    .execution_options(populate_existing=True)
+)

@@ -6,14 +6,14 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any, TypedDict, Unpack
 
-from sqlalchemy import select
+from sqlalchemy import bindparam, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from .errors import OwnerExists, UnknownOwner
 from .kinds import EventKind, Hemisphere, OwnerKind, Units
 from .ledger import Entry, Said, append, hold
 from .models import Owner
-from .upsert import upserting
+from .upsert import prepared
 from .values import checked
 
 
@@ -34,6 +34,15 @@ class Address:
     kind: OwnerKind
     channel: str
     external_id: str
+
+
+_FIND = select(Owner).where(
+    Owner.channel == bindparam("channel"),
+    Owner.external_id == bindparam("external_id"),
+    Owner.kind == bindparam("kind"),
+)
+# Promise: one owner an address, whoever is quicker; the row is there afterwards.
+_ADD = prepared(Owner)(lambda insert: insert.on_conflict_do_nothing())
 
 
 class Settings(TypedDict, total=False):
@@ -59,13 +68,7 @@ async def find(session: AsyncSession, address: Address) -> Owner | None:
     BadValue
         A part of the address is empty, too long or no code.
     """
-    fit = _fit(address)
-    query = select(Owner).where(
-        Owner.channel == fit["channel"],
-        Owner.external_id == fit["external_id"],
-        Owner.kind == fit["kind"],
-    )
-    found: Owner | None = await session.scalar(query)
+    found: Owner | None = await session.scalar(_FIND, _fit(address))
     return found
 
 
@@ -89,11 +92,8 @@ async def find_or_add(session: AsyncSession, address: Address, *, created_at: da
         A part of the address is empty, too long or no code.
     """
     row = {**_fit(address), **checked(Owner, {"created_at": created_at})}
-    # Promise: one owner an address, whoever is quicker; the row is there afterwards.
-    statement = upserting(session, Owner).values(row).on_conflict_do_nothing().returning(Owner)
-    added: Owner | None = await session.scalar(statement)
-    if added is None:
-        added = await find(session, address)
+    await session.execute(_ADD(session), row)
+    added = await find(session, address)
     assert added is not None
     return added
 

@@ -37,7 +37,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from .models import Card, Chat, Inbox, Outbox, Posted, Tap
 from .owners import Address
-from .upsert import upserting
+from .upsert import prepared, upserting
 
 #: An update that failed so often is left to the operator.
 MOST_TRIES = 5
@@ -101,8 +101,7 @@ async def take_in(
         }
         for a in arrived
     ]  # fmt: skip
-    statement = upserting(session, Inbox).values(rows)
-    await session.execute(statement.on_conflict_do_nothing(index_elements=["source", "update_id"]))
+    await session.execute(_TAKE_IN(session), rows)
 
 
 async def claim(
@@ -226,22 +225,16 @@ async def moved(session: AsyncSession, source: str, old_id: int, new_id: int) ->
 # --- messages ------------------------------------------------------------------------------------
 
 
-async def note_answer(
-    session: AsyncSession,
-    source: str,
-    chat_id: int,
-    message_id: int,
-    *,
-    answer_id: int,
-    person: str,
-    kind: str,
-    now_ms: int,
+async def note_answers(
+    session: AsyncSession, source: str, answers: Sequence[dict[str, Any]], *, now_ms: int
 ) -> None:
-    """Remember with which message a person's was answered, and what kind of answer it was."""
-    key = {"source": source, "chat_id": chat_id, "message_id": message_id}
-    rest = {"answer_id": answer_id, "person": person, "kind": kind, "posted_ms": now_ms}
-    statement = upserting(session, Posted).values({**key, **rest})
-    await session.execute(statement.on_conflict_do_update(index_elements=list(key), set_=rest))
+    """Remember with which messages people's were answered, and what kind of answers they were.
+
+    Each has `chat_id`, `message_id`, `answer_id`, `person` and `kind`.
+    """
+    if answers:
+        rows = [{"source": source, "posted_ms": now_ms, **a} for a in answers]
+        await session.execute(_NOTE_ANSWER(session), rows)
 
 
 async def answer_to(
@@ -347,6 +340,15 @@ _FINISH = (
     .values(state="done", body=None, claimed_by=None)
 )
 _PROMISE = insert(_OUT)
+_TAKE_IN = prepared(Inbox)(
+    lambda insert: insert.on_conflict_do_nothing(index_elements=["source", "update_id"])
+)
+_NOTE_ANSWER = prepared(Posted)(
+    lambda insert: insert.on_conflict_do_update(
+        index_elements=["source", "chat_id", "message_id"],
+        set_={f: insert.excluded[f] for f in ("answer_id", "person", "kind", "posted_ms")},
+    )
+)
 
 
 async def _claim(

@@ -28,9 +28,13 @@ from .records_kit import Databases
 
 async def run(url: str, *statements: str) -> None:
     engine = make_migrator(parse(url))
-    async with engine.begin() as connection:
+
+    def every_one(connection: Connection) -> None:
         for statement in statements:
-            await connection.execute(text(statement))
+            connection.execute(text(statement))
+
+    async with engine.begin() as connection:
+        await connection.run_sync(every_one)
     await engine.dispose()
 
 
@@ -258,8 +262,10 @@ async def test_the_command_line_of_alembic_finds_the_migrations(databases: Datab
 async def test_a_sqlite_connection_is_as_durable_as_promised(sqlite_databases: Databases) -> None:
     records = await open_records(await sqlite_databases.empty())
     asked = ("journal_mode", "synchronous", "foreign_keys", "busy_timeout")
-    async with records.writing() as session:
-        found = [await session.scalar(text(f"PRAGMA {name}")) for name in asked]
+    found = []
+    for opened in (records.writing(), records.reading()):
+        async with opened as session:
+            found.append([await session.scalar(text(f"PRAGMA {name}")) for name in asked])
     await records.close()
-    # synchronous 2 is FULL.
-    assert found == ["wal", 2, 1, 10_000]
+    # synchronous 2 is FULL; who writes has waited before, when it took the lock.
+    assert found == [["wal", 2, 1, 0], ["wal", 2, 1, 10_000]]

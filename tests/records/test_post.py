@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 from sqlalchemy import func, select
 
@@ -134,14 +136,19 @@ async def test_a_button_counts_once(records: Records) -> None:
             assert await post.tap(session, BOT, 5, 7, "c0", now_ms=1) is expected
 
 
+def answered(message_id: int, answer_id: int, person: str) -> dict[str, Any]:
+    return {
+        "chat_id": 5, "message_id": message_id, "answer_id": answer_id, "person": person,
+        "kind": "dose",
+    }  # fmt: skip
+
+
 async def test_what_is_old_is_cleared_out(records: Records) -> None:
     await take_in(records, arrived(1))
     await finish(records, (await claim(records, "w"))[0], "w")
     async with records.writing() as session:
         await post.keep_card(session, "abc", "5 l", ADDRESS, now_ms=0)
-        await post.note_answer(
-            session, BOT, 5, 6, answer_id=7, person="anna", kind="dose", now_ms=0
-        )
+        await post.note_answers(session, BOT, [answered(6, 7, "anna")], now_ms=0)
         await post.tap(session, BOT, 5, 7, "c0", now_ms=0)
         await post.clear_out(session, BOT, now_ms=post.KEPT_MS)  # not yet
         assert await post.answer_to(session, BOT, 5, 6) is not None
@@ -157,10 +164,8 @@ async def test_who_is_forgotten_leaves_no_text_in_the_post(records: Records) -> 
     async with records.writing() as session:
         owner = await owners.find_or_add(session, ADDRESS, created_at=NOW)
         bot = f"{ADDRESS.channel}:1"
-        for person, number in ((ADDRESS.external_id, 6), ("somebody else", 8)):
-            await post.note_answer(
-                session, bot, 5, number, answer_id=number, person=person, kind="dose", now_ms=0
-            )
+        answers = [answered(6, 6, ADDRESS.external_id), answered(8, 8, "somebody else")]
+        await post.note_answers(session, bot, answers, now_ms=0)
         other = owners.Address(ADDRESS.kind, ADDRESS.channel, "somebody else")
         await post.keep_card(session, "mine", "5 l", ADDRESS, now_ms=0)
         await post.keep_card(session, "theirs", "6 l", other, now_ms=0)

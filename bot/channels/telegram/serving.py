@@ -298,7 +298,10 @@ class Service:
         await self._settle(0)
 
     async def _deliver(self, letter: Claimed) -> None:
-        await send(self._application.bot, letter, self._settled)
+        settled = Settled()
+        await send(self._application.bot, letter, settled)
+        # Only now: what was gathered when it was sent off has been written down meanwhile.
+        self._settled = self._settled.with_more(settled)
 
     async def _settle(self, most: int) -> list[Claimed]:
         """Write down what became of requests, and take the next ones."""
