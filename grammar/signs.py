@@ -49,13 +49,16 @@ def rescue(facts: Facts) -> Order | None:
     """An ailing plant: 'brown root tips and white crust on Ruby', 'what is wrong with Ruby'."""
     seen = look(facts)
     answers = "yes" if facts.starts("yes") else "no" if facts.starts("no") else ""
-    if not seen.held or _doses(facts, seen) or _says_first(facts, seen):
+    if not seen.held or _says_first(facts, seen):
         return None
     if seen.first is None:  # 'yes, they are soft'
-        return Order("rescue", text=answers) if answers and not facts.target.named else None
+        fits = bool(answers) and not facts.target.named and not _doses(facts, seen)
+        return Order("rescue", text=answers) if fits else None
     said = tuple(dict.fromkeys(_TELLS.get(s, s) for s in seen.there if s != _TROUBLE))
     plain = any(s not in _ONLY_BESIDE for s in seen.there)
     if not plain and not (answers and (said or seen.denied)):
+        return None
+    if _doses(facts, seen):
         return None
     target = facts.target
     if target.everything and not _every_plant(facts):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -22,6 +23,8 @@ from grammar import Order, Reading, When
 
 #: Plants of one message that are remembered for 'them' in the next.
 _MOST_REMEMBERED = 600
+#: Begins what stands for a member whose name is not ours to keep.
+_MARK = "#"
 #: What opening gives: a text, several by file name, or nothing.
 Opened: TypeAlias = str | dict[str, str] | None
 
@@ -45,6 +48,9 @@ class Incoming:
     saving : whether the plants the message speaks of are to be put on record
     tapped_at : of an answer that was tapped, when its question was asked
     follows : whose request this goes on from, where it is not their own
+    menu : a command of the channel's menu; its words come before the text, in the language that
+        was set, otherwise in that of the phone
+    phone_language : what the channel knows of the person's language
     """
 
     text: str
@@ -61,6 +67,8 @@ class Incoming:
     saving: bool = False
     tapped_at: datetime | None = None
     follows: str | None = None
+    menu: str = ""
+    phone_language: str | None = None
 
     @property
     def address(self) -> owners.Address:
@@ -111,6 +119,16 @@ class Turn:
         return "own" if self.incoming.group is None else "group"
 
     @property
+    def member(self) -> str | None:
+        """Who says it, as the group's log keeps it; None in private."""
+        return _member(self.incoming, self.owner_id)
+
+    async def administers(self) -> bool:
+        """Whether who says it may change what holds for everybody here."""
+        may_set = self.incoming.may_set
+        return may_set is None or await may_set()
+
+    @property
     def setting(self) -> Setting:
         """What holds for a dose."""
         measure = "imperial" if self.owner and self.owner.units == "imperial" else "us"
@@ -135,7 +153,8 @@ class Turn:
         at, person = self.incoming.said_at, self.incoming.person
         async with self.records.writing() as session:
             owner_id = await self._owner_id(session)
-            yield await log.begin(session, owner_id, on=on or self.today, said_at=at)
+            by = _member(self.incoming, owner_id)
+            yield await log.begin(session, owner_id, on=on or self.today, said_at=at, by=by)
             if self.remembered != self.recalled:
                 await memory.remember(
                     session, owner_id, person, request=self.remembered, said_at=at
@@ -145,10 +164,9 @@ class Turn:
         """The owner, put on record at the first thing that is kept of them."""
         if self.owner is not None:
             return self.owner.id
-        added = await owners.find_or_add(
+        return await owners.id_or_add(
             session, self.incoming.address, created_at=self.incoming.said_at
         )
-        return added.id
 
     async def keep(self, *, question: dict[str, Any] | None = None, **kept: Any) -> None:
         """Remember something for follow-ups, beside what is remembered already.
@@ -205,6 +223,25 @@ class Turn:
     def refuse(self, code: str, **values: Any) -> out.Answer:
         """A refusal that says what to send instead."""
         return answer_to(self.reading, "refused", self.words.say(code, **values))
+
+
+def _member(incoming: Incoming, owner_id: int) -> str | None:
+    """How a group's log names who says something; None in private.
+
+    By name, where the channel names people readably; otherwise by a mark that tells the members
+    of this group apart and nothing else: no number of a person stays in a log.
+    """
+    if incoming.group is None:
+        return None
+    if readable(incoming.person):
+        return incoming.person
+    said = f"{owner_id}:{incoming.channel}:{incoming.person}"
+    return f"{_MARK}{hashlib.sha256(said.encode()).hexdigest()[:12]}"
+
+
+def readable(person: str) -> bool:
+    """Whether this is a name, and not a number or mark of a channel."""
+    return any(c.isalpha() for c in person) and not any(c.isdigit() or c == _MARK for c in person)
 
 
 class UnfitDay(Exception):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import sqlite3
 from collections.abc import AsyncIterator, Iterator
 from contextlib import AsyncExitStack, asynccontextmanager, contextmanager
@@ -13,6 +14,7 @@ from sqlalchemy.exc import (
 )
 from sqlalchemy.exc import TimeoutError as PoolTimeout
 from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession
+from sqlalchemy.orm import Session
 
 from .engines import Engines, make_engines, parse
 from .errors import (
@@ -172,12 +174,26 @@ async def open_records(url: str) -> Records:
 
 @asynccontextmanager
 async def _session(engine: AsyncEngine) -> AsyncIterator[AsyncSession]:
+    session = AsyncSession(engine, expire_on_commit=False)
     with _told_in_our_words():
-        async with AsyncSession(engine, expire_on_commit=False) as session, session.begin():
+        try:
             # Begun here and not with the first query, so that waiting is done before the work.
             with _connecting():
-                await session.connection()
+                await session.run_sync(_begun)
             yield session
+            await session.run_sync(_kept)
+        except BaseException:
+            await asyncio.shield(session.close())  # takes all of it back
+            raise
+
+
+def _begun(session: Session) -> None:
+    session.connection()
+
+
+def _kept(session: Session) -> None:
+    session.commit()
+    session.close()
 
 
 @contextmanager

@@ -42,7 +42,7 @@ _FIND = select(Owner).where(
     Owner.kind == bindparam("kind"),
 )
 # Promise: one owner an address, whoever is quicker; the row is there afterwards.
-_ADD = prepared(Owner)(lambda insert: insert.on_conflict_do_nothing())
+_ADD = prepared(Owner)(lambda insert: insert.on_conflict_do_nothing().returning(insert.table.c.id))
 
 
 class Settings(TypedDict, total=False):
@@ -92,9 +92,20 @@ async def find_or_add(session: AsyncSession, address: Address, *, created_at: da
         A part of the address is empty, too long or no code.
     """
     row = {**_fit(address), **checked(Owner, {"created_at": created_at})}
-    await session.execute(_ADD(session), row)
-    added = await find(session, address)
+    added: Owner | None = await session.get(Owner, await _id_of(session, row))
     assert added is not None
+    return added
+
+
+async def id_or_add(session: AsyncSession, address: Address, *, created_at: datetime) -> int:
+    """As `find_or_add`, for who needs only the id."""
+    return await _id_of(session, {**_fit(address), **checked(Owner, {"created_at": created_at})})
+
+
+async def _id_of(session: AsyncSession, row: dict[str, Any]) -> int:
+    added: int | None = await session.scalar(_ADD(session), row)
+    if added is None:
+        added = (await session.scalars(_FIND, row)).one().id
     return added
 
 

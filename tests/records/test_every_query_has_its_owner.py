@@ -105,6 +105,9 @@ READS: dict[str, Call] = {
 
 # In an order in which each finds what it needs.
 WRITES: dict[str, Call] = {
+    "owners.id_or_add": lambda s, _: owners.id_or_add(
+        s, Address(OwnerKind.PERSON, "terminal", "eve"), created_at=NOW
+    ),
     "owners.find_or_add": lambda s, _: owners.find_or_add(
         s, Address(OwnerKind.PERSON, "terminal", "new"), created_at=NOW
     ),

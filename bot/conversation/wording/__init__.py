@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from datetime import date
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from importlib import resources
 from typing import Any, Literal
 
@@ -60,8 +60,7 @@ class Wording:
 
     def number(self, value: float, digits: int = 2) -> str:
         """A figure with at most so many decimals, in the language's writing."""
-        pattern = "#,##0" + ("." + "#" * digits if digits else "")
-        return str(format_decimal(value, format=pattern, locale=self.language))
+        return _written(value, digits, self.language)
 
     def significant(self, value: float, digits: int = 2) -> str:
         """A figure to so many significant digits; whole numbers stay whole."""
@@ -108,6 +107,12 @@ class Wording:
         """'a, b and c', or 'a, b or c', in the language."""
         style: Literal["or", "standard"] = "or" if either else "standard"
         return str(format_list(items, style=style, locale=self.language))
+
+
+@lru_cache(maxsize=4096)
+def _written(value: float, digits: int, language: str) -> str:
+    pattern = "#,##0" + ("." + "#" * digits if digits else "")
+    return str(format_decimal(value, format=pattern, locale=language))
 
 
 @cache
