@@ -4,22 +4,31 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import cache
-from typing import Any, TypeAlias, cast
+from typing import TYPE_CHECKING, Any, TypeAlias, cast
 
 from sqlalchemy import Table
-from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.dialects import sqlite
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from .models import Base
 
-Upsert: TypeAlias = sqlite.Insert | postgresql.Insert
+if TYPE_CHECKING:  # 2 MB that SQLite has no use for
+    from sqlalchemy.dialects import postgresql
+
+Upsert: TypeAlias = "sqlite.Insert | postgresql.Insert"
 
 
 def upserting(session: AsyncSession, model: type[Base]) -> sqlite.Insert | postgresql.Insert:
     """Return an insert into a table that can say what to do where the row exists."""
-    if session.get_bind().dialect.name == "sqlite":
-        return sqlite.insert(model)
-    return postgresql.insert(model)
+    return _insert(model, session.get_bind().dialect.name)
+
+
+def _insert(into: Any, dialect: str) -> Upsert:
+    if dialect == "sqlite":
+        return sqlite.insert(into)
+    from sqlalchemy.dialects import postgresql
+
+    return postgresql.insert(into)
 
 
 def prepared(model: type[Base]) -> Callable[[Callable[[Upsert], Any]], Callable[..., Any]]:
@@ -34,8 +43,7 @@ def prepared(model: type[Base]) -> Callable[[Callable[[Upsert], Any]], Callable[
 
         @cache
         def made(dialect: str) -> Any:
-            insert = sqlite.insert(table) if dialect == "sqlite" else postgresql.insert(table)
-            return complete(insert)
+            return complete(_insert(table, dialect))
 
         return lambda session: made(session.get_bind().dialect.name)
 
