@@ -11,6 +11,7 @@ places, plants, products, waters
             what they have; each change is an entry of the log
 log         what was given and measured; undo; history
 memory      what a person last asked for, for follow-ups
+reminders   what an owner is reminded of; pings, what is due over all owners, claimed and promised
 transfer    export and import (the format is described there)
 forget      delete everything of an owner
 models      the tables; kinds, the closed vocabularies; errors, what can go wrong

@@ -75,6 +75,10 @@ class NothingToUndo(Refused):
     """Nothing in the log is left to reverse."""
 
 
+class OthersSince(Refused):
+    """Another member of a group changed the same since; theirs has to be taken back first."""
+
+
 class CannotUndo(Refused):
     """The log does not fit what is on record; only an import that was edited can do that."""
 

@@ -11,10 +11,13 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from .export_files import LISTS, Contents, Row, fields_of
+from .kinds import ReminderState
 from .ledger import MOST, subject_of
 from .models import Base, Owned, Owner
 from .names import fold
 from .products import label_problem
+from .reminder_sense import reminder_problem
+from .reminders import MOST_LIVE
 from .values import Unfit, changeable, from_json
 
 MAX_PROBLEMS = 50
@@ -25,6 +28,7 @@ _POINTERS: Mapping[str, str] = {
     "water_id": "waters",
     "product_id": "products",
     "plant_id": "plants",
+    "reminder_id": "reminders",
     "reverses": "events",
 }
 """Fields that hold the id of another row, and the list that row is in."""
@@ -127,7 +131,19 @@ def _relation_problems(rows: Mapping[str, list[Row]]) -> Iterator[Problem]:
     for name in ("products", "waters"):
         if sum(row["is_default"] for row in rows[name]) > 1:
             yield Problem(name, "more than one default")
+    yield from _reminder_problems(rows["reminders"], ids["plants"])
     yield from _log_problems(rows["events"], ids)
+
+
+def _reminder_problems(reminders: list[Row], plants: set[int]) -> Iterator[Problem]:
+    for row in reminders:
+        problem = reminder_problem(row)
+        if problem is not None:
+            yield Problem(f"reminders id {row['id']}", problem)
+        elif not plants.issuperset(row["target"].get("plants", ())):
+            yield Problem(f"reminders id {row['id']}.target", "names a plant that is not there")
+    if sum(row["state"] is not ReminderState.ENDED for row in reminders) > MOST_LIVE:
+        yield Problem("reminders", f"more than {MOST_LIVE} that have not ended")
 
 
 def _number_problems(name: str, model: type[Owned], rows: list[Row]) -> Iterator[Problem]:

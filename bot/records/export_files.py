@@ -12,11 +12,11 @@ from typing import Any
 from sqlalchemy import JSON, Boolean, Column, Double, Enum, Integer, String
 
 from .errors import BrokenFile, FileTooLarge, ForeignFile, NewerFile
-from .models import Base, Event, Owned, Owner, Place, Plant, Product, Water
+from .models import Base, Event, Owned, Owner, Place, Plant, Product, Reminder, Water
 from .values import changeable, columns, exported
 
 FORMAT = "sinkside-records"
-VERSION = 1
+VERSION = 2
 
 MAX_CHARACTERS = 64_000_000
 """The longest export that is read, over all its files [characters]."""
@@ -26,6 +26,7 @@ LISTS: Mapping[str, type[Owned]] = {
     "waters": Water,
     "products": Product,
     "plants": Plant,
+    "reminders": Reminder,
     "events": Event,
 }
 """The lists of an export: those that others refer to first."""

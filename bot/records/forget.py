@@ -4,16 +4,38 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import CursorResult, Result, Table, delete, exists, func, literal, select, union_all
+from sqlalchemy import (
+    CursorResult,
+    Result,
+    Table,
+    delete,
+    exists,
+    func,
+    literal,
+    select,
+    union_all,
+    update,
+)
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from .kinds import OwnerKind
 from .ledger import hold
-from .models import Base, Card, Memory, Owner, Posted
+from .models import Base, Card, Memory, Owner, Posted, Reminder
 
 
-async def count_owned(session: AsyncSession, owner_id: int) -> dict[str, int]:
+async def count_owned(
+    session: AsyncSession, owner_id: int, *, undone: bool = True
+) -> dict[str, int]:
     """Return how many rows of each table the owner has, for the question before `forget`.
+
+    Parameters
+    ----------
+    session
+        Any session of the records.
+    owner_id
+        The owner.
+    undone
+        Whether rows count whose addition was undone: the owner no longer sees them.
 
     Returns
     -------
@@ -21,7 +43,10 @@ async def count_owned(session: AsyncSession, owner_id: int) -> dict[str, int]:
         By table; tables without a row of theirs are left out.
     """
     counts = [
-        select(literal(table.name), func.count()).where(table.c.owner_id == owner_id)
+        select(literal(table.name), func.count()).where(
+            table.c.owner_id == owner_id,
+            *([table.c.present] if "present" in table.c and not undone else []),
+        )
         for table in _owned_tables()
     ]
     rows = await session.execute(union_all(*counts))
@@ -31,8 +56,8 @@ async def count_owned(session: AsyncSession, owner_id: int) -> dict[str, int]:
 async def forget(session: AsyncSession, owner_id: int) -> dict[str, int]:
     """Delete an owner and everything of theirs, the log too; for good.
 
-    What groups remember of a person's last request goes as well, and what the messenger's post
-    still keeps. What a group owns stays the group's.
+    What groups remember of a person's last request goes as well, who it was that set a group's
+    reminder, and what the messenger's post still keeps. What a group owns stays the group's.
 
     Parameters
     ----------
@@ -86,6 +111,12 @@ async def _forget_in_groups(session: AsyncSession, owner: Owner) -> int:
     result = await session.execute(
         delete(Memory)
         .where(Memory.person == owner.external_id, same_channel)
+        .execution_options(synchronize_session=False)
+    )
+    await session.execute(
+        update(Reminder)
+        .where(Reminder.person == owner.external_id, Reminder.channel == owner.channel)
+        .values(person=None)
         .execution_options(synchronize_session=False)
     )
     return _rows_in(result)

@@ -35,6 +35,35 @@ class LabelUnit(StrEnum):
     TEASPOON = "tsp"
 
 
+class ReminderKind(StrEnum):
+    """What somebody is reminded of."""
+
+    FLUSH = "flush"
+    FEED = "feed"
+    WATER = "water"
+    LOOK = "look"
+    OTHER = "other"
+
+
+class ReminderState(StrEnum):
+    """Whether a reminder comes."""
+
+    ACTIVE = "active"
+    PAUSED = "paused"  # its owner cannot be reached
+    ENDED = "ended"
+
+
+class PingState(StrEnum):
+    """What became of a ping."""
+
+    OPEN = "open"  # promised, not sent yet
+    SENT = "sent"
+    DONE = "done"
+    SKIPPED = "skipped"
+    LATER = "later"
+    FAILED = "failed"  # it can never be sent
+
+
 class EventKind(StrEnum):
     """What an entry of the log says happened."""
 
@@ -53,6 +82,7 @@ class EventKind(StrEnum):
     PRODUCT = "product"
     WATER_SOURCE = "water_source"
     SETTINGS = "settings"
+    REMINDER = "reminder"
 
 
 CARE = frozenset({EventKind.FED, EventKind.CLEAR, EventKind.FLUSH, EventKind.READING})

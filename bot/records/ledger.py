@@ -15,7 +15,8 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from .errors import NotOnRecord, TooMany, UnknownOwner
 from .kinds import LAST_DONE, EventKind
-from .models import Base, Event, Owned, Owner, Place, Plant, Product, Water
+from .models import Base, Event, Owned, Owner, Place, Plant, Product, Reminder, Water
+from .reminder_sense import reminder_problem, sense_of
 from .values import MAX_ID, Unfit, changeable, checked, from_json, to_json
 
 CHUNK = 500
@@ -26,11 +27,23 @@ MOST: Mapping[type[Owned], int] = {
     Water: 1_000,
     Product: 1_000,
     Plant: 10_000,
+    Reminder: 10_000,
     Event: 200_000,
 }
-"""The most rows an owner may have; 200,000 entries are 500 plants watered weekly for 7 years."""
+"""The most rows an owner may have; 200,000 entries are 500 plants watered weekly for 7 years.
+
+Of reminders these are all that there ever were; how many may come is in `reminders`.
+"""
 
 SHELF = frozenset({EventKind.PRODUCT, EventKind.WATER_SOURCE})
+
+_NAMED: Sequence[tuple[type[Owned], str]] = (
+    (Plant, "plant_id"),
+    (Product, "product_id"),
+    (Water, "water_id"),
+    (Reminder, "reminder_id"),
+)
+"""What an entry can be about, and its field that says which row."""
 
 Key = tuple[type[Base], int | None]
 
@@ -51,6 +64,8 @@ class Said:
         The day it speaks of, unless an entry says otherwise.
     said_at
         The instant it was said.
+    by
+        Which member of a group said it; each entry keeps it in its details. None for a person.
     """
 
     session: AsyncSession
@@ -58,6 +73,7 @@ class Said:
     batch: int
     on: date
     said_at: datetime
+    by: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +84,7 @@ class Entry:
     ----------
     kind
         What happened.
-    plant_id, product_id, water_id
+    plant_id, product_id, water_id, reminder_id
         What it happened to, or what it was done with.
     on
         The day, where it is not the day of the utterance.
@@ -85,6 +101,7 @@ class Entry:
     on: date | None = None
     details: Mapping[str, Any] = field(default_factory=dict)
     after: Mapping[str, Any] = field(default_factory=dict)
+    reminder_id: int | None = None
 
 
 async def hold(session: AsyncSession, owner_id: int) -> Owner:
@@ -194,6 +211,8 @@ async def reverse(said: Said, events: Sequence[Event]) -> None:
         subject = known.get(_subject_key(event, said.owner_id))
         if subject is not None:
             _restore(subject, event.before)
+            if isinstance(subject, Reminder):
+                _restore_sense(subject, event.before, said.said_at)
         rows.append(_reversal(said, first + place, event))
         if event.kind in SHELF:
             # The one-default index is judged after every statement, so the order counts.
@@ -207,7 +226,7 @@ async def _load(said: Said, entries: Sequence[Entry | Event]) -> dict[Key, Base]
     known: dict[Key, Base] = {}
     if any(entry.kind is EventKind.SETTINGS for entry in entries):
         known[Owner, said.owner_id] = await hold(said.session, said.owner_id)
-    for model, named in ((Plant, "plant_id"), (Product, "product_id"), (Water, "water_id")):
+    for model, named in _NAMED:
         ids = sorted({getattr(entry, named) for entry in entries} - {None})
         # A number that no row can have may be longer than the database takes.
         if ids and not 0 < ids[0] <= ids[-1] <= MAX_ID:
@@ -237,6 +256,8 @@ def subject_of(kind: EventKind) -> tuple[type[Base], str | None]:
         return Product, "product_id"
     if kind is EventKind.WATER_SOURCE:
         return Water, "water_id"
+    if kind is EventKind.REMINDER:
+        return Reminder, "reminder_id"
     return Plant, "plant_id"
 
 
@@ -249,7 +270,8 @@ def _enter(said: Said, event_id: int, entry: Entry, known: Mapping[Key, Base]) -
     """Change the subject of an entry, and return the entry as a row of the log."""
     on = said.on if entry.on is None else entry.on
     _require_present(entry, known)
-    payload: dict[str, Any] = {"details": entry.details} if entry.details else {}
+    details = {**entry.details, "by": said.by} if said.by is not None else entry.details
+    payload: dict[str, Any] = {"details": details} if details else {}
     subject = known.get(_subject_key(entry, said.owner_id))
     if subject is not None:
         after = checked(type(subject), {**entry.after, **_last_done(entry.kind, subject, on)})
@@ -267,6 +289,7 @@ def _enter(said: Said, event_id: int, entry: Entry, known: Mapping[Key, Base]) -
         "plant_id": entry.plant_id,
         "product_id": entry.product_id,
         "water_id": entry.water_id,
+        "reminder_id": entry.reminder_id,
         **checked(Event, {"on": on, "payload": payload}),
     }
 
@@ -277,6 +300,16 @@ def _restore(subject: Base, before: Mapping[str, Any]) -> None:
         if name not in changeable(type(subject)):
             raise Unfit(f"{name} cannot be changed")
         setattr(subject, name, from_json(type(subject), name, raw))
+
+
+def _restore_sense(reminder: Reminder, before: Mapping[str, Any], now: datetime) -> None:
+    """A moment that passed while it did not stand is no reason to ping: only the next one is."""
+    passed = reminder.due_ms is not None and reminder.due_ms <= now.timestamp() * 1000
+    if "due_ms" in before and passed:
+        reminder.due_local = None
+    problem = reminder_problem(sense_of(reminder))
+    if problem is not None:
+        raise Unfit(problem)
 
 
 def _require_present(entry: Entry, known: Mapping[Key, Base]) -> None:
@@ -313,6 +346,7 @@ def _reversal(said: Said, event_id: int, event: Event) -> dict[str, Any]:
         "plant_id": event.plant_id,
         "product_id": event.product_id,
         "water_id": event.water_id,
+        "reminder_id": event.reminder_id,
         "payload": payload,
         "reverses": event.id,
     }

@@ -6,19 +6,19 @@ adds the reverse of the last batch that was not reversed yet.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import NamedTuple
 
-from sqlalchemy import ColumnElement, exists, or_, select
+from sqlalchemy import ColumnElement, Row, exists, or_, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
 
-from .errors import CannotUndo, NothingToUndo
+from .errors import CannotUndo, NothingToUndo, OthersSince
 from .kinds import CARE, EventKind
-from .ledger import Entry, Said, append, hold, next_id, reverse
+from .ledger import Entry, Said, append, hold, next_id, reverse, subject_of
 from .models import Event, Place, Plant, Product, Water
 from .values import MAX_ID, Unfit, checked
 
@@ -36,7 +36,9 @@ class Undone:
     events: tuple[Event, ...]
 
 
-async def begin(session: AsyncSession, owner_id: int, *, on: date, said_at: datetime) -> Said:
+async def begin(
+    session: AsyncSession, owner_id: int, *, on: date, said_at: datetime, by: str | None = None
+) -> Said:
     """Begin to write what was said; the owner's other writers wait until the session ends.
 
     Parameters
@@ -49,6 +51,8 @@ async def begin(session: AsyncSession, owner_id: int, *, on: date, said_at: date
         The day it speaks of, where an entry does not say otherwise.
     said_at
         The instant it was said, with a zone.
+    by
+        Which member of a group says it.
 
     Raises
     ------
@@ -60,7 +64,7 @@ async def begin(session: AsyncSession, owner_id: int, *, on: date, said_at: date
     fit = checked(Event, {"on": on, "said_at": said_at})
     await hold(session, owner_id)
     batch = await next_id(session, owner_id, Event)
-    return Said(session, owner_id, batch, fit["on"], fit["said_at"])
+    return Said(session, owner_id, batch, fit["on"], fit["said_at"], by)
 
 
 async def record(said: Said, entries: Iterable[Entry]) -> list[int]:
@@ -94,7 +98,9 @@ async def record(said: Said, entries: Iterable[Entry]) -> list[int]:
     return await append(said, listed)
 
 
-async def undo(session: AsyncSession, owner_id: int, *, said_at: datetime) -> Undone:
+async def undo(
+    session: AsyncSession, owner_id: int, *, said_at: datetime, by: str | None = None
+) -> Undone:
     """Add the reverse of the last utterance that was not reversed, and restore what it changed.
 
     Parameters
@@ -105,18 +111,24 @@ async def undo(session: AsyncSession, owner_id: int, *, said_at: datetime) -> Un
         The owner.
     said_at
         The instant the undo was said, with a zone.
+    by
+        Only what this member of a group said; None for the last of all.
 
     Raises
     ------
     NothingToUndo
         Everything was reversed already, or nothing was ever said.
+    OthersSince
+        Somebody else changed the same since.
     CannotUndo
         The log came from an import that somebody edited, and does not fit.
     """
     said = await begin(session, owner_id, on=said_at.date(), said_at=said_at)
-    events = await last_batch(session, owner_id)
+    events = await last_batch(session, owner_id, by=by)
     if not events:
         raise NothingToUndo("nothing is left to undo")
+    if by is not None and await _touched_since(session, owner_id, events):
+        raise OthersSince("somebody else changed the same since")
     try:
         await reverse(said, events)
     except (IntegrityError, Unfit) as error:
@@ -124,7 +136,7 @@ async def undo(session: AsyncSession, owner_id: int, *, said_at: datetime) -> Un
     return Undone(tuple(events))
 
 
-async def last_batch(session: AsyncSession, owner_id: int) -> list[Event]:
+async def last_batch(session: AsyncSession, owner_id: int, *, by: str | None = None) -> list[Event]:
     """Return the entries that `undo` would reverse, first to last; empty where there are none."""
     # Promise: the newest entry that is no reversal and has none. Walks the owner's entries
     # from the newest, so it stops at the first that fits.
@@ -134,6 +146,8 @@ async def last_batch(session: AsyncSession, owner_id: int) -> list[Event]:
         .order_by(Event.id.desc())
         .limit(1)
     )
+    if by is not None:
+        newest = newest.where(Event.payload["details", "by"].as_string() == by)
     batch = await session.scalar(newest)
     if batch is None:
         return []
@@ -144,6 +158,23 @@ async def last_batch(session: AsyncSession, owner_id: int) -> list[Event]:
         .order_by(Event.id)
     )
     return list(await session.scalars(query))
+
+
+async def _touched_since(session: AsyncSession, owner_id: int, events: Sequence[Event]) -> bool:
+    """Whether a later entry that stands is about what these are about: its `before` is theirs."""
+    query = select(Event.kind, Event.plant_id, Event.product_id, Event.water_id).where(
+        Event.owner_id == owner_id, Event.id > events[-1].id, *_standing()
+    )
+    about = {_about(event) for event in events}
+    return any(_about(row) in about for row in await session.execute(query))
+
+
+def _about(
+    entry: Event | Row[EventKind, int | None, int | None, int | None],
+) -> tuple[str, int | None]:
+    """What an entry changed: the table and the row."""
+    model, field = subject_of(entry.kind)
+    return model.__tablename__, getattr(entry, field) if field is not None else None
 
 
 class Passed(NamedTuple):

@@ -17,6 +17,7 @@ from sqlalchemy import (
     JSON,
     BigInteger,
     Date,
+    Double,
     ForeignKey,
     ForeignKeyConstraint,
     Index,
@@ -30,6 +31,7 @@ from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column, validates
 
 from .columns import (
     ID,
+    Rule,
     UtcDateTime,
     amount,
     choice,
@@ -41,7 +43,16 @@ from .columns import (
     text,
     whole,
 )
-from .kinds import EventKind, Hemisphere, LabelUnit, OwnerKind, Units
+from .kinds import (
+    EventKind,
+    Hemisphere,
+    LabelUnit,
+    OwnerKind,
+    PingState,
+    ReminderKind,
+    ReminderState,
+    Units,
+)
 from .names import fold
 
 NAMING = {
@@ -50,6 +61,9 @@ NAMING = {
     "fk": "fk_%(table_name)s_%(column_0_N_name)s",
     "pk": "pk_%(table_name)s",
 }
+
+_OURS: dict[str, Any] = {"rule": Rule(derived=True)}
+"""Columns that say how the channel names somebody, and no export holds."""
 
 _WHERE_OPEN: dict[str, Any] = {
     "sqlite_where": sql("state = 'open'"),
@@ -233,6 +247,79 @@ class Plant(Owned, Named):
     )
 
 
+class Reminder(Owned):
+    """What an owner is reminded of, and when.
+
+    `start` and `due_local` are clock times on the wall in `zone` (ISO 8601, to the second), the
+    rule an RRULE without DTSTART (RFC 5545; None: once). `due_ms` is when the next ping is due
+    (milliseconds since 1970), `due_local` its occurrence as the rule has it: they differ where
+    the person moved it (`moved`) or it waits for the morning. A due moment without an occurrence
+    is to be reckoned anew, without a ping.
+
+    The log has what the person changed; that a ping was promised and the next one is due is no
+    entry of it.
+    """
+
+    __tablename__ = "reminder"
+
+    #: The owner's, so that what is due in a channel is found without looking at the others.
+    channel: Mapped[str] = mapped_column(String(32), info=_OURS)
+    #: Which member of a group set it, None where the owner did.
+    person: Mapped[str | None] = mapped_column(String(128), info=_OURS)
+    kind: Mapped[ReminderKind] = choice(ReminderKind)
+    target: Mapped[dict[str, Any]] = document()
+    rule: Mapped[str | None] = text(200)
+    start: Mapped[str] = text(19)
+    zone: Mapped[str] = text(64)
+    state: Mapped[ReminderState] = choice(ReminderState)
+    due_ms: Mapped[int | None] = mapped_column(BigInteger)
+    due_local: Mapped[str | None] = text(19)
+    moved: Mapped[bool] = flag(False)
+    offered: Mapped[bool] = flag(False)
+    created: Mapped[datetime] = mapped_column(UtcDateTime)
+    text: Mapped[str | None] = text(200)  # last: the name hides the function from here on
+
+    __table_args__ = (
+        # All that an idle look at the clock walks: it is as short as what is due.
+        Index(
+            "ix_reminder_due",
+            "channel",
+            "due_ms",
+            sqlite_where=sql("state = 'active'"),
+            postgresql_where=sql("state = 'active'"),
+        ),
+        Index(
+            "ix_reminder_person",
+            "person",
+            sqlite_where=sql("person IS NOT NULL"),
+            postgresql_where=sql("person IS NOT NULL"),
+        ),
+        CLUSTERED,
+    )
+
+
+class Ping(Owned):
+    """An occurrence of a reminder for which a message was promised; once each, by its key.
+
+    Not part of an export: it is about messages of a channel.
+    """
+
+    __tablename__ = "ping"
+
+    reminder_id: Mapped[int] = mapped_column(ID)
+    due_ms: Mapped[int] = mapped_column(BigInteger)
+    state: Mapped[PingState] = choice(PingState)
+    message_id: Mapped[int | None] = mapped_column(BigInteger)
+    settled_ms: Mapped[int | None] = mapped_column(BigInteger)
+
+    __table_args__ = (
+        ForeignKeyConstraint(["owner_id", "reminder_id"], ["reminder.owner_id", "reminder.id"]),
+        UniqueConstraint("owner_id", "reminder_id", "due_ms"),
+        Index("ix_ping_age", "due_ms"),
+        CLUSTERED,
+    )
+
+
 class Event(Owned):
     """An entry of the log. Never changed (a trigger refuses it), deleted only by forgetting.
 
@@ -249,6 +336,7 @@ class Event(Owned):
     plant_id: Mapped[int | None] = mapped_column(ID)
     product_id: Mapped[int | None] = mapped_column(ID)
     water_id: Mapped[int | None] = mapped_column(ID)
+    reminder_id: Mapped[int | None] = mapped_column(ID)
     payload: Mapped[dict[str, Any]] = document()
     reverses: Mapped[int | None] = mapped_column(ID)
 
@@ -256,6 +344,7 @@ class Event(Owned):
         ForeignKeyConstraint(["owner_id", "plant_id"], ["plant.owner_id", "plant.id"]),
         ForeignKeyConstraint(["owner_id", "product_id"], ["product.owner_id", "product.id"]),
         ForeignKeyConstraint(["owner_id", "water_id"], ["water.owner_id", "water.id"]),
+        ForeignKeyConstraint(["owner_id", "reminder_id"], ["reminder.owner_id", "reminder.id"]),
         ForeignKeyConstraint(["owner_id", "reverses"], ["event.owner_id", "event.id"]),
         Index("ix_event_plant", "owner_id", "plant_id", "happened_on"),
         Index("ix_event_day", "owner_id", "happened_on"),
@@ -352,12 +441,30 @@ class Outbox(Base):
     claimed_by: Mapped[str | None] = mapped_column(String(64))
     free_ms: Mapped[int] = mapped_column(BigInteger)
     tries: Mapped[int]
+    rank: Mapped[int] = mapped_column(default=0, server_default="0")  # the lower goes first
     state: Mapped[str] = mapped_column(String(8))  # open, dead
 
     __table_args__ = (
         Index("ix_outbox_open", "source", "lane", "id", **_WHERE_OPEN),
         {"sqlite_autoincrement": True},
     )
+
+
+class Pace(Base):
+    """How fast a messenger may be written to: one row a chat, and one, `*`, over all of them.
+
+    `free_ms` is when the next request may go out, `full_ms` when all of a burst may again
+    (milliseconds since 1970).
+    """
+
+    __tablename__ = "pace"
+
+    source: Mapped[str] = mapped_column(String(64), primary_key=True)
+    lane: Mapped[str] = mapped_column(String(128), primary_key=True)
+    free_ms: Mapped[float] = mapped_column(Double)
+    full_ms: Mapped[float] = mapped_column(Double)
+
+    __table_args__ = (Index("ix_pace_age", "source", "free_ms"),)
 
 
 class Chat(Base):

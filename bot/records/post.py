@@ -9,7 +9,9 @@ What it promises:
   lane can be claimed (`claim`, `claim_letters`).
 - A claim ends; a worker that lost it can no longer finish (`LostClaim`).
 - A request is sent at least once. Only a crash between the messenger's acceptance and `sent`
-  sends it again.
+  sends it again, and `Claimed.again` says that it may be a second time.
+- The messenger's limits hold over all processes (`claim_letters`): what may go out now is
+  reckoned and written down in the transaction that claims it. Answers go before reminders.
 
 Times are milliseconds since 1970; `source` tells one bot's post from another's.
 """
@@ -26,16 +28,18 @@ from sqlalchemy import (
     Row,
     Select,
     Table,
+    and_,
     bindparam,
     delete,
     exists,
     insert,
+    or_,
     select,
     update,
 )
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from .models import Card, Chat, Inbox, Outbox, Posted, Tap
+from .models import Card, Chat, Inbox, Outbox, Pace, Posted, Tap
 from .owners import Address
 from .upsert import prepared, upserting
 
@@ -73,16 +77,62 @@ class Claimed:
     method: str = ""
     body: dict[str, Any] = field(default_factory=dict)
     answers: dict[str, Any] | None = None
+    again: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """A request to a messenger: `answers` names the message it answers, and of what kind."""
+    """A request to a messenger.
+
+    Attributes
+    ----------
+    lane : what is sent in order: a chat's number, or anything else for what no limit holds for
+    method, body : as the channel sends it
+    answers : the message it answers and of what kind, or the pings it is for
+    rank : those with a lower one go first
+    """
 
     lane: str
     method: str
     body: dict[str, Any]
     answers: dict[str, Any] | None = None
+    rank: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """How much a messenger takes.
+
+    Attributes
+    ----------
+    a_second : requests in a second, over all chats
+    chat_ms : between two requests to one chat [ms]
+    a_minute_per_group : requests to one group, whose number is negative, in any minute
+    """
+
+    a_second: float = 30.0
+    chat_ms: float = 1000.0
+    a_minute_per_group: float = 20.0
+
+    @property
+    def burst(self) -> float:
+        """So many at once, over all chats; the rest of a second's goes out evenly."""
+        return max(1.0, self.a_second / 15)
+
+    @property
+    def step_ms(self) -> float:
+        """Between two requests, over all chats; with a burst no second has more than allowed."""
+        return 1000 / (self.a_second - self.burst)
+
+    @property
+    def group_burst(self) -> float:
+        """So many to a group without more than `chat_ms` between them."""
+        return max(1.0, self.a_minute_per_group / 5)
+
+    @property
+    def group_step_ms(self) -> float:
+        """Between two requests to a group, in the long run."""
+        return 60_000 / (self.a_minute_per_group - self.group_burst)
 
 
 # --- in ----------------------------------------------------------------------------------------
@@ -150,6 +200,7 @@ async def promise(
         {
             "source": source, "lane": n.lane, "method": n.method, "body": n.body,
             "answers": n.answers, "created_ms": now_ms, "free_ms": 0, "tries": 0, "state": "open",
+            "rank": n.rank,
         }
         for n in letters
     ]  # fmt: skip
@@ -158,11 +209,60 @@ async def promise(
 
 
 async def claim_letters(
-    session: AsyncSession, source: str, worker: str, *, now_ms: int, until_ms: int, most: int
+    session: AsyncSession,
+    source: str,
+    worker: str,
+    *,
+    now_ms: int,
+    until_ms: int,
+    most: int,
+    limits: Limits | None = None,
 ) -> list[Claimed]:
-    """Take the oldest waiting request of each lane that nobody has."""
-    rows = await _claim(session, _CLAIM_OUT, _OUT, source, worker, now_ms, until_ms, most)
-    return [Claimed(r.id, r.lane, r.tries, r.created_ms, r.method, r.body, r.answers) for r in rows]
+    """Take the oldest waiting request of each lane that nobody has, and that may go out now."""
+    limits = limits or Limits()
+    whole = await session.scalar(_WHOLE, {"bot": source})
+    full_ms = max(whole or 0.0, float(now_ms))
+    room = int(limits.burst - (full_ms - now_ms) / limits.step_ms + 1e-9)
+    rows = await _claim(
+        session, _CLAIM_OUT, _OUT, source, worker, now_ms, until_ms, min(most, room)
+    )
+    paced = [r for r in rows if is_chat(r.lane)]
+    if paced:
+        full_ms += len(paced) * limits.step_ms
+        await session.execute(
+            _KEEP_PACE(session),
+            [
+                {"source": source, "lane": _ALL, "free_ms": full_ms, "full_ms": full_ms},
+                *(_paced(r, source, now_ms, limits) for r in paced),
+            ],
+        )
+    return [
+        Claimed(
+            r.id, r.lane, r.tries, r.created_ms, r.method, r.body, r.answers,
+            again=r.claimed_by is not None,
+        )
+        for r in rows
+    ]  # fmt: skip
+
+
+def _paced(row: Row[Any], source: str, now_ms: int, limits: Limits) -> dict[str, Any]:
+    """When the next request may go to the chat of this one."""
+    free_ms = now_ms + limits.chat_ms
+    full_ms = free_ms
+    if int(row.lane) < 0:  # a group
+        full_ms = max(row.full_ms or 0.0, float(now_ms)) + limits.group_step_ms
+        free_ms = max(free_ms, full_ms - (limits.group_burst - 1) * limits.group_step_ms)
+    return {"source": source, "lane": row.lane, "free_ms": free_ms, "full_ms": full_ms}
+
+
+def is_chat(lane: str) -> bool:
+    """Whether a lane is a chat's number, and not what no limit holds for."""
+    return lane.removeprefix("-").isdecimal()
+
+
+async def waits(session: AsyncSession, source: str, *, now_ms: int) -> bool:
+    """Whether a request waits for nothing but its turn."""
+    return bool(await session.scalar(_WAITS, {"bot": source, "now": now_ms}))
 
 
 async def sent(session: AsyncSession, letter_ids: Sequence[int]) -> None:
@@ -199,9 +299,15 @@ async def lose(session: AsyncSession, source: str, chat_id: int, *, now_ms: int)
     )
 
 
-async def regain(session: AsyncSession, source: str, chat_id: int) -> None:
-    """Note that a chat can be reached again."""
-    await session.execute(delete(Chat).where(Chat.source == source, Chat.chat_id == chat_id))
+async def regain(session: AsyncSession, source: str, chat_ids: Iterable[int]) -> list[int]:
+    """Note that chats can be reached; returns those that could not be until now."""
+    wanted = list(chat_ids)
+    if not wanted:
+        return []
+    gone = await session.execute(
+        delete(Chat).where(Chat.source == source, Chat.chat_id.in_(wanted)).returning(Chat.chat_id)
+    )
+    return list(gone.scalars())
 
 
 async def lost(session: AsyncSession, source: str, chat_id: int) -> bool:
@@ -300,6 +406,11 @@ async def clear_out(session: AsyncSession, source: str, *, now_ms: int) -> None:
     )
     await session.execute(delete(Posted).where(Posted.source == source, Posted.posted_ms < before))
     await session.execute(delete(Tap).where(Tap.source == source, Tap.tapped_ms < before))
+    await session.execute(
+        delete(Pace).where(
+            Pace.source == source, Pace.free_ms < now_ms, Pace.full_ms < now_ms, Pace.lane != _ALL
+        )
+    )
     await session.execute(delete(Card).where(Card.kept_ms < now_ms - CARD_KEPT_MS))
 
 
@@ -307,7 +418,7 @@ async def clear_out(session: AsyncSession, source: str, *, now_ms: int) -> None:
 
 
 def _heads(table: Table) -> Select[Any]:
-    """The heads of the lanes; PostgreSQL skips what another worker is about to take."""
+    """The heads of the lanes."""
     older = table.alias()
     behind = exists().where(
         older.c.source == table.c.source,
@@ -323,13 +434,39 @@ def _heads(table: Table) -> Select[Any]:
             table.c.free_ms <= bindparam("now"),
             ~behind,
         )
-        .order_by(table.c.id)
         .limit(bindparam("most", type_=Integer))
-        .with_for_update(skip_locked=True)
     )
 
 
-_CLAIM_IN, _CLAIM_OUT = _heads(_IN), _heads(_OUT)
+_ALL = "*"
+_PACE = cast(Table, Pace.__table__)
+_CLAIM_IN = _heads(_IN).order_by(_IN.c.id).with_for_update(skip_locked=True)
+_CLAIM_OUT = (
+    _heads(_OUT)
+    .add_columns(_PACE.c.full_ms)
+    .outerjoin(_PACE, and_(_PACE.c.source == _OUT.c.source, _PACE.c.lane == _OUT.c.lane))
+    .where(or_(_PACE.c.free_ms.is_(None), _PACE.c.free_ms <= bindparam("now")))
+    .order_by(_OUT.c.rank, _OUT.c.id)
+    .with_for_update(of=_OUT, skip_locked=True)
+)
+_WHOLE = (
+    select(_PACE.c.full_ms)
+    .where(_PACE.c.source == bindparam("bot"), _PACE.c.lane == _ALL)
+    .with_for_update()
+)
+_KEEP_PACE = prepared(Pace)(
+    lambda insert: insert.on_conflict_do_update(
+        index_elements=["source", "lane"],
+        set_={f: insert.excluded[f] for f in ("free_ms", "full_ms")},
+    )
+)
+_WAITS = select(
+    exists().where(
+        _OUT.c.source == bindparam("bot"),
+        _OUT.c.state == "open",
+        _OUT.c.free_ms <= bindparam("now"),
+    )
+)
 _FINISH = (
     update(_IN)
     .where(
@@ -361,7 +498,12 @@ async def _claim(
     until_ms: int,
     most: int,
 ) -> Sequence[Row[Any]]:
-    """The heads of the lanes, marked as this worker's."""
+    """The heads of the lanes, marked as this worker's.
+
+    PostgreSQL skips what another worker is about to take; on SQLite there is no other.
+    """
+    if most < 1:
+        return []
     found = await session.execute(heads, {"bot": source, "now": now_ms, "most": most})
     rows: Sequence[Row[Any]] = found.all()
     if rows:

@@ -3,7 +3,7 @@
 The JSON document (UTF-8, one row a line)
 -----------------------------------------
 `format`     always "sinkside-records"
-`version`    1; a program refuses a higher one than it knows
+`version`    2 (1 had no reminders); a program refuses a higher one than it knows
 `settings`   the owner's settings, as `owners.Settings`
 `places`     `id`, `name`
 `waters`     `id`, `kind`, `name`, `hardness_mg_l_caco3`, `ec_ms_cm`, `alkalinity_mg_l_caco3`,
@@ -12,13 +12,15 @@ The JSON document (UTF-8, one row a line)
              `present`
 `plants`     `id`, then as `plants.PlantFields`, `lost_on`, `present`, `last_fed_on`,
              `last_clear_on`, `last_flush_on`, `last_repot_on`
+`reminders`  `id`, then as `reminders.ReminderFields`, `state`, `created`
 `events`     `id`, `batch`, `kind`, `on`, `said_at`, `plant_id`, `product_id`, `water_id`,
-             `payload` (`details`, `before`, `after`), `reverses`
+             `reminder_id`, `payload` (`details`, `before`, `after`), `reverses`
 
 Numbers are in the unit of the field's name, days are YYYY-MM-DD, instants ISO 8601 in UTC.
 What is unknown is left out. `present` is false where an addition was undone. Ids are the
 owner's own, from 1, and other fields refer to them. Where an owner lives in the channel
-(their address) and what they last asked for are not part of it.
+(their address), who of a group set a reminder, which pings were sent, and what they last asked
+for are not part of it.
 
 The CSV files hold the same, one file a list and `settings.csv` with the format and version.
 An empty cell is unknown; a text that a spreadsheet would run as a formula has an apostrophe
@@ -81,7 +83,8 @@ class Preview:
     Attributes
     ----------
     counts
-        Rows by list: places, waters, products, plants, events; lists without rows are left out.
+        Rows by list: places, waters, products, plants, reminders, events; lists without rows
+        are left out.
     problems
         What keeps it from being taken in; at most `export_check.MAX_PROBLEMS`.
     first_on, last_on
@@ -200,7 +203,7 @@ async def import_export(
         setattr(owner, name, value)
     await session.flush()
     for of, model in LISTS.items():
-        rows = [_stored(owner_id, model, row) for row in preview.rows[of]]
+        rows = [_stored(owner, model, row) for row in preview.rows[of]]
         if rows:
             await session.execute(insert(model), rows)
     return dict(preview.counts)
@@ -240,8 +243,11 @@ def _preview(contents: Contents, codes: Mapping[str, Collection[str]]) -> Previe
     )
 
 
-def _stored(owner_id: int, model: type[Base], row: Row) -> dict[str, Any]:
-    stored = {"owner_id": owner_id, **row}
+def _stored(owner: Owner, model: type[Base], row: Row) -> dict[str, Any]:
+    """A row of the file with what follows from it and from whose it is."""
+    stored = {"owner_id": owner.id, **row}
     if "name_key" in columns(model):
         stored["name_key"] = None if row["name"] is None else fold(row["name"])
+    if "channel" in columns(model):
+        stored["channel"] = owner.channel
     return stored

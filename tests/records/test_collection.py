@@ -13,6 +13,7 @@ from bot.records.kinds import EventKind, LabelUnit
 from bot.records.models import Owned, Plant
 from bot.records.plants import PlantFields
 from bot.records.products import ProductFields
+from bot.records.reminders import ReminderFields
 from bot.records.values import changeable
 from bot.records.waters import WaterFields
 
@@ -369,6 +370,7 @@ async def test_there_is_a_most_of_everything(
         ),
         (ProductFields, "Product", {"present", "is_default", "added_on", "removed_on"}),
         (WaterFields, "Water", {"present", "is_default"}),
+        (ReminderFields, "Reminder", {"state", "created"}),
     ],
 )
 def test_what_can_be_told_is_every_column_but_those_we_keep(

@@ -27,13 +27,15 @@ from bot.records import (
     memory,
     open_records,
     owners,
+    pings,
     places,
     plants,
     products,
+    reminders,
     transfer,
     waters,
 )
-from bot.records.kinds import EventKind, OwnerKind, Units
+from bot.records.kinds import EventKind, OwnerKind, PingState, ReminderKind, Units
 from bot.records.log import Entry
 from bot.records.models import Base, Card, Chat, Inbox, Memory, Outbox, Owned, Owner, Posted, Tap
 from bot.records.owners import Address
@@ -42,7 +44,11 @@ from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 
 #: The messenger's post belongs to nobody: it is there for a moment, and asked for by its chat.
 POST = (Inbox, Outbox, Chat, Posted, Tap, Card)
-MODULES = (forget, log, memory, owners, places, plants, products, transfer, waters)
+MODULES = (
+    forget, log, memory, owners, pings, places, plants, products, reminders, transfer, waters,
+)  # fmt: skip
+#: What is due is looked for over all owners of a channel, and so is what is old.
+OVER_ALL = {"pings.due", "pings.promise", "pings.oldest", "pings.clear_out"}
 
 
 def public_queries() -> dict[str, Callable[..., Any]]:
@@ -54,8 +60,15 @@ def public_queries() -> dict[str, Callable[..., Any]]:
         if inspect.iscoroutinefunction(function)
         and function.__module__ == module.__name__
         and not name.startswith("_")
+        and f"{module.__name__.rpartition('.')[2]}.{name}" not in OVER_ALL
     }
 
+
+DUE_MS = 1_772_355_600_000
+REMINDER = reminders.ReminderFields(
+    kind=ReminderKind.FLUSH, target={"plants": [1]}, rule="FREQ=WEEKLY", zone="UTC",
+    start="2026-03-01T09:00:00", due_ms=DUE_MS, due_local="2026-03-01T09:00:00",
+)  # fmt: skip
 
 Call = Callable[[AsyncSession, int], Awaitable[Any]]
 
@@ -83,6 +96,9 @@ READS: dict[str, Call] = {
     "memory.recall": lambda s, o: memory.recall(s, o, "anna"),
     "owners.find": lambda s, _: owners.find(s, ADDRESS),
     "owners.get": owners.get,
+    "pings.is_due": lambda s, o: pings.is_due(s, o, now_ms=DUE_MS),
+    "pings.get_ping": lambda s, o: pings.get_ping(s, o, 1),
+    "pings.unanswered": lambda s, o: pings.unanswered(s, o, since_ms=0),
     "places.listing": places.listing,
     "places.by_name": lambda s, o: places.by_name(s, o, "sill"),
     "places.exists": lambda s, o: places.exists(s, o, 1),
@@ -95,6 +111,8 @@ READS: dict[str, Call] = {
     "products.listing": products.listing,
     "products.by_name": lambda s, o: products.by_name(s, o, "blue tub"),
     "products.default": products.default,
+    "reminders.get": lambda s, o: reminders.get(s, o, 1),
+    "reminders.listing": reminders.listing,
     "transfer.export_json": transfer.export_json,
     "transfer.export_csv": transfer.export_csv,
     "waters.get": lambda s, o: waters.get(s, o, 1),
@@ -136,6 +154,15 @@ WRITES: dict[str, Call] = {
     "waters.add": saying(lambda said: waters.add(said, kind="rain", name="butt")),
     "waters.change": saying(lambda said: waters.change(said, 1, name="main", ec_ms_cm=0.4)),
     "waters.make_default": saying(lambda said: waters.make_default(said, 2)),
+    "reminders.add": saying(lambda said: reminders.add(said, **REMINDER)),
+    "reminders.change": saying(lambda said: reminders.change(said, 1, due_ms=DUE_MS, moved=True)),
+    "pings.due_of": lambda s, o: pings.due_of(s, o, now_ms=DUE_MS),
+    "pings.note_sent": lambda s, o: pings.note_sent(s, o, [1], message_id=1),
+    "pings.note_failed": lambda s, o: pings.note_failed(s, o, [1], now_ms=DUE_MS),
+    "pings.settle": lambda s, o: pings.settle(s, o, 1, PingState.DONE, now_ms=DUE_MS),
+    "reminders.pause_all": lambda s, _: reminders.pause_all(s, ADDRESS),
+    "reminders.resume_all": lambda s, _: reminders.resume_all(s, ADDRESS),
+    "reminders.end": saying(lambda said: reminders.end(said, [1])),
     "owners.readdress": lambda s, o: owners.readdress(
         s, o, Address(OwnerKind.PERSON, "terminal", "anna 2")
     ),
@@ -159,6 +186,12 @@ async def grow(session: AsyncSession, address: Address) -> int:
         await plants.add(said, name=plant)
     await log.record(said, [Entry(EventKind.FED, plant_id) for plant_id in (1, 2)])
     await memory.remember(session, owner.id, "anna", request={}, said_at=NOW)
+    await reminders.add(said, **REMINDER)
+    due = await pings.due_of(session, owner.id, now_ms=DUE_MS)
+    assert due is not None
+    [one] = due.reminders
+    promised = pings.Promised(owner.id, 1, one.ping_id, DUE_MS, True, DUE_MS, one.due_local)
+    await pings.promise(session, [promised])
     return owner.id
 
 
@@ -255,6 +288,7 @@ NAMED = re.compile(rf"\b(?:FROM|JOIN|UPDATE|INTO) ({TABLES})\b(?: AS (\w+))?")
 # what the post keeps of them for a while.
 BY_PERSON = re.compile(
     r"DELETE FROM memory WHERE memory\.person = \? AND \(?EXISTS"
+    r"|UPDATE reminder SET person=\? WHERE reminder\.person = \? AND reminder\.channel = \?$"
     r"|DELETE FROM card WHERE card\.channel = \? AND card\.external_id = \?$"
     r"|DELETE FROM posted WHERE posted\.person = \? AND "
 )
@@ -272,7 +306,7 @@ def without_owner(sent: str) -> list[str]:
         elif sent.startswith("INSERT"):
             found = re.search(r"INTO \w+ \([^)]*\bowner_id\b", sent)
         else:
-            found = re.search(rf"\b{called}\.owner_id = (\?|\w+\.owner_id)", sent)
+            found = re.search(rf"\b{called}\.owner_id (= (\?|\w+\.owner_id)|IN \(\?\))", sent)
         if not found:
             missing.append(called)
     return missing
@@ -284,6 +318,8 @@ def without_owner(sent: str) -> list[str]:
         ("SELECT plant.id FROM plant WHERE plant.owner_id = ? AND plant.id = ?", []),
         ("SELECT plant.id FROM plant WHERE plant.id = ?", ["plant"]),
         ("SELECT plant.owner_id FROM plant", ["plant"]),
+        ("SELECT plant.id FROM plant WHERE plant.owner_id IN (?) AND plant.id = ?", []),
+        ("SELECT plant.id FROM plant WHERE plant.owner_id IN (?, ?)", ["plant"]),
         ("DELETE FROM event", ["event"]),
         ("UPDATE water SET name=? WHERE water.id = ?", ["water"]),
         ("SELECT 1 FROM event AS event_1 WHERE event_1.id = ? AND event.owner_id = ?", ["event_1"]),

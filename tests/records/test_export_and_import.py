@@ -26,16 +26,19 @@ from bot.records import (
     places,
     plants,
     products,
+    reminders,
     transfer,
     waters,
 )
-from bot.records.kinds import EventKind, LabelUnit, OwnerKind, Units
+from bot.records.kinds import EventKind, LabelUnit, OwnerKind, ReminderKind, Units
 from bot.records.log import Entry
 from bot.records.models import Owner
 
 from .records_kit import ADDRESS, NOW, TODAY, begin
 
 Document = dict[str, Any]
+
+COUNTS = {"places": 1, "waters": 1, "products": 2, "plants": 3, "reminders": 3, "events": 33}
 
 
 async def grow(records: Records, owner_id: int) -> None:
@@ -81,6 +84,28 @@ async def grow(records: Records, owner_id: int) -> None:
         await log.undo(session, owner_id, said_at=NOW)
     async with records.writing() as session:
         await plants.lose(await begin(session, owner_id), [ruby.id])
+    await remind(records, owner_id, opal.id)
+
+
+async def remind(records: Records, owner_id: int, plant_id: int) -> None:
+    """Put one reminder on record that was moved, one that ended and one that was undone."""
+    about = reminders.ReminderFields(
+        kind=ReminderKind.OTHER, text="=look at Opal", target={"plants": [plant_id], "place": None},
+        start="2026-03-02T09:00:00", zone="Europe/Lisbon", due_ms=1_772_442_000_000,
+        due_local="2026-03-02T09:00:00",
+    )  # fmt: skip
+    async with records.writing() as session:
+        said = await begin(session, owner_id)
+        first = await reminders.add(said, rule="FREQ=DAILY;INTERVAL=10", person="ben", **about)
+        second = await reminders.add(said, **about)
+    async with records.writing() as session:
+        said = await begin(session, owner_id)
+        await reminders.change(said, first.id, due_ms=1_772_528_400_000, moved=True)
+        await reminders.end(said, [second.id])
+    async with records.writing() as session:
+        await reminders.add(await begin(session, owner_id), **about)
+    async with records.writing() as session:
+        await log.undo(session, owner_id, said_at=NOW)
 
 
 async def export(records: Records, owner_id: int) -> str:
@@ -101,7 +126,7 @@ async def test_a_document_comes_back_exactly(
     assert preview.problems == ()
     async with records.writing() as session:
         counts = await transfer.import_export(session, neighbour_id, preview)
-    assert counts == {"places": 1, "waters": 1, "products": 2, "plants": 3, "events": 27}
+    assert counts == COUNTS
     assert await export(records, neighbour_id) == exported
 
 
@@ -123,9 +148,12 @@ async def test_undo_goes_on_after_an_import(
     async with records.writing() as session:
         await transfer.import_export(session, neighbour_id, transfer.read_export(exported))
     async with records.writing() as session:
-        undone = await log.undo(session, neighbour_id, said_at=NOW)
-    assert [event.kind for event in undone.events] == [EventKind.LOST]
+        undone = [await log.undo(session, neighbour_id, said_at=NOW) for _ in range(3)]
+    assert [[event.kind for event in utterance.events] for utterance in undone] == [
+        [EventKind.REMINDER] * 2, [EventKind.REMINDER] * 2, [EventKind.LOST],
+    ]  # fmt: skip
     async with records.reading() as session:
+        assert await reminders.listing(session, neighbour_id) == []
         found = await plants.by_name(session, neighbour_id, '\'ruby, "THE" great')
     assert found is not None
     assert found.lost_on is None
@@ -135,7 +163,7 @@ async def test_the_preview_counts_before_anything_is_written(
     records: Records, owner_id: int, exported: str
 ) -> None:
     preview = transfer.read_export(exported)
-    assert preview.counts == {"places": 1, "waters": 1, "products": 2, "plants": 3, "events": 27}
+    assert preview.counts == COUNTS
     assert (preview.first_on, preview.last_on) == (TODAY, TODAY + timedelta(21))
     assert await export(records, owner_id) == exported
 
@@ -210,7 +238,7 @@ def test_an_empty_collection_is_a_document_too() -> None:
         ('{"format": "sinkside-records"}', errors.BrokenFile),
         ('{"format": "sinkside-records", "version": true}', errors.BrokenFile),
         ('{"format": "sinkside-records", "version": 0}', errors.BrokenFile),
-        ('{"format": "sinkside-records", "version": 2, "new": []}', errors.NewerFile),
+        ('{"format": "sinkside-records", "version": 3, "new": []}', errors.NewerFile),
         ('{"format": "sinkside-records", "version": 1, "new": []}', errors.BrokenFile),
         ('{"format": "sinkside-records", "version": 1, "plants": {}}', errors.BrokenFile),
         ('{"format": "sinkside-records", "version": 1, "plants": [1]}', errors.BrokenFile),
@@ -264,7 +292,8 @@ async def document(sqlite_records: Records) -> Document:
     """A whole collection: waters 1; products 1, 2 (undone); plants 1 (lost), 2, 3 (undone).
 
     Events: 1 settings, 2 and 3 water, 4 and 5 product, 6 and 7 added, 8 to 19 care, 20 to 22
-    the reverse of 17 to 19, 23 and 24 added, 25 and 26 their reverse, 27 lost.
+    the reverse of 17 to 19, 23 and 24 added, 25 and 26 their reverse, 27 lost, 28 to 33
+    reminders: 1 (moved), 2 (ended), 3 (undone), the last the reverse of its adding.
     """
     async with sqlite_records.writing() as session:
         owner = await owners.find_or_add(session, ADDRESS, created_at=NOW)
@@ -292,6 +321,21 @@ PROBLEMS: list[tuple[Callable[[Document], None], str, str]] = [
     ),
     (change("products.0.n", 90), "products id 1", "over 100"),
     (change("products.1.is_default", True), "products", "more than one default"),
+    (change("reminders.0.rule", "FREQ=SECONDLY"), "reminders id 1", "rule: not a rule"),
+    (change("reminders.0.start", "2026-02-30T09:00:00"), "reminders id 1", "start: not a clock"),
+    (change("reminders.0.zone", "Atlantis/Centre"), "reminders id 1", "zone: not a zone"),
+    (change("reminders.0.due_ms", None), "reminders id 1", "due_ms: what comes"),
+    (change("reminders.0.due_ms", 1.5), "reminders[1].due_ms", "whole number"),
+    (change("reminders.1.state", "active"), "reminders id 2", "due_ms: what comes"),
+    (change("reminders.1.due_local", "2026-03-02T09:00:00"), "reminders id 2", "without a moment"),
+    (change("reminders.1.state", "asleep"), "reminders[2].state", "one of"),
+    (change("reminders.0.target", {"plants": [9]}), "reminders id 1.target", "plant that is not"),
+    (change("reminders.0.target", {"plants": ["1"]}), "reminders id 1", "plants are numbers"),
+    (change("reminders.0.target", {"birds": []}), "reminders id 1", "cannot take 'birds'"),
+    (change("reminders.0.person", "ben"), "reminders[1].person", "no such field"),
+    (change("reminders.0.channel", "terminal"), "reminders[1].channel", "no such field"),
+    (change("events.27.reminder_id", 9), "events id 28.reminder_id", "no row 9"),
+    (change("events.27.reminder_id", None), "events id 28.payload", "what changed"),
     (change("settings.units", "stones"), "settings.units", "one of"),
     (change("settings.external_id", "ben"), "settings.external_id", "no such field"),
     (change("events.0.kind", "danced"), "events[1].kind", "one of"),
@@ -354,7 +398,8 @@ def csv_files(document: Document) -> dict[str, str]:
 def test_a_spreadsheet_finds_no_formula_in_a_text(document: Document) -> None:
     files = csv_files(document)
     assert set(files) == {
-        *("settings.csv", "places.csv", "waters.csv", "products.csv", "plants.csv", "events.csv")
+        *("settings.csv", "places.csv", "waters.csv", "products.csv", "plants.csv"),
+        *("reminders.csv", "events.csv"),
     }
     names = [row["name"] for row in csv.DictReader(io.StringIO(files["products.csv"]))]
     assert names == ["'=blue tub", "gone too"]
@@ -376,7 +421,7 @@ def test_a_spreadsheet_finds_no_formula_in_a_text(document: Document) -> None:
         (lambda files: files.update({"settings.csv": "format,version\n"}), errors.BrokenFile),
         (lambda files: files.update({"settings.csv": "format\nother\n"}), errors.ForeignFile),
         (
-            lambda files: files.update({"settings.csv": "format,version\nsinkside-records,2\n"}),
+            lambda files: files.update({"settings.csv": "format,version\nsinkside-records,3\n"}),
             errors.NewerFile,
         ),
     ],

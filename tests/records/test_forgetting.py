@@ -6,7 +6,8 @@ import asyncio
 from pathlib import Path
 
 import pytest
-from sqlalchemy import make_url, text
+from sqlalchemy import make_url, select, text
+from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.records import (
     Records,
@@ -16,15 +17,17 @@ from bot.records import (
     memory,
     open_records,
     owners,
+    pings,
     places,
     plants,
     products,
+    reminders,
     transfer,
     waters,
 )
-from bot.records.kinds import EventKind, OwnerKind
+from bot.records.kinds import EventKind, OwnerKind, ReminderKind
 from bot.records.log import Entry
-from bot.records.models import Base
+from bot.records.models import Base, Reminder
 from bot.records.owners import Address
 
 from .records_kit import ADDRESS, NOW, Databases, begin
@@ -42,9 +45,29 @@ async def grow(records: Records, owner_id: int) -> None:
         await memory.remember(session, owner_id, "anna", request={"a": 1}, said_at=NOW)
     async with records.writing() as session:
         await log.undo(session, owner_id, said_at=NOW)
+        await remind(session, owner_id)
 
 
-COUNTS = {"place": 1, "water": 1, "product": 1, "plant": 1, "event": 10, "memory": 1}
+ABOUT = reminders.ReminderFields(
+    kind=ReminderKind.FLUSH, target={"everything": True}, rule="FREQ=WEEKLY", zone="UTC",
+    start="2026-03-01T09:00:00", due_ms=1_772_355_600_000, due_local="2026-03-01T09:00:00",
+)  # fmt: skip
+
+
+async def remind(session: AsyncSession, owner_id: int, person: str | None = None) -> None:
+    """A reminder with a ping."""
+    await reminders.add(await begin(session, owner_id), person=person, **ABOUT)
+    due = await pings.due_of(session, owner_id, now_ms=1_772_355_600_000)
+    assert due is not None
+    [one] = due.reminders
+    promised = pings.Promised(owner_id, one.id, one.ping_id, one.due_ms, True, None, None)
+    await pings.promise(session, [promised])
+
+
+COUNTS = {
+    "place": 1, "water": 1, "product": 1, "plant": 1, "event": 11, "memory": 1, "reminder": 1,
+    "ping": 1,
+}  # fmt: skip
 
 
 async def test_forgetting_says_what_it_deleted_and_leaves_nothing(
@@ -89,6 +112,21 @@ async def test_groups_forget_what_the_person_asked_for(records: Records, owner_i
         # Another person of the group, and whoever has the same name in another channel.
         assert await memory.recall(session, group.id, "ben") is not None
         assert await memory.recall(session, elsewhere.id, "anna") is not None
+
+
+async def test_groups_keep_a_reminder_and_not_whose_it_was(records: Records, owner_id: int) -> None:
+    async with records.writing() as session:
+        for channel in ("terminal", "telegram"):
+            for number, person in enumerate(("anna", "ben")):
+                address = Address(OwnerKind.GROUP, channel, f"club {number}")
+                group = await owners.find_or_add(session, address, created_at=NOW)
+                await remind(session, group.id, person)
+        await forget.forget(session, owner_id)
+    async with records.reading() as session:
+        left = await session.execute(select(Reminder.channel, Reminder.person))
+        assert sorted(left, key=str) == [
+            ("telegram", "anna"), ("telegram", "ben"), ("terminal", "ben"), ("terminal", None),
+        ]  # fmt: skip
 
 
 async def test_forgetting_a_group_leaves_its_people(records: Records, owner_id: int) -> None:

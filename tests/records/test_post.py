@@ -10,7 +10,7 @@ from sqlalchemy import func, select
 from bot.records import Records, forget, owners, plants, post
 from bot.records.errors import BadValue
 from bot.records.models import Inbox, Owner, Plant
-from bot.records.post import MOST_TRIES, Arrived, Letter, LostClaim
+from bot.records.post import MOST_TRIES, Arrived, Letter, Limits, LostClaim
 
 from .records_kit import ADDRESS, NOW, begin
 
@@ -85,10 +85,14 @@ async def test_an_update_that_always_fails_is_left_to_the_operator(records: Reco
     assert await claim(records, "w1", now_ms=9000) == [number + 1]  # and holds up no other
 
 
+#: Limits that no test here reaches.
+FAST = Limits(1e6, 0, 1e6)
+
+
 async def letters(records: Records, now_ms: int = 0) -> list[tuple[int, str]]:
     async with records.writing() as session:
         rows = await post.claim_letters(
-            session, BOT, "w1", now_ms=now_ms, until_ms=now_ms + 100, most=9
+            session, BOT, "w1", now_ms=now_ms, until_ms=now_ms + 100, limits=FAST, most=9
         )
     return [(row.id, str(row.body["text"])) for row in rows]
 
@@ -118,7 +122,7 @@ async def test_a_chat_that_is_lost_gets_nothing_any_more(records: Records) -> No
         assert await post.lost(session, BOT, 5)
     assert await letters(records) == []
     async with records.writing() as session:
-        await post.regain(session, BOT, 5)
+        assert await post.regain(session, BOT, [5, 6]) == [5]
         assert not await post.lost(session, BOT, 5)
 
 
@@ -175,6 +179,85 @@ async def test_who_is_forgotten_leaves_no_text_in_the_post(records: Records) -> 
         assert await post.card(session, "theirs") == "6 l"
         assert await post.asker(session, bot, 5, 6) is None
         assert await post.asker(session, bot, 5, 8) == "somebody else"
+
+
+# --- how fast -----------------------------------------------------------------------------------
+
+
+async def sent_at(
+    records: Records, lanes: list[str], limits: Limits, *, until_ms: int, step_ms: int = 7
+) -> dict[str, list[int]]:
+    """When each lane's requests go out, two workers asking in turn on a clock of ours [ms]."""
+    async with records.writing() as session:
+        await post.promise(session, BOT, [Letter(n, "sendMessage", {}) for n in lanes], now_ms=0)
+    at: dict[str, list[int]] = {}
+    for number, now in enumerate(range(1_000_000, 1_000_000 + until_ms, step_ms)):
+        async with records.writing() as session:
+            claimed = await post.claim_letters(
+                session, BOT, f"w{number % 2}",
+                now_ms=now, until_ms=now + 60_000, most=32, limits=limits,
+            )  # fmt: skip
+            await post.sent(session, [c.id for c in claimed])
+        for letter in claimed:
+            at.setdefault(letter.lane, []).append(now - 1_000_000)
+    return at
+
+
+def most_within(times: list[int], span_ms: int) -> int:
+    """The most of these within any stretch of so long."""
+    times = sorted(times)
+    return max(sum(1 for t in times if s <= t < s + span_ms) for s in times)
+
+
+async def test_no_second_has_more_than_the_messenger_takes(records: Records) -> None:
+    # 30 a second over all: the messenger's FAQ on limits
+    at = await sent_at(records, [str(n) for n in range(100, 180)], Limits(), until_ms=3500)
+    times = [t for lane in at.values() for t in lane]
+    assert len(times) == 80
+    assert 25 <= most_within(times, 1000) <= 30
+
+
+async def test_a_chat_gets_one_a_second_in_its_order(records: Records) -> None:
+    at = await sent_at(records, ["5", "5", "6", "5"], Limits(), until_ms=2500)
+    assert len(at["5"]) == 3
+    assert all(b - a >= 1000 for a, b in zip(at["5"], at["5"][1:], strict=False))
+    assert at["6"][0] < 1000  # is not held up by the other
+
+
+async def test_no_minute_of_a_group_has_more_than_twenty(records: Records) -> None:
+    at = await sent_at(records, ["-7"] * 40, Limits(), until_ms=130_000, step_ms=250)
+    assert len(at["-7"]) > 30
+    assert most_within(at["-7"], 60_000) <= 20
+    assert most_within(at["-7"], 1000) == 1
+
+
+async def test_what_no_limit_holds_for_does_not_wait(records: Records) -> None:
+    at = await sent_at(records, ["tap:1"] * 5, Limits(), until_ms=200)
+    assert len(at["tap:1"]) == 5
+
+
+async def test_answers_go_before_reminders(records: Records) -> None:
+    async with records.writing() as session:
+        letters_ = [Letter("8", "sendMessage", {}, rank=1), Letter("9", "sendMessage", {})]
+        await post.promise(session, BOT, letters_, now_ms=0)
+        claimed = await post.claim_letters(
+            session, BOT, "w", now_ms=1, until_ms=60_001, most=1, limits=FAST
+        )
+    assert [c.lane for c in claimed] == ["9"]
+
+
+async def test_a_request_whose_sender_died_says_that_it_may_be_a_second_time(
+    records: Records,
+) -> None:
+    await promise(records, "one")
+    told = []
+    for now in (1, 70_000):
+        async with records.writing() as session:
+            claimed = await post.claim_letters(
+                session, BOT, "w", now_ms=now, until_ms=now + 60_000, most=9, limits=FAST
+            )
+            told += [c.again for c in claimed]
+    assert told == [False, True]
 
 
 # --- kept together ------------------------------------------------------------------------------
