@@ -8,23 +8,24 @@ from __future__ import annotations
 
 import hashlib
 import time
-from collections.abc import AsyncIterator, Sequence
+from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager, suppress
-from dataclasses import dataclass, field
-from typing import Any
+from dataclasses import dataclass, field, replace
+from typing import Any, TypeAlias
 
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from bot.conversation import reminding
 from bot.conversation.answer import Answer
 from bot.conversation.talk import Conversation
 from bot.conversation.turn import Incoming
-from bot.records import Records, owners, post
+from bot.records import Records, owners, pings, post, reminders
 from bot.records.errors import OwnerExists
 from bot.records.kinds import OwnerKind
 from bot.records.models import Posted
-from bot.records.post import Arrived, Claimed, Letter, LostClaim
+from bot.records.post import Arrived, Claimed, Letter, Limits, LostClaim
 
-__all__ = ["Arrived", "Claimed", "Letter", "LostClaim", "Postbox", "Settled", "Work"]
+__all__ = ["Arrived", "Claimed", "Letter", "Limits", "LostClaim", "Postbox", "Settled", "Work"]
 
 #: How long a claim holds [ms]: longer than any update takes, short enough to wait for.
 CLAIM_MS = 60_000
@@ -133,12 +134,12 @@ class Work:
         """The chat has removed or blocked us: nothing more is sent there."""
         self.letters = [n for n in self.letters if n.lane != str(chat_id)]
         async with self.records.writing() as session:
-            await post.lose(session, self.source, chat_id, now_ms=now_ms())
+            await _lose(session, self.source, chat_id, now_ms())
 
     async def come_back(self, chat_id: int) -> None:
         """The chat can be written to again."""
         async with self.records.writing() as session:
-            await post.regain(session, self.source, chat_id)
+            await _regain(session, self.source, [chat_id])
 
     async def move_group(self, channel: str, old_id: int, new_id: int) -> None:
         """A group has a new number: its records and what waits for it go along."""
@@ -146,16 +147,26 @@ class Work:
             await _move_group(session, self.source, channel, old_id, new_id)
 
 
+#: Makes the requests that show pings to whom they are for.
+WritePing: TypeAlias = Callable[[Work, str, Answer], Awaitable[list[Letter]]]
+
+
 class Postbox:
     """The post of one bot, as one process sees it."""
 
     def __init__(
-        self, records: Records, conversation: Conversation, source: str, worker: str
+        self,
+        records: Records,
+        conversation: Conversation,
+        source: str,
+        worker: str,
+        limits: Limits | None = None,
     ) -> None:
         self._records = records
         self._conversation = conversation
         self.source = source
         self.worker = worker
+        self.limits = limits or post.Limits()
         self._channel = source.partition(":")[0]
 
     # --- in ---
@@ -209,12 +220,7 @@ class Postbox:
         at = now_ms()
         async with self._records.writing() as session:
             await post.sent(session, [c.id for c, _ in settled.sent])
-            answers = [
-                {**letter.answers, "answer_id": made}
-                for letter, made in settled.sent
-                if letter.answers is not None and made is not None
-            ]
-            await post.note_answers(session, self.source, answers, now_ms=at)
+            await self._note(session, settled, at)
             for letter, free_ms, tries in settled.later:
                 await post.postpone(session, letter.id, free_ms=free_ms, tries=tries)
             for letter, new_id in settled.moved:
@@ -223,17 +229,104 @@ class Postbox:
             for letter in settled.dead:
                 await post.postpone(session, letter.id, free_ms=at, tries=letter.tries, dead=True)
             for chat_id in settled.lost:
-                await post.lose(session, self.source, chat_id, now_ms=at)
+                await _lose(session, self.source, chat_id, at)
+            reached = [int(n.lane) for n, _ in settled.sent if post.is_chat(n.lane)]
+            await _regain(session, self.source, reached)
             if most < 1:
                 return []
             return await post.claim_letters(
-                session, self.source, self.worker, now_ms=at, until_ms=at + CLAIM_MS, most=most
-            )
+                session, self.source, self.worker,
+                now_ms=at, until_ms=at + CLAIM_MS, most=most, limits=self.limits,
+            )  # fmt: skip
+
+    async def waits(self) -> bool:
+        """Whether a request waits for nothing but its turn."""
+        async with self._records.reading() as session:
+            return await post.waits(session, self.source, now_ms=now_ms())
+
+    async def _note(self, session: AsyncSession, settled: Settled, at: int) -> None:
+        """Remember which message answers which, and what became of pings."""
+        answers = []
+        for letter, made in settled.sent:
+            if letter.answers is None:
+                continue
+            if "pings" in letter.answers:
+                owner_id, ping_ids = letter.answers["pings"]
+                await pings.note_sent(session, owner_id, ping_ids, message_id=made)
+            elif made is not None:
+                answers.append({**letter.answers, "answer_id": made})
+        await post.note_answers(session, self.source, answers, now_ms=at)
+        for letter in settled.dead:
+            if letter.answers is not None and "pings" in letter.answers:
+                owner_id, ping_ids = letter.answers["pings"]
+                await pings.note_failed(session, owner_id, ping_ids, now_ms=at)
+
+    # --- reminders ---
+
+    async def next_due_ms(self) -> int | None:
+        """When the first of all reminders comes, or should have come [ms]; None: there is none."""
+        async with self._records.reading() as session:
+            return await pings.oldest(session, self._channel)
+
+    async def remind(self, write: WritePing, most: int) -> int:
+        """Promise messages for what is due, and say when each reminder comes next.
+
+        In one transaction: after a crash what was due is promised, or still due.
+
+        Parameters
+        ----------
+        write : makes the requests that show an owner's pings
+        most : reminders to look for at once
+
+        Returns
+        -------
+        int
+            How many owners something was due to.
+        """
+        at = now_ms()
+        async with self._records.together() as records:
+            work = Work(self._conversation, records, self.source)
+            async with records.writing() as session:
+                found = await pings.due(session, self._channel, now_ms=at, most=most)
+                due = [reminding.reckon(owner, at) for owner in found]
+                await pings.promise(session, [p for one in due for p in one.promised])
+            for one in due:
+                if not one.pinging:
+                    continue
+                answer = await self._conversation.ping(one, records)
+                for letter in await write(work, one.owner.address.external_id, answer):
+                    work.send(
+                        replace(
+                            letter, answers={"pings": [one.owner.owner_id, one.ping_ids]}, rank=1
+                        )
+                    )
+            async with records.closing() as session:
+                await post.promise(session, self.source, work.letters, now_ms=at)
+        return len(found)
 
     async def clear_out(self) -> None:
         """Delete what is kept no longer."""
         async with self._records.writing() as session:
             await post.clear_out(session, self.source, now_ms=now_ms())
+            await pings.clear_out(session, now_ms=now_ms())
+
+
+async def _lose(session: AsyncSession, source: str, chat_id: int, at: int) -> None:
+    """A chat cannot be reached: nothing waits for it, and its reminders pause."""
+    await post.lose(session, source, chat_id, now_ms=at)
+    await reminders.pause_all(session, address_of(source.partition(":")[0], chat_id))
+
+
+async def _regain(session: AsyncSession, source: str, chat_ids: Sequence[int]) -> None:
+    """Chats can be reached: the reminders of those that could not be come again."""
+    for chat_id in await post.regain(session, source, chat_ids):
+        await reminders.resume_all(session, address_of(source.partition(":")[0], chat_id))
+
+
+def address_of(channel: str, chat_id: int) -> owners.Address:
+    """Whose chat a number is: groups have negative ones."""
+    kind = OwnerKind.GROUP if chat_id < 0 else OwnerKind.PERSON
+    return owners.Address(kind, channel, str(chat_id))
 
 
 async def _move_group(

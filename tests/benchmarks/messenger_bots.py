@@ -29,10 +29,11 @@ async def sinkside(url: str, database: str) -> None:
     from bot.conversation.postbox import Postbox
     from bot.conversation.talk import Conversation
     from bot.records import open_records
+    from bot.records.post import Limits
 
     records = await open_records(database)
     conversation = Conversation(records)
-    channel = Channel(TOKEN, api_url=url, a_second=1e6, a_minute_per_group=1e6)
+    channel = Channel(TOKEN, api_url=url, limits=Limits(1e6, 0, 1e6))
     service = Service(channel, lambda source: Postbox(records, conversation, source, "bench"))
     await service.run()
 

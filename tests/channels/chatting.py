@@ -12,12 +12,14 @@ from typing import Any
 from sqlalchemy import func, select
 
 from bot.channels.telegram.serving import Channel, Service
-from bot.conversation.postbox import Postbox
+from bot.conversation.postbox import Limits, Postbox
 from bot.conversation.talk import Conversation
 from bot.records import Records
 from bot.records.models import Inbox, Outbox
 from tests.channels.loopback import TOKEN, Loopback, Request
 
+#: So that no test waits for its turn; what the limits hold is tested by itself.
+NO_LIMITS = Limits(1e6, 0, 1e6)
 LINE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 
 
@@ -129,9 +131,7 @@ async def served(
     records: Records, loopback: Loopback, worker: str = "w1", **settings: Any
 ) -> AsyncIterator[Service]:
     """The bot, running."""
-    channel = Channel(
-        TOKEN, api_url=loopback.url, **{"a_second": 1000, "a_minute_per_group": 1000, **settings}
-    )
+    channel = Channel(TOKEN, api_url=loopback.url, **{"limits": NO_LIMITS, **settings})
     conversation = Conversation(records)
     service = Service(channel, lambda source: Postbox(records, conversation, source, worker))
     ready = asyncio.Event()

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import base64
 import logging
 from collections.abc import Awaitable, Callable
+from dataclasses import replace
 from typing import Any
 
 from telegram import (
@@ -33,6 +35,15 @@ log = logging.getLogger("sinkside.telegram")
 #: A request that the network failed so often is given up: with doubling waits, half an hour.
 MOST_TRIES = 11
 _NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
+
+
+def as_sent(letter: Claimed) -> Claimed:
+    """A request as it goes out: one that may have gone out before says so, where it has words."""
+    body = dict(letter.body)
+    note = body.pop("again", None)
+    if letter.again and note and "text" in body:
+        body["text"] = f"{body['text']}\n{note}"
+    return replace(letter, body=body)
 
 
 async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
@@ -100,6 +111,24 @@ async def _edit(bot: Bot, body: dict[str, Any]) -> int | None:
     return made.message_id if isinstance(made, Message) else int(body["message_id"])
 
 
+async def _photo(bot: Bot, body: dict[str, Any]) -> int | None:
+    """A picture; where the messenger refuses it, at least what stands below it."""
+    replies, photo = body.get("reply_parameters"), body["photo"]
+    try:
+        made = await bot.send_photo(
+            body["chat_id"],
+            InputFile(base64.b64decode(photo["content"]), filename=photo["name"]),
+            caption=body["caption"],
+            message_thread_id=body.get("message_thread_id"),
+            reply_parameters=ReplyParameters(**replies) if replies else None,
+            reply_markup=_markup(body, bot),
+        )
+    except BadRequest as error:
+        log.warning("a picture was refused: %s", error)
+        return await _message(bot, {**body, "text": body["caption"]})
+    return made.message_id
+
+
 async def _document(bot: Bot, body: dict[str, Any]) -> int | None:
     file = InputFile(body["file"]["content"].encode("utf-8"), filename=body["file"]["name"])
     made = await bot.send_document(
@@ -140,6 +169,7 @@ async def _inline(bot: Bot, body: dict[str, Any]) -> int | None:
 _METHODS: dict[str, Callable[[Bot, dict[str, Any]], Awaitable[int | None]]] = {
     "sendMessage": _message,
     "editMessageText": _edit,
+    "sendPhoto": _photo,
     "sendDocument": _document,
     "answerCallbackQuery": _tap,
     "answerInlineQuery": _inline,

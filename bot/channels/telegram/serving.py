@@ -10,7 +10,7 @@ import logging
 import warnings
 from collections.abc import Callable, Coroutine
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 from urllib.parse import urlsplit
 
@@ -23,8 +23,17 @@ from bot.channels.telegram.carrying import FAULT, WORK, Carrier
 from bot.channels.telegram.hearing import COMMANDS, lane_of
 from bot.channels.telegram.menu import ALLOWED_UPDATES, set_out
 from bot.channels.telegram.requests import Requests
-from bot.channels.telegram.sending import send
-from bot.conversation.postbox import Arrived, Claimed, Letter, LostClaim, Postbox, Settled
+from bot.channels.telegram.sending import as_sent, send
+from bot.conversation.postbox import (
+    Arrived,
+    Claimed,
+    Letter,
+    Limits,
+    LostClaim,
+    Postbox,
+    Settled,
+    now_ms,
+)
 from bot.conversation.wording import languages, wording
 
 log = logging.getLogger("sinkside.telegram")
@@ -32,12 +41,18 @@ log = logging.getLogger("sinkside.telegram")
 #: Updates worked on at once, and requests on their way at once.
 WORKERS = 16
 SENDERS = 32
+#: Reminders that are promised in one transaction.
+REMINDERS = 20
 #: One long poll [s], and the wait after one that failed [s].
 POLL_S = 30
 _POLL_AGAIN_S = 3.0
 #: Where nothing happens, what failed is looked for so often [s].
 _IDLE_S = 1.0
 _CLEAR_OUT_S = 3600.0
+#: Where requests wait only for their turn, the next is looked for so often [s].
+_TURN_S = 0.02
+#: What another process has put on record is seen so soon [s].
+_LOOK_S = 1.0
 #: What comes within this time is claimed or written down together [s].
 _GATHER_S = 0.004
 #: Running work may end so long after we are told to stop [s].
@@ -63,16 +78,16 @@ class Channel:
     api_url : of another Bot API server than the messenger's own, None for that
     webhook_url : where updates are delivered to, None to poll for them
     listen : host and port of the webhook
-    a_second : requests to the messenger in a second, over all chats
-    a_minute_per_group : requests to one group in a minute
+    limits : how much the messenger takes, over all processes
+    receives : whether this process takes updates in; if not, it only reminds and sends
     """
 
     token: str
     api_url: str | None = None
     webhook_url: str | None = None
     listen: tuple[str, int] = ("127.0.0.1", 8080)
-    a_second: float = 28.0
-    a_minute_per_group: float = 20.0
+    limits: Limits = field(default_factory=Limits)
+    receives: bool = True
 
     @property
     def secret(self) -> str:
@@ -119,13 +134,19 @@ class Service:
             raise NoToken("the messenger does not know this token") from error
         me = self._application.bot
         self._postbox = self._open_postbox(f"telegram:{me.id}")
-        carrier = Carrier(me)
-        set_out(self._application, carrier)
-        self._application.add_error_handler(carrier.broken)
+        self.postbox.limits = self._channel.limits
+        self._carrier = Carrier(me)
+        set_out(self._application, self._carrier)
+        self._application.add_error_handler(self._carrier.broken)
         receiving = self._webhook if self._channel.webhook_url else self._poll
-        loops = [self._work(), self._send(), self._clear_out(), receiving(ready)]
+        loops = [self._send(), self._remind(), self._clear_out()]
+        if self._channel.receives:
+            loops += [self._work(), receiving(ready)]
         try:
-            await self._introduce()
+            if self._channel.receives:
+                await self._introduce()
+            elif ready is not None:
+                ready.set()
             await _together(loops, self._stopping)
         finally:
             with suppress(TelegramError):
@@ -229,7 +250,7 @@ class Service:
     # --- work ---
 
     async def _work(self) -> None:
-        await self._busy(self._arrived, self._claimed, self._work_on, WORKERS)
+        await self._busy(self._arrived, self._claimed, self._work_on, WORKERS, _no)
 
     async def _busy(
         self,
@@ -237,8 +258,12 @@ class Service:
         claim: Callable[[int], Coroutine[Any, Any, list[Claimed]]],
         act: Callable[[Claimed], Coroutine[Any, Any, None]],
         most: int,
+        waits: Callable[[], Coroutine[Any, Any, bool]],
     ) -> None:
-        """Claim what there is and act on it, so much at once, until told to stop."""
+        """Claim what there is and act on it, so much at once, until told to stop.
+
+        `waits` tells whether something could not be claimed yet that can be in a moment.
+        """
         running: set[asyncio.Task[None]] = set()
         while not self._stopping.is_set():
             woken.clear()
@@ -248,7 +273,8 @@ class Service:
                 running.add(task)
                 task.add_done_callback(running.discard)
                 task.add_done_callback(lambda _: woken.set())
-            await _wait(woken, _GATHER_S if claimed else _IDLE_S)
+            idle_s = _GATHER_S if claimed else _TURN_S if await waits() else _IDLE_S
+            await _wait(woken, idle_s)
         if running:
             await asyncio.wait(running, timeout=_STOP_S)
 
@@ -294,10 +320,17 @@ class Service:
     # --- out ---
 
     async def _send(self) -> None:
-        await self._busy(self._promised, self._settle, self._deliver, SENDERS)
+        await self._busy(self._promised, self._settle, self._deliver, SENDERS, self._waits)
         await self._settle(0)
 
+    async def _waits(self) -> bool:
+        try:
+            return await self.postbox.waits()
+        except Exception:  # the database may serve again in a moment
+            return False
+
     async def _deliver(self, letter: Claimed) -> None:
+        letter = as_sent(letter)
         settled = Settled()
         await send(self._application.bot, letter, settled)
         # Only now: what was gathered when it was sent off has been written down meanwhile.
@@ -313,6 +346,25 @@ class Service:
             self._settled = settled.with_more(self._settled)
             return []
 
+    # --- reminders ---
+
+    async def _remind(self) -> None:
+        """Promise what is due, and sleep until something is; look again now and then."""
+        while not self._stopping.is_set():
+            idle_s = _LOOK_S
+            try:
+                due_ms = await self.postbox.next_due_ms()
+                if due_ms is not None and due_ms <= now_ms():
+                    idle_s = 0.0
+                    if await self.postbox.remind(self._carrier.ping, REMINDERS):
+                        self._promised.set()
+                elif due_ms is not None:
+                    idle_s = min(_LOOK_S, (due_ms - now_ms()) / 1000)
+            except Exception:  # what is due stays due
+                log.exception("what is due could not be promised")
+                idle_s = _POLL_AGAIN_S
+            await _first(self._stopping.wait(), asyncio.sleep(idle_s))
+
     async def _clear_out(self) -> None:
         while not self._stopping.is_set():
             try:
@@ -324,9 +376,9 @@ class Service:
 
 def _application(channel: Channel) -> Application[Any, Any, Any, Any, Any, Any]:
     limits = AIORateLimiter(
-        overall_max_rate=channel.a_second,
+        overall_max_rate=channel.limits.a_second,
         overall_time_period=1,
-        group_max_rate=channel.a_minute_per_group,
+        group_max_rate=channel.limits.a_minute_per_group,
         group_time_period=60,
         max_retries=0,  # what is refused waits in the outbox, and nothing else with it
     )
@@ -337,6 +389,10 @@ def _application(channel: Channel) -> Application[Any, Any, Any, Any, Any, Any]:
             f"{channel.api_url}/file/bot"
         )
     return builder.build()
+
+
+async def _no() -> bool:
+    return False
 
 
 async def _wait(event: asyncio.Event, longest_s: float) -> None:

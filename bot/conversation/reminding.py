@@ -1,0 +1,87 @@
+"""What is due to an owner, reckoned: what is said now, and when each reminder comes next."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from bot.records.pings import DueOwner, DueReminder, Promised
+from bot.reminders.catching_up import Step, Waiting, catch_up
+from bot.reminders.rhythm import Rhythm
+
+
+@dataclass(frozen=True, slots=True)
+class Pinging:
+    """A reminder that is said now, and how it came to be."""
+
+    reminder: DueReminder
+    step: Step
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """What is due to one owner.
+
+    Attributes
+    ----------
+    owner : whose
+    at : the instant at which it was reckoned
+    pinging : what is said now, all of it in one message
+    promised : what the records keep of it
+    """
+
+    owner: DueOwner
+    at: datetime
+    pinging: tuple[Pinging, ...]
+    promised: tuple[Promised, ...]
+
+    @property
+    def ping_ids(self) -> list[int]:
+        """The numbers of the pings that are said now."""
+        return [p.reminder.ping_id for p in self.pinging]
+
+
+def reckon(owner: DueOwner, now_ms: int) -> Due:
+    """What is to be said and kept of what is due.
+
+    Parameters
+    ----------
+    owner : from `pings.due`
+    now_ms : the instant [ms since 1970]
+    """
+    now = instant(now_ms)
+    by_id = {r.id: r for r in owner.reminders}
+    steps = catch_up(map(_waiting, owner.reminders), now)
+    pinging = tuple(Pinging(by_id[s.reminder_id], s) for s in steps if s.pings)
+    return Due(owner, now, pinging, tuple(_promised(by_id[s.reminder_id], s) for s in steps))
+
+
+def instant(ms: int) -> datetime:
+    """An instant of the records as one with a zone."""
+    return datetime.fromtimestamp(ms / 1000, UTC)
+
+
+def _waiting(row: DueReminder) -> Waiting:
+    return Waiting(
+        row.id,
+        Rhythm(row.rule, datetime.fromisoformat(row.start), row.zone),
+        instant(row.due_ms),
+        datetime.fromisoformat(row.due_local) if row.due_local is not None else None,
+        pinged=row.pinged,
+        as_said=not row.offered,
+        moved=row.moved,
+    )
+
+
+def _promised(row: DueReminder, step: Step) -> Promised:
+    then = step.next
+    return Promised(
+        row.owner_id,
+        row.id,
+        row.ping_id,
+        row.due_ms,
+        pings=step.pings,
+        next_ms=None if then is None else round(then.at.timestamp() * 1000),
+        next_local=None if then is None else then.local.isoformat(timespec="seconds"),
+        moved=step.moved,
+    )
