@@ -1,4 +1,4 @@
-"""The command line: `sinkside ask`, `chat`, `say` and `serve`."""
+"""The command line: `sinkside ask`, `chat`, `say` and `serve`; `backup` and other chores."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ import logging
 import sys
 from collections.abc import Iterator
 from datetime import date, datetime
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
@@ -13,7 +14,7 @@ import click
 from bot.conversation.answer import Answer
 from bot.conversation.ask import FAULT, Setting, apology, ask
 from bot.conversation.wording import languages
-from bot.settings import data_folder
+from bot.settings import data_folder, default_database
 
 if TYPE_CHECKING:
     from bot.remembering import Desk
@@ -177,6 +178,41 @@ def serve_command(database: str | None) -> None:
     from bot.serving import serve
 
     serve(database)
+
+
+@cli.command("backup")
+@click.argument("file", type=click.Path(path_type=Path))
+@click.option("--replace", is_flag=True, help="Overwrite FILE if it is there.")
+@_database
+def backup_command(file: Path, replace: bool, database: str | None) -> None:
+    """Copy the records to FILE, also while the bot runs."""
+    from bot.operating.chores import back_up
+
+    back_up(database or default_database(), file, replace=replace)
+
+
+@cli.command("migrate-data")
+@click.argument("source", metavar="FROM")
+@click.argument("target", metavar="TO")
+def migrate_data_command(source: str, target: str) -> None:
+    """Copy all records from the database FROM to the empty database TO (URLs).
+
+    Stop the bot first. Leave SQLite once the bot runs as several processes or on several
+    machines, or once its file lies on a network drive; PostgreSQL is for that.
+    """
+    from bot.operating.chores import move
+
+    move(source, target)
+
+
+@cli.command("doctor")
+@_database
+def doctor_command(database: str | None) -> None:
+    """Look the records over and say what is wrong; nothing is changed."""
+    from bot.operating.chores import look_over
+
+    if not look_over(database or default_database()):
+        raise SystemExit(1)
 
 
 def main() -> None:

@@ -9,17 +9,28 @@ import os
 import secrets
 import signal
 import socket
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import click
 from pydantic import ValidationError
 
+from bot.channels.telegram.hearing import CHANNEL
 from bot.channels.telegram.serving import Channel, NoToken, Service
 from bot.conversation.postbox import Postbox
 from bot.conversation.talk import Conversation
 from bot.conversation.wording import wording
-from bot.records import open_records
+from bot.operating.health import Pulse
+from bot.operating.logs import log_to, quiet_loop
+from bot.operating.postbox import WatchedPostbox
+from bot.records import Records, open_records, pings
 from bot.records.errors import DatabaseProblem
 from bot.settings import Messenger, default_database
+
+if TYPE_CHECKING:
+    from bot.operating.metrics import Metrics
 
 log = logging.getLogger("sinkside")
 
@@ -27,17 +38,6 @@ NO_TOKEN = (
     "SINKSIDE_TELEGRAM_TOKEN is missing: in the messenger, write to @BotFather, send /newbot, "
     "choose a name, and set the variable to the token it answers with"
 )
-
-
-class _Formatter(logging.Formatter):
-    """As the standard one, with the token kept out of every line, tracebacks too."""
-
-    def __init__(self, token: str) -> None:
-        super().__init__("%(asctime)s %(levelname)s %(name)s: %(message)s")
-        self._token = token
-
-    def format(self, record: logging.LogRecord) -> str:
-        return super().format(record).replace(self._token, "[token]")
 
 
 def serve(database: str | None) -> None:
@@ -56,7 +56,7 @@ def serve(database: str | None) -> None:
     token = settings.telegram_token.get_secret_value().strip()
     if not token:
         raise click.UsageError(NO_TOKEN)
-    _log_without(token)
+    log_to(None, as_json=settings.log_format == "json", secrets=[token])
     channel = Channel(
         token=token,
         api_url=settings.telegram_api_url,
@@ -64,36 +64,61 @@ def serve(database: str | None) -> None:
         listen=settings.listen,
     )
     try:
-        asyncio.run(_served(channel, database or default_database()))
+        asyncio.run(_served(channel, database or default_database(), settings.operator))
     except NoToken as error:
         raise click.UsageError(f"{error}; {NO_TOKEN}") from error
     except DatabaseProblem as problem:
         raise click.UsageError(
             f"the records at this --database cannot be used ({type(problem).__name__}: {problem})"
         ) from problem
+    except click.ClickException:
+        raise
+    except Exception:  # told as every fault is, without what it may quote
+        log.critical("stopped by a fault", exc_info=True)
+        raise SystemExit(1) from None
 
 
-def _log_without(token: str) -> None:
-    handler = logging.StreamHandler()
-    handler.setFormatter(_Formatter(token))
-    logging.basicConfig(level=logging.INFO, handlers=[handler])
-    logging.getLogger("httpx").setLevel(logging.WARNING)  # it would log every request
-
-
-async def _served(channel: Channel, url: str) -> None:
+async def _served(channel: Channel, url: str, operator: tuple[str, int] | None) -> None:
+    asyncio.get_running_loop().set_exception_handler(quiet_loop)
     records = await open_records(url)
+    try:
+        async with _watched(operator, records) as watch:
+            await _run(channel, records, watch)
+    finally:
+        await records.close()
+
+
+async def _run(channel: Channel, records: Records, watch: _Watch) -> None:
     worker = f"{socket.gethostname()[:20]}-{os.getpid()}-{secrets.token_hex(4)}"
     conversation = Conversation(records)
-    service = Service(channel, lambda source: Postbox(records, conversation, source, worker))
+
+    def open_postbox(source: str) -> Postbox:
+        return WatchedPostbox(
+            records,
+            conversation,
+            source,
+            worker,
+            owner_kind=_owner_kind,
+            metrics=watch.metrics,
+            pulse=watch.pulse,
+        )
+
+    service = Service(channel, open_postbox)
     wording("en")
     gc.freeze()  # what is loaded by now stays: the collector need not walk it with every row
+
+    def stop() -> None:
+        watch.pulse.stopping = True
+        service.stop()
+
     loop = asyncio.get_running_loop()
     for number in (signal.SIGINT, signal.SIGTERM):
-        loop.add_signal_handler(number, service.stop)
+        loop.add_signal_handler(number, stop)
     ready = asyncio.Event()
 
     async def announce() -> None:
         await ready.wait()
+        watch.pulse.starting = False
         log.info("serving")
 
     announcing = asyncio.create_task(announce())
@@ -101,4 +126,37 @@ async def _served(channel: Channel, url: str) -> None:
         await service.run(ready)
     finally:
         announcing.cancel()
-        await records.close()
+
+
+def _owner_kind(lane: str) -> str:
+    """Of a lane of the messenger: the numbers of groups are negative."""
+    return "group" if lane.startswith("-") else "person"
+
+
+@dataclass(frozen=True, slots=True)
+class _Watch:
+    """What is watched; nothing is counted where nobody can look."""
+
+    pulse: Pulse
+    metrics: Metrics | None = None
+
+
+@asynccontextmanager
+async def _watched(operator: tuple[str, int] | None, records: Records) -> AsyncIterator[_Watch]:
+    """Show the operator's pages, where they are wanted, as long as the block runs."""
+    pulse = Pulse()
+    if operator is None:
+        yield _Watch(pulse)
+        return
+    from bot.operating.metrics import Metrics
+    from bot.operating.page import CannotListen, shown
+
+    metrics = Metrics(lambda session: pings.oldest(session, CHANNEL))
+    try:
+        async with shown(operator, records, pulse, metrics):
+            yield _Watch(pulse, metrics)
+    except CannotListen as error:
+        raise click.UsageError(
+            f"SINKSIDE_OPERATOR_LISTEN cannot be used: {error}; send a free port of this machine, "
+            "like 127.0.0.1:9464"
+        ) from error

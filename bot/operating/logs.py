@@ -1,0 +1,118 @@
+"""The log of a program that serves: one event a line, as key=value or JSON.
+
+What never stands in it: what people wrote, their names, and the token. A traceback is told by
+its places and the kinds of its errors: what an error says may quote what somebody wrote.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import logging
+import traceback
+from typing import Any, TextIO
+from urllib.parse import quote
+
+import structlog
+from structlog.stdlib import ProcessorFormatter
+from structlog.typing import EventDict, Processor, WrappedLogger
+
+#: The innermost places of a traceback that are told.
+_PLACES = 12
+_FIRST = ["timestamp", "level", "logger", "event", "update", "owner"]
+
+
+def log_to(stream: TextIO | None, *, as_json: bool, secrets: list[str]) -> None:
+    """Set the log of this program up, whatever library a line is from.
+
+    Parameters
+    ----------
+    stream : where to, None for standard error
+    as_json : one JSON object a line instead of key=value
+    secrets : kept out of every line
+    """
+    handler = logging.StreamHandler(stream)
+    handler.setFormatter(_Formatter(as_json, secrets))
+    logging.basicConfig(level=logging.INFO, handlers=[handler], force=True)
+    logging.getLogger("httpx").setLevel(logging.WARNING)  # it would log every request
+
+
+def quiet_loop(loop: asyncio.AbstractEventLoop, context: dict[str, Any]) -> None:
+    """Log what an event loop could give to nobody, without its values.
+
+    Set it with `loop.set_exception_handler`.
+    """
+    error = context.get("exception")
+    log = logging.getLogger("sinkside.loop")
+    log.error("%s", context.get("message", "a fault in the loop"), exc_info=error)
+
+
+class _Formatter(ProcessorFormatter):
+    """Any library's lines as ours, with the secrets taken out last of all."""
+
+    def __init__(self, as_json: bool, secrets: list[str]) -> None:
+        renderer: Processor = (
+            structlog.processors.JSONRenderer(sort_keys=False, ensure_ascii=False)
+            if as_json
+            else structlog.processors.LogfmtRenderer(key_order=_FIRST, drop_missing=True)
+        )
+        super().__init__(
+            processors=[ProcessorFormatter.remove_processors_meta, renderer],
+            foreign_pre_chain=[
+                structlog.contextvars.merge_contextvars,
+                structlog.stdlib.add_log_level,
+                structlog.stdlib.add_logger_name,
+                structlog.processors.TimeStamper(fmt="iso", utc=True),
+                _tell_places,
+            ],
+        )
+        self._secrets = sorted(
+            {form for secret in secrets if secret for form in _forms(secret)}, key=len, reverse=True
+        )
+
+    def format(self, record: logging.LogRecord) -> str:
+        line = super().format(record)
+        for secret in self._secrets:
+            line = line.replace(secret, "[token]")
+        return line
+
+
+def _forms(secret: str) -> set[str]:
+    """A secret as it may be spelled: plain, in JSON, in an address."""
+    return {secret, json.dumps(secret)[1:-1], quote(secret, safe="")}
+
+
+def _tell_places(_logger: WrappedLogger, _method: str, event: EventDict) -> EventDict:
+    """Replace a traceback by the kinds of its errors and the places it went through."""
+    record: logging.LogRecord = event["_record"]
+    found = record.exc_info
+    # Nobody renders it after us, neither here nor by the record's own cache.
+    event.pop("exc_info", None)
+    record.exc_info = record.exc_text = None
+    record.stack_info = None
+    if found and isinstance(found[1], BaseException):
+        event["error"] = " < ".join(_kinds(found[1]))
+        event["at"] = " < ".join(_places(found[1]))
+    return event
+
+
+def _kinds(error: BaseException | None) -> list[str]:
+    """The kind of an error, then of what caused it."""
+    kinds: list[str] = []
+    seen: set[int] = set()
+    while error is not None and id(error) not in seen:
+        seen.add(id(error))
+        kinds.append(type(error).__qualname__)
+        error = error.__cause__ or (None if error.__suppress_context__ else error.__context__)
+    return kinds
+
+
+def _places(error: BaseException) -> list[str]:
+    """Where it went through, innermost first: file, line, function."""
+    frames = traceback.extract_tb(error.__traceback__)[-_PLACES:]
+    return [f"{_short(f.filename)}:{f.lineno}:{f.name}" for f in reversed(frames)]
+
+
+def _short(path: str) -> str:
+    """The last parts of a path; where a program is installed is nobody's business."""
+    return "/".join(path.replace("\\", "/").split("/")[-3:])
