@@ -1,4 +1,4 @@
-"""The command line: `sinkside ask`, `chat`, `say` and `serve`; `backup` and other chores."""
+"""The command line: `sinkside ask`, `chat`, `say`, `serve` and `remind`; `backup` and other chores."""
 
 from __future__ import annotations
 
@@ -178,6 +178,15 @@ def serve_command(database: str | None) -> None:
     from bot.serving import serve
 
     serve(database)
+
+
+@cli.command("remind")
+@_database
+def remind_command(database: str | None) -> None:
+    """Only remind and send, beside any number of `serve`, until stopped."""
+    from bot.serving import serve
+
+    serve(database, receives=False)
 
 
 @cli.command("backup")

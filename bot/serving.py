@@ -1,4 +1,4 @@
-"""`sinkside serve`: settings, logs, records, and the channel until a signal ends it."""
+"""`sinkside serve` and `sinkside remind`: settings, logs, records, and the channel until a signal ends it."""
 
 from __future__ import annotations
 
@@ -40,12 +40,13 @@ NO_TOKEN = (
 )
 
 
-def serve(database: str | None) -> None:
+def serve(database: str | None, *, receives: bool = True) -> None:
     """Serve until a signal ends it; unusable settings end with 2.
 
     Parameters
     ----------
     database : URL of the records, None for the file in the user's data folder
+    receives : whether updates are taken in; if not, this process only reminds and sends
     """
     try:
         settings = Messenger()
@@ -62,6 +63,7 @@ def serve(database: str | None) -> None:
         api_url=settings.telegram_api_url,
         webhook_url=settings.webhook_url,
         listen=settings.listen,
+        receives=receives,
     )
     try:
         asyncio.run(_served(channel, database or default_database(), settings.operator))
@@ -101,6 +103,7 @@ async def _run(channel: Channel, records: Records, watch: _Watch) -> None:
             owner_kind=_owner_kind,
             metrics=watch.metrics,
             pulse=watch.pulse,
+            receives=channel.receives,
         )
 
     service = Service(channel, open_postbox)

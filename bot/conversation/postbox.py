@@ -215,7 +215,7 @@ class Postbox:
 
     # --- out ---
 
-    async def claim_letters(self, settled: Settled, most: int) -> list[Claimed]:
+    async def claim_letters(self, settled: Settled, most: int, rank: int = 0) -> list[Claimed]:
         """Write down what became of requests, and take further ones, one a lane."""
         at = now_ms()
         async with self._records.writing() as session:
@@ -236,7 +236,7 @@ class Postbox:
                 return []
             return await post.claim_letters(
                 session, self.source, self.worker,
-                now_ms=at, until_ms=at + CLAIM_MS, most=most, limits=self.limits,
+                now_ms=at, until_ms=at + CLAIM_MS, most=most, rank=rank, limits=self.limits,
             )  # fmt: skip
 
     async def waits(self) -> bool:

@@ -105,10 +105,10 @@ class WatchedPostbox(Postbox):
             if claimed.tries + 1 >= MOST_TRIES:
                 self._metrics.given_up.inc()
 
-    async def claim_letters(self, settled: Settled, most: int) -> list[Claimed]:
+    async def claim_letters(self, settled: Settled, most: int, rank: int = 0) -> list[Claimed]:
         """As the postbox's, counted: what was settled, once it is written down."""
         self._beat("sending")
-        claimed = await super().claim_letters(settled, most)
+        claimed = await super().claim_letters(settled, most, rank)
         if self._metrics is not None:
             _count_settled(self._metrics, settled)
             if claimed:

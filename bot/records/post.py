@@ -11,7 +11,7 @@ What it promises:
 - A request is sent at least once. Only a crash between the messenger's acceptance and `sent`
   sends it again, and `Claimed.again` says that it may be a second time.
 - The messenger's limits hold over all processes (`claim_letters`): what may go out now is
-  reckoned and written down in the transaction that claims it. Answers go before reminders.
+  reckoned and written down in the transaction that claims it.
 
 Times are milliseconds since 1970; `source` tells one bot's post from another's.
 """
@@ -89,7 +89,7 @@ class Letter:
     lane : what is sent in order: a chat's number, or anything else for what no limit holds for
     method, body : as the channel sends it
     answers : the message it answers and of what kind, or the pings it is for
-    rank : those with a lower one go first
+    rank : what is sent one after another, so that a crash repeats one of them, has 1
     """
 
     lane: str
@@ -216,15 +216,20 @@ async def claim_letters(
     now_ms: int,
     until_ms: int,
     most: int,
+    rank: int = 0,
     limits: Limits | None = None,
 ) -> list[Claimed]:
-    """Take the oldest waiting request of each lane that nobody has, and that may go out now."""
+    """Take the oldest waiting request of each lane that nobody has, and that may go out now.
+
+    Those of one rank: answers go many at once, reminders one by one.
+    """
     limits = limits or Limits()
     whole = await session.scalar(_WHOLE, {"bot": source})
     full_ms = max(whole or 0.0, float(now_ms))
     room = int(limits.burst - (full_ms - now_ms) / limits.step_ms + 1e-9)
+    most = min(most, room)
     rows = await _claim(
-        session, _CLAIM_OUT, _OUT, source, worker, now_ms, until_ms, min(most, room)
+        session, _CLAIM_OUT, _OUT, source, worker, now_ms, until_ms, most, rank=rank
     )
     paced = [r for r in rows if is_chat(r.lane)]
     if paced:
@@ -445,8 +450,11 @@ _CLAIM_OUT = (
     _heads(_OUT)
     .add_columns(_PACE.c.full_ms)
     .outerjoin(_PACE, and_(_PACE.c.source == _OUT.c.source, _PACE.c.lane == _OUT.c.lane))
-    .where(or_(_PACE.c.free_ms.is_(None), _PACE.c.free_ms <= bindparam("now")))
-    .order_by(_OUT.c.rank, _OUT.c.id)
+    .where(
+        or_(_PACE.c.free_ms.is_(None), _PACE.c.free_ms <= bindparam("now")),
+        _OUT.c.rank == bindparam("rank"),
+    )
+    .order_by(_OUT.c.id)
     .with_for_update(of=_OUT, skip_locked=True)
 )
 _WHOLE = (
@@ -497,6 +505,7 @@ async def _claim(
     now_ms: int,
     until_ms: int,
     most: int,
+    **further: int,
 ) -> Sequence[Row[Any]]:
     """The heads of the lanes, marked as this worker's.
 
@@ -504,7 +513,8 @@ async def _claim(
     """
     if most < 1:
         return []
-    found = await session.execute(heads, {"bot": source, "now": now_ms, "most": most})
+    values = {"bot": source, "now": now_ms, "most": most, **further}
+    found = await session.execute(heads, values)
     rows: Sequence[Row[Any]] = found.all()
     if rows:
         await session.execute(

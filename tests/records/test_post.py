@@ -236,14 +236,17 @@ async def test_what_no_limit_holds_for_does_not_wait(records: Records) -> None:
     assert len(at["tap:1"]) == 5
 
 
-async def test_answers_go_before_reminders(records: Records) -> None:
+async def test_reminders_are_claimed_by_themselves(records: Records) -> None:
     async with records.writing() as session:
         letters_ = [Letter("8", "sendMessage", {}, rank=1), Letter("9", "sendMessage", {})]
         await post.promise(session, BOT, letters_, now_ms=0)
-        claimed = await post.claim_letters(
-            session, BOT, "w", now_ms=1, until_ms=60_001, most=1, limits=FAST
-        )
-    assert [c.lane for c in claimed] == ["9"]
+        lanes = []
+        for rank in (0, 1):
+            claimed = await post.claim_letters(
+                session, BOT, "w", now_ms=1, until_ms=60_001, most=9, rank=rank, limits=FAST
+            )
+            lanes.append([c.lane for c in claimed])
+    assert lanes == [["9"], ["8"]]
 
 
 async def test_a_request_whose_sender_died_says_that_it_may_be_a_second_time(

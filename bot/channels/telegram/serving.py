@@ -96,6 +96,16 @@ class Channel:
         return hmac.new(key, b"webhook " + url, hashlib.sha256).hexdigest()
 
 
+@dataclass(slots=True)
+class _Going:
+    """Requests of one rank on their way: a crash repeats at most so many as go at once."""
+
+    rank: int
+    at_once: int
+    woken: asyncio.Event = field(default_factory=asyncio.Event)
+    settled: Settled = field(default_factory=Settled)  # since it was last written down
+
+
 class Service:
     """One process that serves one bot."""
 
@@ -103,10 +113,10 @@ class Service:
         self._channel = channel
         self._application = _application(channel)
         self._open_postbox = open_postbox
-        self._arrived, self._promised = asyncio.Event(), asyncio.Event()
+        self._arrived = asyncio.Event()
+        self._answers, self._pings = _Going(0, SENDERS), _Going(1, 1)
         self._stopping = asyncio.Event()
         self._postbox: Postbox | None = None
-        self._settled = Settled()  # since it was last written down
 
     @property
     def postbox(self) -> Postbox:
@@ -118,7 +128,8 @@ class Service:
         """Take no more updates, and end what runs."""
         self._stopping.set()
         self._arrived.set()
-        self._promised.set()
+        self._answers.woken.set()
+        self._pings.woken.set()
 
     async def run(self, ready: asyncio.Event | None = None) -> None:
         """Serve until told to stop.
@@ -139,7 +150,8 @@ class Service:
         set_out(self._application, self._carrier)
         self._application.add_error_handler(self._carrier.broken)
         receiving = self._webhook if self._channel.webhook_url else self._poll
-        loops = [self._send(), self._remind(), self._clear_out()]
+        loops = [self._send(self._answers), self._send(self._pings)]
+        loops += [self._remind(), self._clear_out()]
         if self._channel.receives:
             loops += [self._work(), receiving(ready)]
         try:
@@ -298,7 +310,7 @@ class Service:
                 if faults:
                     raise faults[0]
             if work.letters:
-                self._promised.set()
+                self._answers.woken.set()
         except LostClaim:
             log.warning("update %d was taken over by another worker", claimed.id)
         except Exception:  # whatever broke, the update is tried again and the next one is served
@@ -313,38 +325,37 @@ class Service:
             apology = Letter(chat, "sendMessage", {"chat_id": int(chat), "text": text})
         try:
             await self.postbox.failed(claimed, apology)
-            self._promised.set()
+            self._answers.woken.set()
         except Exception as error:  # its claim ends by itself
             log.error("update %d could not be put back: %s", claimed.id, type(error).__name__)
 
     # --- out ---
 
-    async def _send(self) -> None:
-        await self._busy(self._promised, self._settle, self._deliver, SENDERS, self._waits)
-        await self._settle(0)
+    async def _send(self, going: _Going) -> None:
+        async def settle(most: int) -> list[Claimed]:
+            """Write down what became of requests, and take the next ones."""
+            settled, going.settled = going.settled, Settled()
+            try:
+                return await self.postbox.claim_letters(settled, max(0, most), going.rank)
+            except Exception as error:  # the database may serve again in a moment
+                log.error("nothing could be sent: %s", type(error).__name__)
+                going.settled = settled.with_more(going.settled)
+                return []
+
+        async def deliver(letter: Claimed) -> None:
+            settled = Settled()
+            await send(self._application.bot, as_sent(letter), settled)
+            # Only now: what was gathered when it was sent off has been written down meanwhile.
+            going.settled = going.settled.with_more(settled)
+
+        await self._busy(going.woken, settle, deliver, going.at_once, self._waits)
+        await settle(0)
 
     async def _waits(self) -> bool:
         try:
             return await self.postbox.waits()
         except Exception:  # the database may serve again in a moment
             return False
-
-    async def _deliver(self, letter: Claimed) -> None:
-        letter = as_sent(letter)
-        settled = Settled()
-        await send(self._application.bot, letter, settled)
-        # Only now: what was gathered when it was sent off has been written down meanwhile.
-        self._settled = self._settled.with_more(settled)
-
-    async def _settle(self, most: int) -> list[Claimed]:
-        """Write down what became of requests, and take the next ones."""
-        settled, self._settled = self._settled, Settled()
-        try:
-            return await self.postbox.claim_letters(settled, max(0, most))
-        except Exception as error:  # the database may serve again in a moment
-            log.error("nothing could be sent: %s", type(error).__name__)
-            self._settled = settled.with_more(self._settled)
-            return []
 
     # --- reminders ---
 
@@ -357,7 +368,7 @@ class Service:
                 if due_ms is not None and due_ms <= now_ms():
                     idle_s = 0.0
                     if await self.postbox.remind(self._carrier.ping, REMINDERS):
-                        self._promised.set()
+                        self._pings.woken.set()
                 elif due_ms is not None:
                     idle_s = min(_LOOK_S, (due_ms - now_ms()) / 1000)
             except Exception:  # what is due stays due

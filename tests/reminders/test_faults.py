@@ -1,0 +1,241 @@
+"""The delivery of pings under faults, with real processes and a stand-in for the messenger.
+
+Three processes remind and send while one of them is killed again and again. What is held: every
+ping that is due is sent, and at most one is sent twice for each kill.
+
+By hand, the whole of it: `pytest tests/reminders/test_faults.py` with SINKSIDE_KILLS=50 and
+SINKSIDE_PINGS=2000.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import random
+import signal
+import subprocess
+import sys
+import time
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+from aiohttp import web
+from sqlalchemy import func, insert, select, update
+
+from bot.records import Records, open_records
+from bot.records.kinds import OwnerKind, PingState, ReminderKind, ReminderState
+from bot.records.models import Inbox, Outbox, Owner, Ping, Reminder
+from tests.channels.chatting import served
+from tests.channels.loopback import Loopback, Request, error, flood
+from tests.records.records_kit import Databases
+
+KILLS = int(os.environ.get("SINKSIDE_KILLS", "8"))
+PINGS = int(os.environ.get("SINKSIDE_PINGS", "250"))
+ROOT = Path(__file__).parents[2]
+CREATED = datetime(2026, 3, 1, tzinfo=UTC)
+FIRST_CHAT = 1000
+
+
+async def store(records: Records, count: int, due_ms: int) -> None:
+    """So many owners with one reminder each, due then and never again."""
+    owners = [
+        {
+            "id": n, "kind": OwnerKind.PERSON, "channel": "telegram",
+            "external_id": str(FIRST_CHAT + n), "created_at": CREATED,
+        }
+        for n in range(1, count + 1)
+    ]  # fmt: skip
+    local = datetime.fromtimestamp(due_ms // 1000, UTC).replace(tzinfo=None).isoformat()
+    reminders = [
+        {
+            "owner_id": n, "id": 1, "channel": "telegram", "kind": ReminderKind.OTHER,
+            "text": f"look at number {n}", "target": {}, "rule": None, "zone": "UTC",
+            "start": local, "due_local": local, "due_ms": due_ms, "state": ReminderState.ACTIVE,
+            "moved": False, "offered": False, "created": CREATED,
+        }
+        for n in range(1, count + 1)
+    ]  # fmt: skip
+    async with records.writing() as session:
+        await session.execute(insert(Owner), owners)
+        await session.execute(insert(Reminder), reminders)
+
+
+def just_now_ms() -> int:
+    """A second ago [ms]."""
+    return int(datetime.now(UTC).timestamp() * 1000) - 1000
+
+
+@dataclass
+class Workers:
+    """Processes that remind and send, to be killed and started anew."""
+
+    loopback: Loopback
+    url: str
+    running: dict[str, subprocess.Popen[bytes]] = field(default_factory=dict)
+    started: int = 0
+
+    def start(self) -> None:
+        self.started += 1
+        name = f"p{self.started}"
+        self.running[name] = subprocess.Popen(
+            [sys.executable, "-m", "tests.reminders.pinging_process", self.loopback.url, self.url,
+             name],
+            cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
+        )  # fmt: skip
+
+    async def kill_one(self, records: Records, pick: random.Random) -> None:
+        """SIGKILL, and then the minute passes after which its claims end."""
+        name = pick.choice(sorted(self.running))
+        process = self.running.pop(name)
+        os.kill(process.pid, signal.SIGKILL)
+        await asyncio.to_thread(process.wait)
+        async with records.writing() as session:
+            for table in (Inbox, Outbox):
+                await session.execute(
+                    update(table).where(table.claimed_by == name).values(free_ms=0)
+                )
+
+    def stop(self) -> None:
+        for process in self.running.values():
+            process.terminate()
+        for process in self.running.values():
+            process.wait(30)
+
+
+def pings_in(requests: list[Request]) -> Counter[str]:
+    """How often each ping was accepted, whatever it said besides."""
+    return Counter(r.values["text"].splitlines()[0] for r in requests)
+
+
+async def all_sent(records: Records, loopback: Loopback, seconds: float) -> None:
+    """Wait until nothing is due and nothing waits."""
+    end = time.monotonic() + seconds
+    while time.monotonic() < end:
+        async with records.reading() as session:
+            due = await session.scalar(
+                select(func.count()).where(Reminder.state == ReminderState.ACTIVE)
+            )
+            out = await session.scalar(select(func.count()).where(Outbox.state == "open"))
+        if not due and not out:
+            return
+        await asyncio.sleep(0.1)
+    raise AssertionError(f"{due} are due and {out} wait after {seconds} s")
+
+
+async def test_no_ping_is_lost_and_few_come_twice_when_processes_are_killed(
+    databases: Databases, loopback: Loopback
+) -> None:
+    url = await databases.migrated()
+    records = await open_records(url)
+    await store(records, PINGS, just_now_ms())
+    workers, pick = Workers(loopback, url), random.Random(7)
+    for _ in range(3):
+        workers.start()
+    for _ in range(KILLS):
+        before = len(loopback.of("sendMessage"))
+        enough = before + max(1, PINGS // (2 * KILLS))
+        end = time.monotonic() + 20
+        while len(loopback.of("sendMessage")) < enough and time.monotonic() < end:
+            await asyncio.sleep(0.01)
+        await asyncio.sleep(pick.uniform(0, 0.05))
+        await workers.kill_one(records, pick)
+        workers.start()
+    await all_sent(records, loopback, 120)
+    workers.stop()
+    counted = pings_in(loopback.of("sendMessage"))
+    assert len(counted) == PINGS
+    again = [r for r in loopback.of("sendMessage") if "once already" in r.values["text"]]
+    assert sum(counted.values()) - PINGS <= KILLS
+    assert len(again) <= KILLS
+    async with records.reading() as session:
+        states = (
+            await session.execute(select(Ping.state, func.count()).group_by(Ping.state))
+        ).all()
+    assert [tuple(row) for row in states] == [(PingState.SENT, PINGS)]
+    await records.close()
+
+
+@pytest.mark.parametrize(
+    "fault",
+    [
+        lambda: flood(1),
+        lambda: error(500, "Internal Server Error"),
+        lambda: error(502, "Bad Gateway"),
+    ],
+    ids=["429", "500", "502"],
+)
+async def test_a_messenger_that_fails_now_and_then_gets_every_ping_once(
+    databases: Databases, loopback: Loopback, fault: Callable[[], web.Response]
+) -> None:
+    asked = 0
+
+    def fail(method: str, values: dict[str, Any]) -> web.Response | None:
+        nonlocal asked
+        asked += method == "sendMessage"
+        return fault() if method == "sendMessage" and asked % 4 == 1 else None
+
+    loopback.fail = fail
+    records = await open_records(await databases.migrated())
+    await store(records, 12, just_now_ms())
+    async with served(records, loopback, receives=False):
+        await all_sent(records, loopback, 60)
+    assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1] * 12
+    await records.close()
+
+
+async def test_who_has_blocked_us_is_left_alone_until_they_write_again(
+    databases: Databases, loopback: Loopback
+) -> None:
+    def fail(method: str, values: dict[str, Any]) -> web.Response | None:
+        blocked = method == "sendMessage" and values["chat_id"] == FIRST_CHAT + 1
+        return error(403, "Forbidden: bot was blocked by the user") if blocked else None
+
+    loopback.fail = fail
+    records = await open_records(await databases.migrated())
+    await store(records, 2, just_now_ms())
+    async with records.writing() as session:
+        row = await session.get(Reminder, (1, 1))
+        assert row is not None
+        row.rule = "FREQ=DAILY"
+    async with served(records, loopback, receives=False):
+        end = time.monotonic() + 20
+        state = None
+        while state is not ReminderState.PAUSED and time.monotonic() < end:
+            await asyncio.sleep(0.05)
+            async with records.reading() as session:
+                state = await session.scalar(select(Reminder.state).where(Reminder.owner_id == 1))
+    assert state is ReminderState.PAUSED
+    assert len(pings_in(loopback.of("sendMessage"))) == 1
+    async with records.reading() as session:
+        failed = await session.scalar(select(Ping.state).where(Ping.owner_id == 1))
+    assert failed is PingState.FAILED
+    await records.close()
+
+
+async def test_a_clock_set_back_repeats_nothing(
+    databases: Databases, loopback: Loopback, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from bot.conversation import postbox
+
+    records = await open_records(await databases.migrated())
+    await store(records, 3, just_now_ms())
+    async with records.writing() as session:
+        await session.execute(update(Reminder).values(rule="FREQ=DAILY"))
+    async with served(records, loopback, receives=False):
+        end = time.monotonic() + 20
+        while len(loopback.of("sendMessage")) < 3 and time.monotonic() < end:
+            await asyncio.sleep(0.05)
+        await asyncio.sleep(0.3)
+        real = postbox.now_ms
+        monkeypatch.setattr(postbox, "now_ms", lambda: real() - 3_600_000)
+        await asyncio.sleep(1.5)
+    assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1, 1, 1]
+    async with records.reading() as session:
+        due = (await session.scalars(select(Reminder.due_ms))).all()
+    assert all(d is not None and d > real() for d in due)
+    await records.close()
