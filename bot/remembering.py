@@ -52,6 +52,7 @@ class Desk:
             language=self.language,
             south=self.south,
             open_file=open_file,
+            pulls=True,
         )
 
     async def answered(self, text: str) -> Answer:

@@ -3,11 +3,24 @@
 It knows nothing of doses, chats or databases. The one entry is `read`.
 """
 
-from grammar.order import LabelSaid, MeterSaid, MixSaid, Names, Order, PlantSaid, Target, When
+from grammar.order import (
+    FeedSaid,
+    LabelSaid,
+    MeterSaid,
+    MixSaid,
+    Names,
+    Order,
+    PlantSaid,
+    Rhythm,
+    Target,
+    When,
+)
 from grammar.reader import read
 from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
+from grammar.rhythms import read_rhythm
 
 __all__ = [
-    "Conflict", "LabelRate", "LabelSaid", "MeterSaid", "MixSaid", "Names", "Order", "PlantSaid",
-    "Problem", "ReadAs", "Reading", "Target", "Unknown", "Water", "When", "read",
+    "Conflict", "FeedSaid", "LabelRate", "LabelSaid", "MeterSaid", "MixSaid", "Names", "Order",
+    "PlantSaid", "Problem", "ReadAs", "Reading", "Rhythm", "Target", "Unknown", "Water", "When",
+    "read", "read_rhythm",
 ]  # fmt: skip

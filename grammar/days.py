@@ -41,7 +41,8 @@ def whole(words: Words, index: int) -> int | None:
     return int(text) if text.isdecimal() and len(text) < 5 else None
 
 
-def _month(words: Words, index: int) -> int | None:
+def month_at(words: Words, index: int) -> int | None:
+    """A month by its name at this place."""
     if not 0 <= index < len(words.raws):
         return None
     entry = words.lexicon.words.get(words.raws[index].text)
@@ -54,7 +55,7 @@ def _date(words: Words) -> tuple[When | None, frozenset[int]]:
         if raw.kind == "analysis" and re.fullmatch(r"2\d{3}-\d{2}-\d{2}", raw.text):
             year, month, day = map(int, raw.text.split("-"))
             return When("date", month, day, year), frozenset({index})
-        month_named = _month(words, index)
+        month_named = month_at(words, index)
         if month_named is None:
             continue
         before, after = index - 1, index + 1

@@ -10,10 +10,11 @@ from typing import TypeAlias
 from grammar.days import when
 from grammar.labels import label
 from grammar.lexicon import Entry
-from grammar.marks import Mark, Words, written
+from grammar.marks import Mark, Words, phrases, written
 from grammar.measured import found_in, meter, report
-from grammar.order import LabelSaid, MeterSaid, Target, When
+from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
 from grammar.reading import Reading
+from grammar.rhythms import said as rhythm_of
 from grammar.scan import Folded, Raw, Token, typed
 from grammar.tokens import UNITS
 
@@ -287,6 +288,20 @@ class Facts:
     def label_rest(self) -> Reading:
         """The figures that are left beside `label`."""
         return self.read_rest(without=self.label[1]) if self.label[1] else self.rest
+
+    # --- reminders ---
+
+    @cached_property
+    def rhythm(self) -> tuple[Rhythm | None, frozenset[int]]:
+        """How often and when something is wanted, with the words that say it."""
+        return rhythm_of(self.words)
+
+    @cached_property
+    def tasks(self) -> list[Mark]:
+        """What a reminder can be for, where it is said."""
+        held = self.named
+        found = phrases(self.raws, self.words.lexicon.rhythms)
+        return [m for m in found if m.type == "TASK" and held.isdisjoint(range(m.at, m.end))]
 
     # --- readings and waters ---
 

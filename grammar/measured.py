@@ -43,13 +43,31 @@ def figure(raw: Raw) -> float | None:
 # --- a report ------------------------------------------------------------------------------
 
 
+#: Molar masses [g/mol], IUPAC, and charges; what a report counts as nitrogen is so too.
+_IONS = {
+    "Ca": (40.078, 2), "Mg": (24.305, 2), "Na": (22.990, 1), "K": (39.098, 1),
+    "HCO3": (61.016, 1), "SO4": (96.06, 2), "Cl": (35.45, 1), "NO3": (62.004, 1),
+    "NO3_N": (14.007, 1),
+}  # fmt: skip
+
+
+def mg_l_of(ion: str, value: float, unit: str) -> float:
+    """An amount of an ion in mg/L, from one of the units of a report: mmol_l, meq_l, ug_l."""
+    mass, charge = _IONS[ion]
+    factors = {"mmol_l": mass, "meq_l": mass / charge, "ug_l": 0.001}
+    return value * factors.get(unit, 1.0)
+
+
 def report(words: Words) -> tuple[dict[str, float], frozenset[int], bool]:
-    """Ions of a report [mg/L], the words that say them, and whether another unit was meant."""
+    """Ions of a report [mg/L], the words that say them, and whether another unit was meant.
+
+    A unit holds for the figures before it that have none yet; said first, for those behind it.
+    """
     raws = _without_ratios(words)
     by_place = {m.at: m for m in phrases(raws, words.lexicon.measured[0])}
-    ions: dict[str, float] = {}
+    said: list[list[str | float]] = []  # ion, amount, unit
     taken: set[int] = set()
-    other = False
+    first_unit = ""
     ion: Mark | None = None
     number: tuple[int, float] | None = None
     index = 0
@@ -59,32 +77,58 @@ def report(words: Words) -> tuple[dict[str, float], frozenset[int], bool]:
         if mark is not None and mark.type == "ION":
             end = _behind_charge(raws, mark.end)
             if number is not None and not raw.after_break:
-                _put(ions, mark.value, number[1])
+                said.append([mark.value, number[1], ""])
                 taken |= set(range(number[0], end))
                 ion, number = None, None
             else:
                 ion, number = mark, None
             index = end
         elif mark is not None:
-            other = other or (mark.value == "other" and bool(ions))
+            for entry in said:
+                entry[2] = entry[2] or mark.value
+            first_unit = first_unit or ("" if said else mark.value)
             if index - 1 in taken:
                 taken |= set(range(mark.at, mark.end))
             index = mark.end
+            if number is not None and number[0] == mark.at - 1:  # '2 mmol/l Ca'
+                number, index = _unit_between(raws, by_place, said, taken, number, mark)
         elif value is not None:
             if ion is not None and index - ion.at <= _NEAR + ion.size:
-                _put(ions, ion.value, -value if _negative(raws, index) else value)
+                said.append([ion.value, -value if _negative(raws, index) else value, ""])
                 taken |= set(range(ion.at, index + 1))
                 ion, number = None, None
             else:
                 ion, number = None, (index, value)
             index += 1
         else:
-            entry = words.lexicon.words.get(raw.text)
-            number = number if entry is not None and entry.type in ("OF", "FILLER") else None
+            word = words.lexicon.words.get(raw.text)
+            number = number if word is not None and word.type in ("OF", "FILLER") else None
             index += 1
+    ions: dict[str, float] = {}
+    for symbol, amount, unit in said:
+        _put(ions, str(symbol), mg_l_of(str(symbol), float(amount), str(unit or first_unit)))
+    other = any((unit or first_unit) == "other" for _, _, unit in said)
     spans = [(raws[i].start, raws[i].end) for i in taken]
     held = (i for i, r in enumerate(words.raws) if any(r.start < e and s < r.end for s, e in spans))
     return ions, frozenset(held), other
+
+
+def _unit_between(
+    raws: list[Raw],
+    by_place: dict[int, Mark],
+    said: list[list[str | float]],
+    taken: set[int],
+    number: tuple[int, float],
+    unit: Mark,
+) -> tuple[tuple[int, float] | None, int]:
+    """'2 mmol/l Ca': a figure, its unit and then its ion; what is left, and where to go on."""
+    behind = by_place.get(unit.end)
+    if behind is None or behind.type != "ION" or raws[unit.end].after_break:
+        return number, unit.end
+    end = _behind_charge(raws, behind.end)
+    said.append([behind.value, number[1], unit.value])
+    taken |= set(range(number[0], end))
+    return None, end
 
 
 def _without_ratios(words: Words) -> list[Raw]:

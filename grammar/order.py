@@ -140,6 +140,73 @@ class MixSaid:
 
 
 @dataclass(frozen=True, slots=True)
+class FeedSaid:
+    """A feed by its label alone: N, P2O5, K2O and further elements [% of mass], and its form."""
+
+    analysis: tuple[float, float, float]
+    extras: dict[str, float] = field(default_factory=dict)
+    form: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Rhythm:
+    """How often and when something is wanted, as it was said; the clock is somebody else's.
+
+    Attributes
+    ----------
+    every, unit : every so many days, weeks, months or years; None for once
+    weekdays : 1 is Monday
+    nth : which of these weekdays of a month, -1 the last
+    month_days : days of a month, -1 the last
+    months : the months it holds in
+    season : the season it holds in
+    clock : hour and minute on 24 hours
+    half_guessed : whether morning or afternoon was not said
+    part : of the day: morning, noon, afternoon or evening
+    ahead : once, in so many of a unit (also hours and minutes)
+    day : once, on this day
+    start : the first day
+    until : the day before which it ends
+    span : how long it goes on: so many of a unit
+    times : how many times it comes
+    doubt : what cannot be kept as it was said: which_days, two_meanings, too_often, range, vague,
+        number, clock, two_times, two_days, two_rhythms
+    guess : what was taken one way that could be meant in another: every_second, first_of_month
+    """
+
+    every: int | None = None
+    unit: str = ""
+    weekdays: tuple[int, ...] = ()
+    nth: tuple[int, ...] = ()
+    month_days: tuple[int, ...] = ()
+    months: tuple[int, ...] = ()
+    season: str = ""
+    clock: tuple[int, int] | None = None
+    half_guessed: bool = False
+    part: str = ""
+    ahead: tuple[int, str] | None = None
+    day: When | None = None
+    start: When | None = None
+    until: When | None = None
+    span: tuple[int, str] | None = None
+    times: int | None = None
+    doubt: str = ""
+    guess: str = ""
+
+    @property
+    def recurs(self) -> bool:
+        """Whether it comes more than once."""
+        return self.every is not None
+
+    @property
+    def says_when(self) -> bool:
+        """Whether it says a day or how often, and not only a clock time."""
+        return self.recurs or bool(
+            self.ahead or self.day or self.month_days or self.nth or self.season
+        )
+
+
+@dataclass(frozen=True, slots=True)
 class Order:
     """What is wanted of the records; the figures of the message stand in its Reading.
 
@@ -160,6 +227,13 @@ class Order:
     asks_kind : what of the history is asked for: fed, clear, flush or repot
     syringe_step_ml : the smallest step a syringe shows [mL]
     asks : whether it was a question
+    amount, unit : of feed that is asked about, in g, ml or tsp; 'loose' for a capful and the like
+    given : whether it was given already
+    feeds : feeds that were said by their numbers
+    rhythm : how often and when a reminder is wanted
+    hours : from which to which hour nobody is to be woken
+    task : what a reminder is for: flush, feed, water, look or other; '' where it was not said
+    unused : words of a message about reminders that were not understood
     own : whether the person's own records were meant, said in a group
     value : the figure of a reading, in the unit the Reading says or none
     meter : what a meter shows of a ready feed
@@ -193,3 +267,11 @@ class Order:
     denied: tuple[str, ...] = ()
     asks: bool = False
     own: bool = False
+    amount: float | None = None
+    unit: str = ""
+    given: bool = False
+    feeds: tuple[FeedSaid, ...] = ()
+    rhythm: Rhythm | None = None
+    hours: tuple[tuple[int, int] | None, tuple[int, int] | None] | None = None
+    task: str = ""
+    unused: str = ""

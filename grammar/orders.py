@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeAlias
 
-from grammar import chemistry, prices, signs, waters
+from grammar import asked, chemistry, prices, reminding, signs, waters
 from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
@@ -21,7 +21,7 @@ from grammar.measured import figure
 from grammar.order import Names, Order
 from grammar.reading import ReadAs, Reading, Unknown
 from grammar.scan import Folded, Raw
-from grammar.spelling import order_slip
+from grammar.spelling import order_slip, rhythm_slip
 
 #: More than this no single pot takes at a watering [L].
 _MOST_A_POT_L = 1.5
@@ -32,7 +32,9 @@ _LARGEST_STEP_L = 0.002
 
 Form: TypeAlias = Callable[[Facts], Order | None]
 #: Orders whose figures are no figures: a file's name, a town.
-_FREE_TEXT = frozenset({"compare_labels", "import", "export", "home", "undo", "forget"})
+_FREE_TEXT = frozenset({
+    "compare_labels", "import", "export", "home", "undo", "forget", "language", "pets", "remedy",
+})  # fmt: skip
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
@@ -87,12 +89,16 @@ def _mended(facts: Facts, *, only_where_and_when: bool) -> tuple[list[Raw], list
     kept = facts.named | facts.new_name[1]
     mended = list(facts.raws)
     slips: list[ReadAs] = []
+    paced = not only_where_and_when or facts.has("remind")
     for index, raw in enumerate(facts.raws):
-        word = order_slip(raw, lexicon) if index not in kept else None
+        known = index in kept or raw.text in lexicon.rhythm_words
+        word = order_slip(raw, lexicon) if not known else None
         if word is not None and only_where_and_when:
             node = lexicon.orders.next.get(word)
             entry = node.entry if node is not None else None
             word = word if entry is not None and entry.type in ("PLACE", "WHEN") else None
+        if word is None and index not in kept and paced:
+            word = rhythm_slip(raw, lexicon)
         if word is not None and len(slips) < _MOST_SLIPS:
             mended[index] = raw._replace(text=word)
             slips.append(ReadAs(facts.folded.written(raw.start, raw.end), word))
@@ -105,10 +111,21 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     unknown = tuple(u for u in facts.rest.unknown if u.text.strip("\"'") not in said)
     if order.verb in _QUIET:
         unknown = ()
+    if order.verb in reminding.VERBS:
+        unused = (Unknown(order.unused),) if order.unused else ()
+        language = facts.rest.language
+        return Reading(facts.folded.original, language, unknown=unused, order=order)
     if order.verb in _FREE_TEXT:
         return Reading(facts.folded.original, facts.rest.language, order=order)
     if order.verb in ("product", "product_change"):
         base = facts.label_rest
+    elif order.verb == "judge":
+        base = asked.judged(facts)
+        unknown = base.unknown
+    elif order.verb == "together" and order.feeds:  # two analyses are no contradiction here
+        over = [c for c in facts.rest.conflicts if c.slot != "analysis"]
+        base = replace(facts.rest, conflicts=tuple(over), analysis=None, read_as=())
+        unknown = _with_digits(unknown)
     elif order.verb == "rescue":
         base = signs.rest(facts)
         unknown = base.unknown
@@ -159,11 +176,11 @@ def _simple(verb: str, *cues: str) -> Form:
     return form
 
 
-def _bare(verb: str, *cues: str) -> Form:
+def _bare(verb: str, *cues: str, text: str = "") -> Form:
     """A form that is the whole message."""
 
     def form(facts: Facts) -> Order | None:
-        return Order(verb) if facts.starts(*cues) and facts.alone else None
+        return Order(verb, text=text) if facts.starts(*cues) and facts.alone else None
 
     return form
 
@@ -506,17 +523,32 @@ _FORMS: tuple[Form, ...] = (
     _bare("undo", "undo"),
     _bare("done", "done"),
     _bare("yes", "yes"),
+    reminding.pause,
+    reminding.stop,
+    reminding.skip,
     _bare("no", "no"),
+    _bare("no", "stop", text="stop"),
     _bare("why", "why"),
     _bare("more", "more"),
     _bare("help", "help"),
     _bare("skip", "skip", "unsure"),
+    _bare("skip", "later", text="later"),
     _bare("quiet", "quiet"),
     _bare("loud", "loud"),
+    reminding.quiet_hours,
+    reminding.resume,
+    reminding.move,
+    reminding.remind,
+    reminding.listing,
     _simple("forget", "forget"),
     _import,
     _export,
+    asked.language,
+    asked.pets,
     signs.rescue,
+    asked.judge,
+    asked.remedy,
+    asked.bottle,
     prices.compare,
     _history,
     waters.meter,

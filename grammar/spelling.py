@@ -94,17 +94,39 @@ def sign_slip(raw: Raw, lexicon: Lexicon) -> str | None:
     return _slip_among(raw, lexicon, lexicon.sign_words)
 
 
-def _slip_among(raw: Raw, lexicon: Lexicon, words: frozenset[str]) -> str | None:
+def rhythm_slip(raw: Raw, lexicon: Lexicon) -> str | None:
+    """The one word of a rhythm that this word is a slip for, None where there is none."""
+    if raw.text in lexicon.order_words or not raw.text.isalpha():
+        return None
+    return _slip_among(raw, lexicon, lexicon.rhythm_words, shortest=4, long=_LONG_SLIP - 1)
+
+
+def _slip_among(
+    raw: Raw,
+    lexicon: Lexicon,
+    words: frozenset[str],
+    *,
+    shortest: int = _SHORTEST_SLIP,
+    long: int = _LONG_SLIP,
+) -> str | None:
     word = raw.text
     known = word in lexicon.words or word in lexicon.parts or word in lexicon.plain
-    if raw.kind != "word" or known or word in words or len(word) < _SHORTEST_SLIP:
+    if raw.kind != "word" or known or word in words or len(word) < shortest:
         return None
-    limit = 1 if len(word) < _LONG_SLIP else 2
+    limit = 1 if len(word) < long else 2
     found = process.extract(word, words, scorer=OSA.distance, score_cutoff=limit, limit=3)
     best = min((int(d) for _, d, _ in found), default=None)
     nearest = [str(m) for m, d, _ in found if int(d) == best and str(m)[0] == word[0]]
     alike = [m for m in nearest if m[-1] == word[-1]] or nearest
+    if len(alike) > 1:  # letters that were left out are likelier than others
+        alike = [m for m in alike if _left_out(word, m)]
     return alike[0] if len(alike) == 1 else None
+
+
+def _left_out(word: str, whole: str) -> bool:
+    """Whether a word is another without some of its letters."""
+    letters = iter(whole)
+    return all(letter in letters for letter in word)
 
 
 def _likest(word: str, candidates: list[str]) -> str:

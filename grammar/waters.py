@@ -18,7 +18,8 @@ _FEED_SLOTS = ("analysis", "label_rate", "strength", "target_n_mg_l", "form")
 def report(facts: Facts) -> Order | None:
     """A utility's report to put on record: 'Ca 80, Mg 12, HCO3 240 mg/l'."""
     ions, _, other = facts.report
-    if len(ions) < _A_REPORT or facts.products or facts.target.named:
+    least = 1 if _of_own_water(facts) else _A_REPORT
+    if len(ions) < least or facts.products or facts.target.named:
         return None
     rest = facts.report_rest
     if any(getattr(rest, slot) for slot in _FEED_SLOTS) or facts.rest.analysis:
@@ -26,6 +27,14 @@ def report(facts: Facts) -> Order | None:
     if facts.rest.volume_l is not None and rest.volume_l is not None:
         return None
     return Order("water", name=facts.new_name[0] or None, ions=ions, report_unit=other)
+
+
+def _of_own_water(facts: Facts) -> bool:
+    """Whether one ion alone tells of a water: 'my tap has HCO3 4 meq/l'."""
+    chemists = facts.says("REPORT_UNIT", "mmol_l", "meq_l")
+    own = facts.has("my") and any(t.type in _WATERS for t in facts.tokens)
+    asks = "?" in facts.folded.text or facts.says("WATER_TALK", "mixes", "lacks", "suits")
+    return (chemists or own) and not asks
 
 
 def meter(facts: Facts) -> Order | None:

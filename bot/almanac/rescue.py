@@ -84,10 +84,14 @@ class Limit:
 
 @dataclass(frozen=True, slots=True)
 class SaltIndex:
-    """Lowest and highest salt index of a salt in printed lists; sodium nitrate is 100."""
+    """Lowest and highest salt index of a salt in printed lists; sodium nitrate is 100.
+
+    `percent` is what it brings, nitrogen by form: nitrate, ammonium, urea [% of mass].
+    """
 
     name: str
     formula: str
+    percent: Mapping[str, float]
     low: float
     high: float
     sources: tuple[str, ...]
@@ -142,6 +146,7 @@ def _salt_index(entry: dict[str, Any], allowance: float) -> SaltIndex:
     return SaltIndex(
         entry["name"],
         entry["formula"],
+        MappingProxyType(entry["percent"]),
         min(values) * (1 - widened),
         max(values) * (1 + widened),
         tuple(v["source"] for v in entry["values"]),

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import click
 
-from bot.conversation.answer import Answer, File
+from bot.conversation.answer import Answer, File, Picture
 from bot.conversation.ask import Setting, warm_up
 from bot.conversation.replies import hint
 from bot.conversation.turn import Opened
@@ -46,6 +46,9 @@ async def chat(language: str | None, answered: Answering, history: Path) -> None
             continue
         answer = await answered(typed)
         click.echo(answer.reply)
+        if answer.picture is not None:
+            name = kept(answer.picture)
+            click.echo(words.say("picture-saved", alt=answer.picture.alt, name=name))
         if answer.file is not None:
             click.echo(words.say("file-saved", names=words.listed(saved(answer.file))))
         if interactive:
@@ -66,6 +69,14 @@ def saved(file: File) -> list[str]:
         with (folder / Path(name).name).open("x", encoding="utf-8", newline="") as target:
             target.write(content)
     return [f"{folder.name}/"]
+
+
+def kept(picture: Picture) -> str:
+    """Put a picture where the person is, never over another; returns its name."""
+    path = _free(Path(picture.name).name)
+    with path.open("xb") as target:
+        target.write(picture.content)
+    return path.name
 
 
 def _free(name: str) -> Path:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import base64
 import json
 from typing import Any
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, field_serializer
 
 
 class _Model(BaseModel):
@@ -120,6 +121,18 @@ class File(_Model):
     files: dict[str, str] | None = None
 
 
+class Picture(_Model):
+    """A picture that belongs to the text; `alt` says what is on it. In JSON as base64."""
+
+    name: str
+    content: bytes
+    alt: str
+
+    @field_serializer("content", when_used="json")
+    def _as_text(self, content: bytes) -> str:
+        return base64.b64encode(content).decode("ascii")
+
+
 class Answer(_Model):
     """One message answered.
 
@@ -140,11 +153,12 @@ class Answer(_Model):
     choices: list[str] = Field(default_factory=list)
     details: dict[str, Any] | None = None
     file: File | None = None
+    picture: Picture | None = None
 
     def as_json(self) -> str:
         """One line of JSON, in the names of the contract."""
         data = self.model_dump(mode="json", by_alias=True)
-        for name in ("choices", "details", "file"):
+        for name in ("choices", "details", "file", "picture"):
             if not data[name]:
                 del data[name]
         if self.dose is not None and self.dose.stock is not None:

@@ -11,10 +11,18 @@ from bot.conversation import answer as out
 from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
 from bot.conversation.wording import Wording, wording
 from bot.dosing.conductivity import NitrogenForms
-from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
+from bot.dosing.dose import (
+    Dose,
+    DoseRequest,
+    Rate,
+    pure_water_ec_ms_cm,
+    water_ec_by_hardness,
+    work_out,
+)
 from bot.dosing.plants import Genus, named, resting, types_of
 from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING, Step
+from bot.dosing.water import Range
 from bot.dosing.water import Water as WaterIons
 from grammar import Conflict, Reading, read
 
@@ -258,7 +266,11 @@ def _lacking(reading: Reading) -> str | None:
 def _missing(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
     code = _lacking(reading)
     by_ec = reading.target_ec_ms_cm is not None and reading.target_n_mg_l is None
-    if code is None and by_ec and (reading.target_ec_ms_cm or 0) <= (_water_ec(reading) or 0):
+    if code is None and by_ec and (reading.target_ec_ms_cm or 0) <= _least_ec(reading, setting):
+        own = None if _water_ec(reading) is not None else _ec_by_hardness(reading)
+        if own is not None and setting.on_record.water is None:
+            low, high = words.number(own.low), words.number(own.high)
+            return asking(reading, words.say("ask-ec-perhaps", low=low, high=high), words)
         code = "ask-ec-reached"
     return None if code is None else asking(reading, words.say(code), words)
 
@@ -268,6 +280,23 @@ def _water_ec(reading: Reading) -> float | None:
     if water is None:
         return None
     return water.ec_ms_cm if water.ec_ms_cm is not None else pure_water_ec_ms_cm(water.kind)
+
+
+def _least_ec(reading: Reading, setting: Setting) -> float:
+    """EC of the water, as it is subtracted from a target [mS/cm]."""
+    if setting.on_record.water is not None:
+        return setting.on_record.water.ec_ms_cm
+    told = _water_ec(reading)
+    if told is None and (estimated := _ec_by_hardness(reading)) is not None:
+        return estimated.middle
+    return told or 0.0
+
+
+def _ec_by_hardness(reading: Reading) -> Range | None:
+    water = reading.water
+    if water is None:
+        return None
+    return water_ec_by_hardness(water.hardness_mg_l_caco3, water.kind)
 
 
 # --- the dose ------------------------------------------------------------------------------
@@ -327,11 +356,19 @@ def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
         steps.insert(
             0, Step(f"measure.{reading.measure_taken}", 1.0, "assumed, as no country was said")
         )
+    by_hardness = any(s.rule == "ec.water_hardness" for s in steps)
+    own = _ec_by_hardness(reading) if by_hardness else None
+    taken = {} if own is None else {
+        name: words.number(value)
+        for name, value in (("low", own.low), ("high", own.high), ("middle", own.middle))
+    }  # fmt: skip
     why = [
         out.Why(
             rule=s.rule,
             factor=s.factor,
-            text=words.say(f"why-{s.rule.replace('.', '-')}", factor=words.factor(s.factor)),
+            text=words.say(
+                f"why-{s.rule.replace('.', '-')}", factor=words.factor(s.factor), **taken
+            ),
             source=s.source,
         )
         for s in steps

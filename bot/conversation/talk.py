@@ -11,6 +11,7 @@ from typing import Any
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import answer as out
+from bot.conversation import reminding
 from bot.conversation.ask import answer_to, respond, understood
 from bot.conversation.collection import (
     Collection,
@@ -29,17 +30,23 @@ from bot.conversation.turns import (
     diary,
     doses,
     home,
+    judging,
+    language,
     meeting,
     meter,
     plants,
+    reminders,
+    reminders_change,
+    reminders_offer,
+    reminders_pings,
     rescue,
     salts,
     shelf,
     take_along,
     waters,
 )
-from bot.conversation.wording import wording
-from bot.records import Records, memory, owners
+from bot.conversation.wording import tongues, wording
+from bot.records import Records, memory, owners, pings
 from bot.records.errors import (
     BadValue,
     CannotUndo,
@@ -48,6 +55,8 @@ from bot.records.errors import (
     Refused,
     TooMany,
 )
+from bot.records.kinds import OwnerKind
+from bot.records.models import Owner
 from grammar import Reading, read
 
 Handler = Callable[[Turn], Awaitable[out.Answer]]
@@ -73,7 +82,8 @@ HANDLERS: dict[str, Handler] = {
     "water_for": home.water_for,
     "kit": home.kit,
     "home": home.home,
-    "settings": home.settings,
+    "settings": language.settings,
+    "language": language.tongue,
     "quiet": home.quiet,
     "loud": home.quiet,
     "fed": diary.given,
@@ -89,12 +99,18 @@ HANDLERS: dict[str, Handler] = {
     "salts": salts.salts,
     "stock": bottles.stock,
     "together": bottles.together,
+    "judge": judging.judge,
+    "remedy": judging.remedy,
+    "pets": judging.pets,
     "blend": bottles.mix,
     "rescue": rescue.rescue,
     "compare": compare.compare,
     "compare_labels": compare.not_on_shelf,
     "plan": day.plan,
-    "done": day.done,
+    "done": reminders_pings.done,
+    "remind": reminders.remind,
+    "reminders": reminders.listing,
+    **reminders_change.HANDLERS,
     "export": take_along.export,
     "import": take_along.take_in,
     "forget": take_along.forget,
@@ -103,8 +119,14 @@ HANDLERS: dict[str, Handler] = {
     "why": doses.why,
     "more": doses.more,
 }
-#: What holds for everybody in a group: its administrators change it.
-FOR_ADMINISTRATORS = frozenset({"water", "home", "kit", "quiet", "loud", "import", "forget"})
+#: What holds for everybody in a group: its administrators change it, and what says so.
+FOR_ADMINISTRATORS = {
+    **dict.fromkeys(("water", "home", "kit", "language"), "refuse-administrators-only"),
+    **dict.fromkeys(("quiet", "loud"), "refuse-administrators-quiet"),
+    **dict.fromkeys(("lose", "product_remove"), "refuse-administrators-remove"),
+    **dict.fromkeys(("import", "forget"), "refuse-administrators-all"),
+    **dict.fromkeys(("remind", *reminders_change.HANDLERS), "refuse-administrators-reminders"),
+}  # fmt: skip
 #: Collections kept in memory, those asked for last.
 KEPT_COLLECTIONS = 256
 #: An open question is answered within this time, or not at all.
@@ -138,13 +160,60 @@ class Conversation:
         """
         turn = await self._turn(incoming, records or self._records)
         if turn.order.own and incoming.group is not None:
-            turn = await self._turn(replace(incoming, group=None), records or self._records)
+            own = replace(incoming, group=None, may_set=None)
+            turn = await self._turn(own, records or self._records)
+        due = await self._due(turn) if incoming.pulls else None
+        if due is not None:
+            turn = replace(turn, just_pinged=frozenset(due[0]))
         answer = await _told_kindly(turn, _respond)
-        told = {"message": incoming.text, "understood": understood(turn.reading)}
+        if due is not None:
+            answer = answer.model_copy(update={"reply": f"{due[1].reply}\n\n{answer.reply}"})
+        told = {"message": turn.incoming.text, "understood": understood(turn.reading)}
         if answer.kind == "dose" and not answer.choices:
             more = len(answer.cautions) > SHOWN_CAUTIONS
             told["choices"] = ["why", "more"] if more else ["why"]
         return answer.model_copy(update=told)
+
+    async def ping(self, due: reminding.Due, records: Records) -> out.Answer:
+        """One message for all that is due to an owner.
+
+        Parameters
+        ----------
+        due : from `reminding.reckon`; something in it is said now
+        records : where to read
+        """
+        address = due.owner.address
+        incoming = Incoming(
+            text="",
+            person=address.external_id,
+            channel=address.channel,
+            said_at=due.at,
+            group=address.external_id if address.kind is OwnerKind.GROUP else None,
+        )
+        return await reminders_pings.compose(await self._turn(incoming, records), due)
+
+    async def _due(self, turn: Turn) -> tuple[list[int], out.Answer] | None:
+        """What is due to who is speaking, said now and kept as sent; None where nothing is."""
+        if turn.owner is None:
+            return None
+        now_ms = round(turn.incoming.said_at.timestamp() * 1000)
+        async with turn.records.reading() as session:
+            if not await pings.is_due(session, turn.owner_id, now_ms=now_ms):
+                return None
+        async with turn.records.together() as records:
+            async with records.writing() as session:
+                found = await pings.due_of(session, turn.owner_id, now_ms=now_ms)
+                if found is None:
+                    return None
+                due = reminding.reckon(found, now_ms)
+                await pings.promise(session, due.promised)
+                ids = due.ping_ids
+                await pings.note_sent(session, turn.owner_id, ids, message_id=now_ms)
+            if not due.pinging:
+                return None
+            silent = replace(turn.reading, unknown=(), read_as=())
+            asked = replace(turn, records=records, reading=silent)
+            return ids, await reminders_pings.compose(asked, due)
 
     def unsee(self) -> None:
         """Load every collection anew: what was last written may not have been kept."""
@@ -171,7 +240,11 @@ class Conversation:
                 kept = await memory.recall(session, owner.id, incoming.person)
                 if incoming.follows is not None:
                     other = await memory.recall(session, owner.id, incoming.follows)
-        language = incoming.language or (owner.language if owner is not None else None)
+        language = incoming.language or _set_language(owner)
+        if incoming.menu:
+            language = language or _known(incoming.phone_language) or "en"
+            said = wording(language).say(f"menu-{incoming.menu}-says")
+            incoming = replace(incoming, text=f"{said} {incoming.text}".strip(), menu="")
         measure = "imperial" if owner is not None and owner.units == "imperial" else "us"
         reading = read(incoming.text, language, measure=measure, names=names_in(collection))
         last = other if incoming.follows is not None else kept
@@ -191,7 +264,17 @@ class Conversation:
             recalled=recalled,
             remembered=dict(recalled),
             question=question,
+            recalled_at=last.said_at if last is not None else None,
         )
+
+
+def _set_language(owner: Owner | None) -> str | None:
+    """The language that was set, where we have it; an import may name any."""
+    return _known(owner.language) if owner is not None else None
+
+
+def _known(language: str | None) -> str | None:
+    return language if language in tongues.spoken() else None
 
 
 # --- answering -------------------------------------------------------------------------------
@@ -231,17 +314,23 @@ async def _handled(turn: Turn) -> out.Answer:
     """The answer of the module that the order belongs to."""
     verb, reading = turn.order.verb, turn.reading
     if verb in ("yes", "no", "skip"):
-        return turn.say("help", "nothing-asked")
+        answer = await reminders_pings.bare(turn)
+        return answer or turn.say("help", "nothing-asked")
     usual = "help-chat" if turn.incoming.group is None else "help-group"
     if verb == "help":
         return turn.say("help", usual)
-    may_set = turn.incoming.may_set
-    if verb in FOR_ADMINISTRATORS and may_set is not None and not await may_set():
-        return turn.refuse("refuse-administrators-only")
+    if verb in FOR_ADMINISTRATORS and not await turn.administers():
+        return turn.refuse(FOR_ADMINISTRATORS[verb])
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
     if unclear:
         return respond(reading, turn.setting)  # refuses or asks
     answer = await doses.keep_why(turn, await HANDLERS[verb](turn))
+    if verb in ("fed", "clear", "flush", "done"):
+        answer = await reminders_pings.after_log(turn, answer)
+    elif verb == "home" and answer.kind == "home":
+        answer = await reminders_pings.after_home(turn, answer)
+    elif verb == "add" and answer.kind == "plants":
+        answer = await reminders_offer.with_offer(turn, answer)
     if verb == "dose" and answer.kind == "help":
         return turn.say("help", usual)
     return answer
@@ -268,6 +357,9 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         return await _picked(turn)
     if kind == "meeting":
         return await _met(turn)
+    if isinstance(kind, str) and kind.startswith("reminder"):
+        answer = await _REMINDER_ANSWERS[kind](turn)
+        return None if answer is None else await _keep_question(turn, answer)
     if kind == "meter":
         answer = await meter.completed(turn)
         if answer is None:
@@ -277,6 +369,15 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         answer = await rescue.answered(turn)
         return None if answer is None else await _keep_question(turn, answer)
     return None
+
+
+#: What hears the answer to a question about reminders.
+_REMINDER_ANSWERS: dict[str, Callable[[Turn], Awaitable[out.Answer | None]]] = {
+    "reminder": reminders.answered,
+    "reminder_which": reminders_change.picked,
+    "reminder_until": reminders_change.until_told,
+    "reminder_offer": reminders_offer.answered,
+}
 
 
 async def _met(turn: Turn) -> out.Answer | None:
@@ -294,6 +395,8 @@ async def _met(turn: Turn) -> out.Answer | None:
     turn = replace(turn, reading=replace(turn.reading, unknown=(), read_as=()))
     following = meeting.ask(turn, step if answer.kind in ("ask", "refused") else step + 1)
     both = following.model_copy(update={"reply": f"{answer.reply}\n\n{following.reply}"})
+    if order.verb == "add" and answer.kind == "plants":
+        both = await reminders_offer.with_offer(turn, both)
     return await _keep_question(turn, both)
 
 

@@ -51,6 +51,7 @@ class Incoming:
     menu : a command of the channel's menu; its words come before the text, in the language that
         was set, otherwise in that of the phone
     phone_language : what the channel knows of the person's language
+    pulls : whether the channel cannot send of its own accord: what is due comes before an answer
     """
 
     text: str
@@ -69,6 +70,7 @@ class Incoming:
     follows: str | None = None
     menu: str = ""
     phone_language: str | None = None
+    pulls: bool = False
 
     @property
     def address(self) -> owners.Address:
@@ -92,6 +94,8 @@ class Turn:
     remembered: dict[str, Any] = field(default_factory=dict)
     question: dict[str, Any] = field(default_factory=dict)
     chosen: tuple[int, ...] | None = None  # plants picked in answer to 'which one?'
+    recalled_at: datetime | None = None  # when that was last remembered
+    just_pinged: frozenset[int] = frozenset()  # pings that come with this answer
 
     @property
     def order(self) -> Order:

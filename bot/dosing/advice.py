@@ -24,6 +24,9 @@ RHYTHM_DAYS = {"weekly": 7, "fortnightly": 14, "monthly": 28}
 NO_FEED = 0.0
 #: Clear water once a month.
 MONTHLY = "orchid growers' pages: at least once a month; no research seen"
+#: The rule on salts over their ceiling by the log of the pot, and its source.
+BY_SALTS = "flush.salts"
+BY_MODEL = "well-mixed pot, FAO Irrigation and Drainage Paper 29; ceilings in pot_salts.toml, ours"
 #: The rest's own source in the almanac is taken.
 _OF_GENUS = "genus"
 
@@ -48,6 +51,7 @@ class PlantState:
     days_since_... : [d], None where it never happened or is not known
     growth_days : since when it grows so [d]
     types_rest : named by its genus alone, and some types of it rest now
+    too_salty : by its log its pore water passes its ceiling (`pot_salts`)
     """
 
     genus: Genus | None = None
@@ -60,6 +64,7 @@ class PlantState:
     days_since_repot: int | None = None
     growth_days: int | None = None
     types_rest: bool = False
+    too_salty: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,6 +179,11 @@ def _mounted_flush_due(state: PlantState, day: _Day) -> bool:
     return state.medium == "mounted" and _flush_due(state, day)
 
 
+def _too_salty(state: PlantState, day: _Day) -> bool:
+    """Whichever comes first: the month, or the ceiling of its salts."""
+    return state.too_salty and state.medium != "mounted"
+
+
 def _types_rest(state: PlantState, day: _Day) -> bool:
     """Named by its genus alone, it may be one of those that rest: the careful side."""
     awake = state.growth in GROWING or state.growth == "flowering"
@@ -230,6 +240,7 @@ _RULES = (
     _Rule("repotted", Action.CLEAR, NO_FEED, COMMON, _repotted, lambda s: s.days_since_repot),
     _Rule("flush.mounted", Action.CLEAR, NO_FEED, MONTHLY, _mounted_flush_due, _days_of_salts),
     _Rule("flush.due", Action.FLUSH, NO_FEED, MONTHLY, _flush_due, _days_of_salts),
+    _Rule(BY_SALTS, Action.FLUSH, NO_FEED, BY_MODEL, _too_salty),
     _Rule("types-rest", Action.CLEAR, NO_FEED, COMMON, _types_rest),
     _Rule("not-yet", Action.CLEAR, NO_FEED, COMMON, _not_yet, lambda s: s.days_since_fed),
 )

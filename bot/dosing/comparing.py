@@ -17,6 +17,7 @@ from bot.dosing.choice import RULES, Candidate, Need, Reason
 from bot.dosing.completeness import Lacking, lacking
 from bot.dosing.concentration import mass_g
 from bot.dosing.label import elemental_percent
+from bot.dosing.salt_index import index_from_label
 
 #: Ready feed that costs are for [L].
 FEED_L = 100.0
@@ -106,6 +107,8 @@ class Compared:
     per_money_g : what one unit of money buys, by symbol [g/currency]
     lacking : essential elements its label does not show
     bark_forms : what its nitrogen forms mean in bark: codes and sources of `choice`
+    salt_index : of its salts for each percent of nitrogen, least and most; see `salt_index_per_n`
+    salts_estimated : whether that is from the label alone
     salt_rank : 1 for the least salt at the same nitrogen; feeds not told apart share a place
     missing : what is not known: price, currency, pack_size, density, nitrogen, nitrogen_forms,
         salts; 'nitrogen' is a feed without any, which cannot be compared by it
@@ -120,6 +123,8 @@ class Compared:
     per_money_g: Mapping[str, float] | None
     lacking: Lacking
     bark_forms: tuple[Reason, ...]
+    salt_index: tuple[float, float] | None
+    salts_estimated: bool
     salt_rank: int | None
     missing: tuple[str, ...]
 
@@ -228,6 +233,8 @@ def at_nitrogen(
         per_money_g=money,
         lacking=lacking(label.analysis, label.extras, trace_elements=label.trace_elements),
         bark_forms=bark_forms(label),
+        salt_index=salt_index_per_n(offer),
+        salts_estimated=not _salts_known(offer),
         salt_rank=salt_rank,
         missing=_missing(offer, unlike),
     )
@@ -334,6 +341,40 @@ def salt_ranks(offers: Sequence[Offer]) -> Mapping[str, int]:
     return {
         key: 1 + sum(high < low for _, high in ranges.values()) for key, (low, _) in ranges.items()
     }
+
+
+def salt_index_per_n(offer: Offer) -> tuple[float, float] | None:
+    """Salt index of a feed for each percent of nitrogen, least and most.
+
+    Parameters
+    ----------
+    offer : a feed as it is sold; where its salts are not told, what its label leaves possible
+
+    Returns
+    -------
+    tuple of float, or None
+        None without nitrogen, or where no mix of the listed salts makes the label.
+
+    References
+    ----------
+    ``salt_index.toml``; `salt_index.index_from_label`.
+    """
+    if _salts_known(offer):
+        return _index_per_n(offer)
+    n = offer.label.analysis[0]
+    if n <= 0 or offer.percent_of != "w/w":
+        return None
+    found = index_from_label(offer.label)
+    return None if found is None else (found[0] / n, found[1] / n)
+
+
+def least_salty(feeds: Sequence[Compared]) -> str | None:
+    """The feed that brings least salt for its nitrogen beyond doubt, None where none does."""
+    ranges = {feed.key: feed.salt_index for feed in feeds if feed.salt_index is not None}
+    for key, (_, high) in ranges.items():
+        if len(ranges) > 1 and all(high < low for k, (low, _) in ranges.items() if k != key):
+            return key
+    return None
 
 
 def _salts_known(offer: Offer) -> bool:

@@ -20,6 +20,7 @@ from bot.almanac.ions import (
     ions,
     water_temperature,
 )
+from bot.dosing.impossible import Impossible
 
 MODEL_ERROR = 0.05
 """Relative error allowed on either side of a feed's EC: the computation, label rounding."""
@@ -133,10 +134,7 @@ def _checked_mol_l(ions_mmol_l: Mapping[str, float]) -> dict[str, float]:
             f"{negative:.2f} meq/L of anions."
         )
     if strength > MAX_IONIC_STRENGTH_MOL_L:
-        raise ValueError(
-            f"This solution is too strong to compute its EC (ionic strength {strength:.2f} mol/L, "
-            f"at most {MAX_IONIC_STRENGTH_MOL_L} mol/L): compute the diluted feed, not the stock."
-        )
+        raise Impossible("solution-strong", strength=strength, most=MAX_IONIC_STRENGTH_MOL_L)
     return total_mol_l
 
 
@@ -390,7 +388,7 @@ def _checked_elements(
             raise ValueError(f"{name} cannot be {amount} mg/L.")
     total = sum(elements_mg_l.values())
     if total > MAX_NUTRIENTS_MG_L:
-        raise ValueError(f"Nutrients of {total:.3g} mg/L are more than water can hold.")
+        raise Impossible("nutrients-many", mg_l=total)
     if product_mg_l is not None and not total <= product_mg_l < math.inf:
         raise ValueError(
             f"A feed of {product_mg_l} mg/L cannot hold {total:.0f} mg/L of nutrients."
@@ -615,7 +613,7 @@ def temperature_to_25(
 def temperature_factor(temp_c: float, *, linear_per_k: float | None = None) -> float:
     """Factor from a reading at a temperature to EC at 25 °C; see `temperature_to_25`."""
     if not 0 <= temp_c <= 50:
-        raise ValueError(f"A temperature of {temp_c} °C is outside 0 to 50 °C.")
+        raise Impossible("temperature", temp=temp_c)
     if linear_per_k is not None and not 0 <= linear_per_k < 0.04:
         raise ValueError(f"A temperature coefficient of {linear_per_k} per K is outside 0 to 0.04.")
     table = water_temperature()
@@ -679,10 +677,7 @@ def ppm_to_ec(reading_ppm: float, scale: int) -> float:
 
 def _check_reading(reading_ms_cm: float) -> None:
     if not 0 <= reading_ms_cm <= MAX_READING_MS_CM:
-        raise ValueError(
-            f"An EC of {reading_ms_cm:g} mS/cm is outside 0 to {MAX_READING_MS_CM:g} mS/cm, "
-            "which ends a little above sea water: is it in µS/cm?"
-        )
+        raise Impossible("reading-range", ec=reading_ms_cm, most=MAX_READING_MS_CM)
 
 
 def _check_scale(scale: int) -> None:

@@ -24,7 +24,7 @@ from bot.dosing.measuring import (
 )
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
 from bot.dosing.strength import Step, ceilings, chain, limits, most_sensitive
-from bot.dosing.water import Water
+from bot.dosing.water import Range, Water, ec_of_hardness
 
 #: Full strength where neither a label rate nor a product is known [mg/L N].
 ASSUMED_N_MG_L = measures()["assumed_full_strength"].value
@@ -63,7 +63,8 @@ class DoseRequest:
     plants : as in the almanac
     some_unknown : whether further plants are meant whose kind is not known
     types_rest : whether some types of a plant named by its genus alone rest now
-    water_ec_ms_cm : of the water alone [mS/cm]; where unknown, an EC target is what the feed adds
+    water_ec_ms_cm : of the water alone [mS/cm]; where it is not known, it is estimated from the
+        hardness, and where that is not known either, an EC target is what the feed adds
     water : by its ions where they are known; then `water_ec_ms_cm` does not count
     nitrogen : forms of the product's nitrogen, where its label has them
     scale_step_g, syringe_step_ml : of the person's tools
@@ -176,8 +177,8 @@ def work_out(request: DoseRequest) -> Dose:
     full, source = _full_strength(request, product, label_per_litre)
     target = source == "target"
     steps = [*_source_steps(source), *product.notes]
-    if request.target_n_mg_l is None and request.target_ec_ms_cm and request.water_ec_ms_cm is None:
-        steps.append(Step("ec.water_unknown", 1.0, "assumed, as it was not said"))
+    if request.target_n_mg_l is None and request.target_ec_ms_cm:
+        steps += _water_steps(request)
     steps += chain(
         strength=request.strength,
         exact=request.exact,
@@ -261,7 +262,42 @@ def _per_litre_of_ec(request: DoseRequest, product: _Product) -> float:
 
 def _water(request: DoseRequest) -> Water | float:
     """The water as far as it is known, 0 where it is not."""
-    return request.water if request.water is not None else request.water_ec_ms_cm or 0.0
+    if request.water is not None:
+        return request.water
+    if request.water_ec_ms_cm is not None:
+        return request.water_ec_ms_cm
+    estimated = water_ec_by_hardness(request.hardness_mg_l_caco3, request.water_kind)
+    return estimated.middle if estimated is not None else 0.0
+
+
+def water_ec_by_hardness(hardness_mg_l_caco3: float | None, kind: str | None) -> Range | None:
+    """EC that a water may have where its hardness alone is known [mS/cm].
+
+    Parameters
+    ----------
+    hardness_mg_l_caco3 : total hardness, None where it is not known [mg/L CaCO3]
+    kind : of the water; a softened one is taken at the hardness before its softener
+
+    Returns
+    -------
+    Range, or None
+        None where nothing follows from it.
+    """
+    if hardness_mg_l_caco3 is None:
+        return None
+    try:
+        return ec_of_hardness(hardness_mg_l_caco3, soft=kind == "softened")
+    except ValueError:  # no fresh water is so hard
+        return None
+
+
+def _water_steps(request: DoseRequest) -> list[Step]:
+    """What the water was taken to be, where its own EC was not told."""
+    if request.water is not None or request.water_ec_ms_cm is not None:
+        return []
+    if water_ec_by_hardness(request.hardness_mg_l_caco3, request.water_kind) is not None:
+        return [Step("ec.water_hardness", 1.0, "types of water in waters.toml, the middle of them")]
+    return [Step("ec.water_unknown", 1.0, "assumed, as it was not said")]
 
 
 def _in_water(product: _Product, per_litre: float, water: Water | float, added: float) -> float:

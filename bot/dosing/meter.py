@@ -24,6 +24,7 @@ from bot.dosing.conductivity import (
     ppm_to_ec,
     temperature_to_25,
 )
+from bot.dosing.impossible import Impossible
 from bot.dosing.water import Range, Water, types_of_water
 
 #: Conductivity units that meters show, in mS/cm; CF is ten times mS/cm.
@@ -130,9 +131,7 @@ def reading_ms_cm(
     ISO 7888:1985 for the temperature; the scales as in `conductivity.ec_to_ppm`.
     """
     if compensated is False and temp_c is None:
-        raise ValueError(
-            "A meter that does not correct to 25 °C needs the temperature of the water."
-        )
+        raise Impossible("meter-temperature")
     found = []
     for as_shown in _as_shown(value, unit, scale):
         temps = {True: (25.0,), False: (temp_c,), None: (25.0, temp_c)}[compensated]
@@ -150,7 +149,7 @@ def _as_shown(value: float, unit: str, scale: int | None) -> list[float]:
     for known, in_ms_cm in UNITS.items():
         if known.lower() == name:
             return [value * in_ms_cm]
-    raise ValueError(f"{unit!r} is not a unit of a meter known here: {', '.join(UNITS)} or ppm.")
+    raise Impossible("meter-unit", unit=unit)
 
 
 # ----------------------------------------------------------------------------- EC of feed in water
@@ -263,10 +262,7 @@ def _solve(ec_of: Callable[[float], float], ec: float) -> float:
     for _ in range(60):
         added = ec_of(grams) - own
         if added < 1e-3 * grams:  # a common salt adds 1 mS/cm for a gram
-            raise ValueError(
-                "This product hardly conducts, as urea does: a meter cannot tell its strength; "
-                "weigh it."
-            )
+            raise Impossible("hardly-conducts")
         if abs(added / (ec - own) - 1) < 1e-9:
             break
         grams *= (ec - own) / added
@@ -317,10 +313,7 @@ def meaning(
 
 def _added(reading: EcRange, water_ms_cm: float) -> EcRange:
     if reading.high < water_ms_cm:
-        raise ValueError(
-            f"The feed reads {reading.high:g} mS/cm, less than its water with {water_ms_cm:g} "
-            "mS/cm: measure both again, the water alone first."
-        )
+        raise Impossible("feed-under-water", reading=reading.high, water=water_ms_cm)
     return EcRange(max(reading.low - water_ms_cm, 0.0), reading.high - water_ms_cm)
 
 
@@ -423,8 +416,5 @@ def water_to_add_l(
     if reading_ms_cm <= wanted_ms_cm:
         return 0.0
     if wanted_ms_cm <= water_ms_cm:
-        raise ValueError(
-            f"Water of {water_ms_cm:g} mS/cm cannot bring a feed down to {wanted_ms_cm:g} mS/cm: "
-            "take purer water, or aim above the water's own."
-        )
+        raise Impossible("thinning-water", water=water_ms_cm, wanted=wanted_ms_cm)
     return volume_l * (reading_ms_cm - wanted_ms_cm) / (wanted_ms_cm - water_ms_cm)

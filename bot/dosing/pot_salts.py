@@ -33,6 +33,8 @@ from bot.dosing.season import season_of
 
 #: A flush that two passes cannot do is tried in so many.
 MOST_PASSES = 3
+#: A pot is not washed nearer to its water than this times the water's EC [1]; ours.
+WATER_MARGIN = 1.1
 _NOTHING_L = 1e-9
 _NEAR = 1e-9  # a target reached but for rounding [mS/cm]
 
@@ -619,6 +621,11 @@ def ceiling_ec_of(feeding_class: str) -> float:
     if feeding_class not in ceilings():
         raise ValueError(f"No ceiling for {feeding_class!r}: one of {', '.join(ceilings())}.")
     return ceilings()[feeding_class].value
+
+
+def flushing_helps(water_ec: float, ceiling_ec: float) -> bool:
+    """Whether clear water of an EC can bring a pot under its ceiling with some room [mS/cm]."""
+    return water_ec * WATER_MARGIN < ceiling_ec
 
 
 def _feeds_ahead(watered: list[PotEvent], *, today: date, until: date) -> list[PotEvent]:

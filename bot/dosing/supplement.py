@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from bot.almanac.waters import ec_ceilings_ms_cm, feed_targets_per_n
 from bot.dosing.conductivity import EcRange
+from bot.dosing.impossible import Impossible
 from bot.dosing.meter import Feed, mixed_ec_ms_cm, product_g_l
 from bot.dosing.strength import limits
 from bot.dosing.water import Known, Range
@@ -140,7 +141,7 @@ def fill(
     """
     per_gram = {e: product.elements_mg_l(1.0).get(e, 0.0) for e in lacking}
     if not any(per_gram.values()):
-        raise ValueError("This product brings neither calcium nor magnesium: take one that does.")
+        raise Impossible("supplement-neither")
     if not all(0 <= figure < math.inf for figure in (present_ec_ms_cm, present_n_mg_l)):
         raise ValueError("The EC and the nitrogen of a feed are figures from 0 upwards.")
     wanted = _nearest_g_l(lacking, per_gram)

@@ -11,6 +11,7 @@ import math
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass, fields
+from functools import lru_cache
 from typing import NamedTuple
 
 from bot.almanac.ions import ions
@@ -23,6 +24,7 @@ from bot.almanac.waters import (
 )
 from bot.dosing import concentration
 from bot.dosing.conductivity import MAX_CHARGE_IMBALANCE, ec_ms_cm
+from bot.dosing.impossible import Impossible
 
 #: Told as fresh water at most [mS/cm]; beyond it the types of water say nothing.
 MAX_EC_MS_CM = 5.0
@@ -65,6 +67,31 @@ Known = Mapping[str, Range]
 """What is known of a water, by quantity: attributes of `Water`."""
 
 
+class Imbalanced(Impossible):
+    """A water whose charges are out of balance, with what would mend it.
+
+    Its figures: `cations`, `anions`, `missing` [meq/L], `percent` apart, `side` that lacks, and
+    the amount of an ion of that side that would do [mg/L].
+    """
+
+    def __init__(self, water: Water) -> None:
+        missing = water.cations_meq_l - water.anions_meq_l
+        side, name = ("anions", "so4_mg_l") if missing > 0 else ("cations", "na_mg_l")
+        if missing > 0 and water.so4_mg_l:
+            name = "hco3_mg_l" if not water.hco3_mg_l else "cl_mg_l"
+        ion = ions()[_ION[name]]
+        super().__init__(
+            "water-imbalance",
+            cations=water.cations_meq_l,
+            anions=water.anions_meq_l,
+            percent=100 * abs(water.imbalance),
+            missing=abs(missing),
+            side=side,
+            ion=_symbol(name),
+            mg_l=abs(missing) * ion.molar_mass / abs(ion.charge),
+        )
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Water:
     """A water by its main ions, all [mg/L]; water without ions where none is given.
@@ -89,35 +116,22 @@ class Water:
         for name in _ION:
             amount = getattr(self, name)
             if not 0 <= amount < math.inf:
-                raise ValueError(f"{_symbol(name)} cannot be {amount:g} mg/L in a water.")
+                raise Impossible("water-ion-amount", ion=_symbol(name), mg_l=amount)
         most = sea_water_na_mg_l().value
         if self.na_mg_l > most:
-            raise ValueError(
-                f"Sodium of {self.na_mg_l:g} mg/L is more than sea water holds ({most:g} mg/L): "
-                "was it given in another unit?"
-            )
+            raise Impossible("sea-water", na=self.na_mg_l, most=most)
         if abs(self.imbalance) > MAX_CHARGE_IMBALANCE + 1e-9:  # a scaled water may round up
-            raise ValueError(self._imbalance_told())
+            raise Imbalanced(self)
 
-    def _imbalance_told(self) -> str:
-        missing = self.cations_meq_l - self.anions_meq_l
-        side, name = ("anions", "so4_mg_l") if missing > 0 else ("cations", "na_mg_l")
-        if missing > 0 and self.so4_mg_l:
-            name = "hco3_mg_l" if not self.hco3_mg_l else "cl_mg_l"
+    @staticmethod
+    def charge_of(name: str, mg_l: float) -> float:
+        """Charge of so much of an ion, by its field, as ``ca_mg_l`` [meq/L]."""
         ion = ions()[_ION[name]]
-        as_ion = abs(missing) * ion.molar_mass / abs(ion.charge)
-        return (
-            f"The charges of this water do not balance: {self.cations_meq_l:.2f} meq/L of cations "
-            f"stand against {self.anions_meq_l:.2f} meq/L of anions, {abs(self.imbalance):.0%} "
-            f"apart where {MAX_CHARGE_IMBALANCE:.0%} is allowed; {abs(missing):.2f} meq/L of "
-            f"{side} are missing, as {as_ion:.0f} mg/L of {_symbol(name)} would be: look the "
-            "report over, or give the hardness or the EC alone."
-        )
+        return mg_l * abs(ion.charge) / ion.molar_mass
 
     def meq_l(self, name: str) -> float:
-        """Charge of one ion by its field, as ``ca_mg_l`` [meq/L]."""
-        ion = ions()[_ION[name]]
-        return float(getattr(self, name)) * abs(ion.charge) / ion.molar_mass
+        """Charge of one ion by its field [meq/L]."""
+        return self.charge_of(name, float(getattr(self, name)))
 
     @property
     def cations_meq_l(self) -> float:
@@ -192,9 +206,7 @@ class Water:
         try:
             return ec_ms_cm(self.ions_mmol_l)
         except ValueError as error:
-            raise ValueError(
-                "This water holds too much salt to compute its EC, and too much for any plant."
-            ) from error
+            raise Impossible("water-too-salty") from error
 
     def times(self, factor: float) -> Water:
         """The same proportions, so many times as strong [1]."""
@@ -246,11 +258,137 @@ def water_of_report(report_mg_l: Mapping[str, float]) -> Water:
     """
     unknown = [symbol for symbol in report_mg_l if symbol.lower() not in _FIELD]
     if unknown:
-        raise ValueError(
-            f"{', '.join(unknown)} of a report cannot be used here; Ca, Mg, Na, K, HCO3, SO4, Cl "
-            "and NO3 can."
-        )
+        raise Impossible("water-ions", ions=", ".join(unknown))
     return Water(**{_FIELD[symbol.lower()]: mg_l for symbol, mg_l in report_mg_l.items()})
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """A utility's report, as far as it can be used.
+
+    Parameters
+    ----------
+    water : by its ions, None where their charges are out of balance by over 10 %
+    known : what it tells by quantity; what it leaves out is a range, or not there
+    imbalance : cations less anions over their sum [1]
+    explained : whether ions that it leaves out may be what is missing; if not, one of its figures
+        is wrong
+    """
+
+    water: Water | None
+    known: Known
+    imbalance: float
+    explained: bool
+
+
+#: The ions that make up nearly all of a water, by side.
+_MAIN = {1: ("ca_mg_l", "mg_mg_l", "na_mg_l"), -1: ("hco3_mg_l", "so4_mg_l", "cl_mg_l")}
+#: Without these a report is one of a part of the water.
+_WHOLE = frozenset({"ca", "hco3"})
+#: Nothing of these where the report leaves out what they rest on, even where it balances.
+_ONLY_IF_TOLD = frozenset({"na_mg_l", "cl_mg_l", "cl_meq_l", "sar", "nitrate_n_mg_l"})
+#: What each quantity rests on; EC on all.
+_RESTS_ON = {
+    "ec_ms_cm": (),
+    "hardness_mg_l_caco3": ("ca_mg_l", "mg_mg_l"),
+    "alkalinity_mg_l_caco3": ("hco3_mg_l",),
+    "ca_mg_l": ("ca_mg_l",),
+    "mg_mg_l": ("mg_mg_l",),
+    "na_mg_l": ("na_mg_l",),
+    "cl_mg_l": ("cl_mg_l",),
+    "sar": ("na_mg_l", "ca_mg_l", "mg_mg_l"),
+    "cl_meq_l": ("cl_mg_l",),
+    "hco3_meq_l": ("hco3_mg_l",),
+    "nitrate_n_mg_l": ("no3_mg_l",),
+}
+
+
+def read_report(report_mg_l: Mapping[str, float]) -> Report:
+    """What a utility's report tells, all of it or in part.
+
+    Where the charges do not balance, each main ion that the report leaves out on the side that
+    lacks charge is tried as what is missing: what all of them allow is the range. Magnesium that
+    is left out is taken as at most as much as calcium by charge, as in dolomite.
+
+    Parameters
+    ----------
+    report_mg_l : as in `water_of_report` [mg/L]
+
+    Returns
+    -------
+    Report
+
+    Raises
+    ------
+    ValueError
+        For another symbol, a negative or endless amount, or sodium above that of sea water.
+    """
+    told = {symbol.lower(): mg_l for symbol, mg_l in report_mg_l.items()}
+    try:
+        water = water_of_report(report_mg_l)
+    except Imbalanced as error:
+        missing = float(error.values["cations"]) - float(error.values["anions"])
+        imbalance = missing / (float(error.values["cations"]) + float(error.values["anions"]))
+    else:
+        if told.keys() >= _WHOLE:
+            fields_told = {_FIELD[symbol] for symbol in told}
+            sure = {
+                quantity: value
+                for quantity, value in water.known().items()
+                if quantity not in _ONLY_IF_TOLD or fields_told.issuperset(_RESTS_ON[quantity])
+            }
+            return Report(water, sure, water.imbalance, explained=True)
+        missing, imbalance = 0.0, water.imbalance
+    amounts = {_FIELD[symbol]: mg_l for symbol, mg_l in told.items()}
+    lacking = _MAIN[-1 if missing > 0 else 1]
+    left_out = [name for name in lacking if name not in amounts] if missing else []
+    known = _told_in_part(amounts, missing)
+    for quantity in QUANTITIES:
+        rests_on = _RESTS_ON[quantity]
+        ranged = left_out and all(name in amounts or name in left_out for name in rests_on)
+        if quantity not in known and ranged:
+            values = _tried(quantity, amounts, left_out, abs(missing))
+            if values:
+                known[quantity] = Range(min(values), max(values))
+    return Report(None, known, imbalance, explained=bool(left_out) or not missing)
+
+
+def _told_in_part(amounts: Mapping[str, float], missing_meq_l: float) -> dict[str, Range]:
+    """The quantities that rest on what is told alone; minor ions take what is missing."""
+    known: dict[str, Range] = {}
+    filler = "no3_mg_l" if missing_meq_l > 0 else "k_mg_l"
+    water = _filled(amounts, filler, abs(missing_meq_l))
+    for quantity in QUANTITIES[1:]:
+        rests_on = _RESTS_ON[quantity]
+        if water is not None and filler not in rests_on and all(i in amounts for i in rests_on):
+            value = float(getattr(water, quantity))
+            known[quantity] = Range(value, value)
+    if "ca_mg_l" in amounts and "mg_mg_l" not in amounts:
+        only = _CACO3_MG_PER_MEQ * Water.charge_of("ca_mg_l", amounts["ca_mg_l"])
+        known["hardness_mg_l_caco3"] = Range(only, 2 * only)
+    return {q: r for q, r in known.items() if math.isfinite(r.high)}
+
+
+def _tried(
+    quantity: str, amounts: Mapping[str, float], left_out: list[str], missing_meq_l: float
+) -> list[float]:
+    """A quantity with each of the ions left out as what is missing."""
+    values: list[float] = []
+    for name in left_out:
+        water = _filled(amounts, name, missing_meq_l)
+        with suppress(ValueError):
+            if water is not None:
+                values.append(float(getattr(water, quantity)))
+    return [value for value in values if math.isfinite(value)]
+
+
+def _filled(amounts: Mapping[str, float], name: str, more_meq_l: float) -> Water | None:
+    """The water with so much more of an ion; None where that is more than water holds."""
+    ion = ions()[_ION[name]]
+    more = more_meq_l * ion.molar_mass / abs(ion.charge)
+    with suppress(ValueError):
+        return Water(**{**amounts, name: amounts.get(name, 0.0) + more})
+    return None
 
 
 # ------------------------------------------------------------------- from a few figures: a range
@@ -343,7 +481,7 @@ def estimate(
     }
     told = {name: value for name, value in figures.items() if value is not None}
     if not told:
-        raise ValueError("A hardness, an alkalinity or an EC is needed to tell what a water holds.")
+        raise Impossible("water-nothing-known")
     found: dict[str, Range] = {}
     for name, value in told.items():
         for quantity, allowed in _ranges(name, value, soft=soft).items():
@@ -356,6 +494,12 @@ def estimate(
         if not (soft and name == "hardness_mg_l_caco3"):
             found[name] = Range(value, value)
     return found
+
+
+@lru_cache(maxsize=256)
+def ec_of_hardness(hardness_mg_l_caco3: float, *, soft: bool = False) -> Range:
+    """EC that a water of a hardness may have, see `estimate` [mS/cm]."""
+    return estimate(hardness_mg_l_caco3=hardness_mg_l_caco3, soft=soft)["ec_ms_cm"]
 
 
 _ESTIMATED = QUANTITIES[:7]
@@ -379,25 +523,18 @@ def _both(first: Range, second: Range) -> Range:
 
 def _check_figure(name: str, value: float) -> None:
     if name == "ec_ms_cm" and not 0 <= value <= MAX_EC_MS_CM:
-        raise ValueError(
-            f"An EC of {value:g} mS/cm is outside 0 to {MAX_EC_MS_CM:g} mS/cm, where fresh water "
-            "lies: is it in µS/cm?"
-        )
+        raise Impossible("water-ec-range", ec=value, most=MAX_EC_MS_CM)
     if name != "ec_ms_cm" and not 0 <= value <= MAX_HARDNESS_MG_L_CACO3:
-        raise ValueError(
-            f"A hardness or alkalinity of {value:g} mg/L CaCO3 is outside 0 to "
-            f"{MAX_HARDNESS_MG_L_CACO3:g} mg/L, where fresh water lies."
-        )
+        raise Impossible(
+            "water-hardness-range", what=name.split("_")[0], mg_l=value,
+            most=MAX_HARDNESS_MG_L_CACO3,
+        )  # fmt: skip
 
 
 def _check_ec(name: str, value: float, ec: float, *, soft: bool) -> None:
     least = _ranges(name, value, soft=soft)["ec_ms_cm"].low
     if ec < CONTRADICTION * least:
-        what = name.split("_")[0]
-        raise ValueError(
-            f"An EC of {ec:g} mS/cm and the {what} given contradict each other: that {what} alone "
-            f"makes {least:.2f} mS/cm; give the one you trust."
-        )
+        raise Impossible("water-contradiction", ec=ec, what=name.split("_")[0], least=least)
 
 
 # --------------------------------------------------------------------------------------- softened
@@ -520,7 +657,7 @@ def suitability(known: Known, feeding_class: str, *, soft: bool = False) -> Suit
         if quantity in known and (quantity in orchid_limits() or quantity in irrigation_classes())
     ]
     if not found:
-        raise ValueError("Nothing is known of this water that says whether it suits a plant.")
+        raise Impossible("water-nothing-known")
     soft = soft or looks_softened(known)
     counted = [_counts(f) for f in found if f.quantity != "nitrate_n_mg_l"]
     best = max((low for low, _ in counted), default=0)
@@ -641,9 +778,9 @@ def blend_to(
     if quantity not in QUANTITIES or quantity == "sar":
         raise ValueError(f"{quantity!r} is not a quantity that two waters can be blended to.")
     if not 0 <= target < math.inf:
-        raise ValueError(f"A target of {target:g} cannot be reached: give one from 0 upwards.")
+        raise Impossible("blend-target", target=target)
     if not 0 < volume_l < math.inf:
-        raise ValueError(f"A blend of {volume_l:g} L cannot be made: give a volume above 0.")
+        raise Impossible("blend-volume", volume=volume_l)
     in_blend = _quantity_of_blend(quantity, first, second)
     fraction, between = _fraction(in_blend, target, at_most=at_most)
     reached = in_blend(fraction)

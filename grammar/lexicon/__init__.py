@@ -30,11 +30,16 @@ _SIGN_PAIRS = "sign_pair"
 _MEASURED = (("ion", "report_unit"), ("meter",), ("water_talk",))
 _MEASURED_SECTIONS = tuple(section for group in _MEASURED for section in group)
 
+#: Sections of how often and when something is wanted, and what: see `rhythms`.
+_RHYTHM_SECTIONS = ("rhythm", "task")
+#: Words of theirs that nothing is taken for a slip of.
+_SMALL_WORDS = frozenset({"light", "glue"})
+
 #: Those of them whose words are mended where they are misspelt, from this length on [letters].
 _SPELLED = ("order", "when", "place")
 _SHORTEST = 3
 
-_APART = frozenset({*_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS})
+_APART = frozenset({*_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS, *_RHYTHM_SECTIONS})
 
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
@@ -73,6 +78,8 @@ class Lexicon:
     sign_words: frozenset[str]  # the longer words of that, for the speller
     sign_pairs: dict[tuple[str, str], str]  # the sign that a part in a state is
     measured: tuple[Trie, ...]  # what is said of reports, of meters, of waters
+    rhythms: Trie  # how often and when something is wanted, and what
+    rhythm_words: frozenset[str]  # the longer words of that, for the speller
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -153,6 +160,9 @@ def load(language: str) -> Lexicon:
     owning = tuple(own.get("meta", {}).get("possessive", []))
     orders = _orders(tables)
     ailing = {name: own.get(name, {}) for name in _SIGN_SECTIONS}
+    paced = {name: own.get(name, {}) for name in _RHYTHM_SECTIONS}
+    spelt = (ps for t in paced.values() for key, ps in t.items() if key not in _SMALL_WORDS)
+    pace = (w for ps in spelt for p in ps for w in pieces(p))
     said = (w for table in ailing.values() for ps in table.values() for p in ps for w in pieces(p))
     return Lexicon(
         language, trie, words, rest, plain, digits, samples, orders, long, owning,
@@ -160,6 +170,8 @@ def load(language: str) -> Lexicon:
         sign_words=frozenset(w for w in said if len(w) > _SHORTEST and w.isalpha()),
         sign_pairs=_pairs(own.get(_SIGN_PAIRS, {})),
         measured=tuple(_measured({n: own.get(n, {}) for n in group}) for group in _MEASURED),
+        rhythms=_orders(paced),
+        rhythm_words=frozenset(w for w in pace if len(w) > _SHORTEST and w.isalpha()),
     )  # fmt: skip
 
 

@@ -24,6 +24,8 @@ TOKEN = "4242:loopback-token-of-no-bot"
 ME = {"id": 4242, "is_bot": True, "first_name": "Sink", "username": "sink_test_bot"}
 #: Published: characters of a text, bytes of a button's data, results, a second, a minute.
 MOST_TEXT, MOST_DATA, MOST_RESULTS, MOST_ID, A_SECOND, A_MINUTE = 4096, 64, 50, 64, 30, 20
+#: Published: characters below a picture, bytes of a picture.
+MOST_CAPTION, MOST_PHOTO = 1024, 10_000_000
 
 
 class Wrong(Exception):
@@ -115,6 +117,10 @@ def limits(method: str, values: dict[str, Any]) -> None:
         raise Wrong("text is too long")
     if method in ("sendMessage", "editMessageText") and not text.strip():
         raise Wrong("message text is empty")
+    if len(values.get("caption", "").encode("utf-16-le")) // 2 > MOST_CAPTION:
+        raise Wrong("message caption is too long")
+    if method == "sendPhoto" and not 0 < len(values["photo"]) <= MOST_PHOTO:
+        raise Wrong("a photo is empty or too big")
     rows = list(values.get("reply_markup", {}).get("inline_keyboard", []))
     for result in values.get("results", []):
         content = result["input_message_content"]["message_text"]
@@ -254,7 +260,7 @@ class Loopback:
             return _ok({"file_id": name, "file_unique_id": name, "file_path": name})
         if method == "setWebhook":
             self.hook, self.secret = values["url"], values["secret_token"]
-        if method in ("sendMessage", "sendDocument", "editMessageText"):
+        if method in ("sendMessage", "sendPhoto", "sendDocument", "editMessageText"):
             done.made = values.get("message_id") or self.message_id()
             return _ok(self.message(done))
         return _ok(True)
@@ -268,8 +274,15 @@ class Loopback:
             "date": int(time.time()),
             "chat": {"id": chat_id, "type": kind, "title": "t", "first_name": "f"},
             "from": ME,
-            "text": done.values.get("text", ""),
         }
+        if done.method == "sendPhoto":
+            size = {"file_id": "p", "file_unique_id": "p", "width": 9, "height": 9}
+            made |= {"photo": [size], "caption": done.values.get("caption", "")}
+        else:
+            made["text"] = done.values.get("text", "")
+        if "message_thread_id" in done.values:
+            topic = done.values["message_thread_id"]
+            made |= {"message_thread_id": topic, "is_topic_message": True}
         if "reply_markup" in done.values:
             made["reply_markup"] = done.values["reply_markup"]
         return made

@@ -18,7 +18,7 @@ TARGET = Path(__file__).parents[2] / "fixtures" / "bot_api" / "schema.json"
 METHODS = (
     "answerCallbackQuery", "answerInlineQuery", "deleteWebhook", "editMessageReplyMarkup",
     "editMessageText", "getChatMember", "getFile", "getMe", "getUpdates", "sendChatAction",
-    "sendDocument", "sendMessage", "setMyCommands", "setWebhook",
+    "sendDocument", "sendMessage", "sendPhoto", "setMyCommands", "setWebhook",
 )  # fmt: skip
 
 

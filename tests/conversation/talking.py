@@ -22,6 +22,11 @@ class Grower:
     group: str | None = None
     now: datetime = START
     files: dict[str, str] = field(default_factory=dict)
+    administers: bool = True  # of their group
+
+    async def may_set(self) -> bool:
+        """As a channel tells it."""
+        return self.administers
 
     async def says(self, *lines: str) -> Answer:
         """Say some lines; the answer is that to the last."""
@@ -37,6 +42,7 @@ class Grower:
                     today=self.now.date(),
                     group=self.group,
                     open_file=self.files.get,
+                    may_set=self.may_set if self.group is not None else None,
                 )
             )
         assert answer is not None

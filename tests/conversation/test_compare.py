@@ -172,3 +172,26 @@ async def test_why_has_the_formula_and_its_source(mira: Grower) -> None:
     assert {w.rule for w in answer.why} >= {"compare.product", "compare.cost"}
     told = await mira.says("why?")
     assert "cost = price × product ÷ pack (New Mexico State University" in told.reply
+
+
+async def test_the_salt_index_is_shown_with_its_range_and_its_source(mira: Grower) -> None:
+    await mira.says(
+        "my powder is 46-0-0, call it urea", "my powder is 15.5-0-0 + 19Ca, call it lime"
+    )
+    answer = await mira.says("compare urea and lime")
+    assert "least with urea" in answer.reply
+    # one salt each: 74.4 to 75.4 over 46 % N, and 65 to 69 over 15.5 %, by salt_index.toml
+    index = feed(answer, "urea")["salt_index_per_n"]
+    assert index["low"] == pytest.approx(74.4 / 46, rel=0.05)
+    assert index["high"] == pytest.approx(75.4 / 46, rel=0.05)
+    assert "Rader" in (await mira.says("why")).reply
+
+
+async def test_labels_that_leave_the_salts_open_are_not_told_apart(mira: Grower) -> None:
+    await mira.says("my powder is 20-20-20, call it blue", "my powder is 15-5-15, call it red")
+    assert "do not tell which is lower" in (await mira.says("compare blue and red")).reply
+
+
+async def test_a_label_that_no_listed_salts_make_is_said_to_lack_its_index(mira: Grower) -> None:
+    await mira.says("my powder is 60-30-0, call it odd", "my powder is 20-20-20, call it blue")
+    assert "salt index of odd is missing" in (await mira.says("compare odd and blue")).reply

@@ -189,7 +189,7 @@ async def test_a_figure_without_a_unit_that_no_feed_has_is_asked_about(mira: Gro
     [
         ("the mix reads 0.9 mS at 70 degrees", "0 to 50"),
         ("my meter says 0.3", "less than its water"),
-        ("the can reads 90 mS", "outside 0 to 60"),
+        ("the can reads 90 mS", "60 is more than sea water"),
     ],
 )
 async def test_what_cannot_be_is_refused_with_a_reason(mira: Grower, line: str, words: str) -> None:
@@ -209,3 +209,14 @@ async def test_why_tells_rule_and_source(mira: Grower) -> None:
     assert answer.kind == "why"
     assert "ISO 7888" in answer.reply
     assert "PHREEQC" in answer.reply
+
+
+async def test_where_the_hardness_alone_is_known_the_water_is_a_range(mira: Grower) -> None:
+    answer = await mira.says(TUB, "my tap is 8 dH", "my meter says 1.2")
+    found = (answer.details or {})["product_g_l"]
+    assert "estimated from its hardness" in answer.reply
+    ends = [(await mira.says(f"my tap is {ec} mS", "my meter says 1.2")).details or {}
+            for ec in (0.26, 0.71)]  # fmt: skip
+    # 8 dH makes 0.26 to 0.71 by the types of water: a purer water leaves more to the feed
+    assert found["high"] == pytest.approx(ends[0]["product_g_l"]["high"], rel=0.03)
+    assert found["low"] == pytest.approx(ends[1]["product_g_l"]["low"], rel=0.03)

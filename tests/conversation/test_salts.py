@@ -138,3 +138,76 @@ async def test_a_month_without_clear_water_makes_a_flush_due(mira: Grower) -> No
     due = (answer.details or {})["pots"][0]["due"]
     assert due["reason"] == "month_without_clear"
     assert "A month without clear water" in answer.reply
+
+
+# --- the plan follows the model ----------------------------------------------------------------
+
+
+async def todays(mira: Grower) -> tuple[str, list[str]]:
+    """What Ruby gets today, and the reasons."""
+    answer = await mira.says("what's on today")
+    groups = (answer.details or {})["groups"]
+    found = next(g for g in groups if "Ruby" in g["plants"])
+    return found["action"], found["reasons"]
+
+
+async def test_salts_over_the_ceiling_bring_a_flush_forward_with_the_reason(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my water is rain", "flushed Ruby")
+    for _ in range(3):  # 15 days since clear water: the month is not up
+        await mira.later(days=4).says("fed Ruby 200 ppm N")
+    mira.later(days=3)
+    assert await todays(mira) == ("flush", ["salts over its limit by the log"])
+    assert "flush it now" in (await mira.says("how salty is Ruby")).reply.casefold()
+    assert "flush" in (await mira.says("my plants")).reply
+
+
+async def test_a_weak_feed_brings_none_forward(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my water is rain", "flushed Ruby")
+    for _ in range(3):
+        await mira.later(days=4).says("fed Ruby 20 ppm N")
+    mira.later(days=3)
+    assert (await todays(mira))[0] == "feed"
+
+
+async def test_the_month_stays_the_latest(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my water is rain", "flushed Ruby")
+    await mira.later(days=14).says("fed Ruby 5 ppm N")
+    action, reasons = await todays(mira.later(days=14))
+    assert action == "flush"
+    assert reasons == ["4 weeks without clear water"]
+
+
+async def test_a_flush_that_is_done_is_not_due_again(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my water is rain", "runoff 3 from Ruby")
+    assert (await todays(mira))[0] == "flush"
+    await mira.says("flushed Ruby")
+    assert (await todays(mira.later(days=2)))[0] == "feed"
+
+
+async def test_an_entry_that_is_undone_does_not_count(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my water is rain", "runoff 3 from Ruby", "undo")
+    assert (await todays(mira))[0] == "feed"
+
+
+async def test_a_pot_of_which_nothing_is_known_brings_none_forward(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my water is rain", "fed Ruby quarter")
+    assert (await todays(mira.later(days=7)))[0] == "feed"
+    assert "too short to tell" in (await mira.says("how salty is Ruby")).reply
+
+
+async def test_no_flush_with_water_that_is_too_salty_itself(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, "my tap is 0.9 mS", "flushed Ruby", "fed Ruby quarter")
+    assert (await todays(mira.later(days=5)))[0] == "feed"
+    assert "take rain or reverse osmosis" in (await mira.says("how salty is Ruby")).reply
+
+
+async def test_plants_fed_together_are_followed_each_with_its_own(mira: Grower) -> None:
+    await mira.says(RUBY, "I have a masdevallia called Dot in sphagnum, 8 cm pot", TUB)
+    await mira.says("my water is rain", "flushed Ruby", "flushed Dot")
+    for _ in range(3):
+        await mira.later(days=4).says("fed everything 200 ppm N")
+    await mira.says("flushed Dot")
+    mira.later(days=3)
+    answer = await mira.says("what's on today")
+    by_plant = {p: g["action"] for g in (answer.details or {})["groups"] for p in g["plants"]}
+    assert by_plant == {"Ruby": "flush", "Dot": "feed"}

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import random
 from dataclasses import replace
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from molmass import Formula
+from scipy.optimize import linprog  # type: ignore[import-untyped]
 
 from bot.almanac.rescue import salt_indices
 from bot.dosing.choice import Candidate, choose
@@ -17,9 +20,11 @@ from bot.dosing.comparing import (
     Offer,
     bark_forms,
     compare,
+    least_salty,
     nutrients_per_money,
     salt_ranks,
 )
+from bot.dosing.salt_index import index_from_label, minimum
 
 POWDER = Offer(Candidate("powder", (20, 20, 20), form="powder"), price=20, pack=1000)
 LIQUID = Offer(
@@ -322,3 +327,103 @@ def test_a_pack_makes_as_much_feed_as_its_price_pays_for(
     assert found.cost is not None
     assert found.feed_l_per_pack is not None
     assert found.cost * found.feed_l_per_pack / 100 == pytest.approx(price)
+
+
+# ------------------------------------------------------------------- salt index from the label
+
+
+@pytest.mark.parametrize("name", [s for s in salt_indices() if s != "water"])
+def test_what_a_salt_brings_is_that_of_its_formula(name: str) -> None:
+    entry = salt_indices()[name]
+    parts = {part.symbol: part for part in Formula(entry.formula).composition().values()}
+    nitrogen = sum(entry.percent.get(f, 0.0) for f in ("nitrate", "ammonium", "urea"))
+    expected = parts["N"].fraction * 100 if "N" in parts else 0.0
+    assert nitrogen == pytest.approx(expected, abs=0.02)
+    for symbol in ("P", "K", "Ca", "Mg", "S", "Na", "Cl"):
+        expected = parts[symbol].fraction * 100 if symbol in parts else 0.0
+        assert entry.percent.get(symbol, 0.0) == pytest.approx(expected, abs=0.02), symbol
+
+
+#: Feeds of one salt, by their labels; P2O5 and K2O by the oxide factors.
+ONE_SALT = {
+    "urea": Candidate("urea", (46.65, 0, 0), n_nitrate=0, n_ammonium=0, n_urea=46.65),
+    "potassium_nitrate": Candidate(
+        "nitre", (13.85, 0, 46.58), extras={"Cl": 0.0, "S": 0.0}, n_nitrate=13.85,
+        n_ammonium=0, n_urea=0,
+    ),
+    "calcium_nitrate": Candidate("calcium", (15.56, 0, 0), extras={"Ca": 18.54}),
+    "monopotassium_phosphate": Candidate("mkp", (0, 52.15, 34.61)),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", ONE_SALT)
+def test_a_label_that_only_one_salt_makes_has_the_index_of_that_salt(name: str) -> None:
+    found = index_from_label(ONE_SALT[name])
+    assert found is not None
+    low, high = found
+    entry = salt_indices()[name]
+    # the label is taken as rounded to half a per cent: so much of another salt may be in it, and half
+    # a per cent of potassium is one per cent of potassium chloride
+    assert low == pytest.approx(entry.low, abs=3)
+    assert high == pytest.approx(entry.high, abs=3)
+    assert low <= entry.low * 1.001
+    assert high >= entry.high * 0.999
+
+
+mixed = st.lists(st.floats(0, 1), min_size=4, max_size=4).filter(lambda shares: sum(shares) > 0.1)
+
+
+@given(mixed)
+def test_the_true_index_of_a_mix_lies_in_the_range_of_its_label(shares: list[float]) -> None:
+    names = ("urea", "ammonium_nitrate", "monopotassium_phosphate", "potassium_nitrate")
+    total = sum(shares)
+    salts = {n: share / total for n, share in zip(names, shares, strict=True)}
+    brought = {
+        part: sum(s * salt_indices()[n].percent.get(part, 0.0) for n, s in salts.items())
+        for part in ("nitrate", "ammonium", "urea", "P", "K")
+    }
+    n = brought["nitrate"] + brought["ammonium"] + brought["urea"]
+    label = Candidate("mix", (n, brought["P"] / 0.43643, brought["K"] / 0.83015))
+    found = index_from_label(label)
+    assert found is not None
+    low = sum(s * salt_indices()[n].low for n, s in salts.items())
+    high = sum(s * salt_indices()[n].high for n, s in salts.items())
+    assert found[0] <= low + 1e-6
+    assert found[1] >= high - 1e-6
+    forms = {f"n_{form}": brought[form] for form in ("nitrate", "ammonium", "urea")}
+    told = index_from_label(replace(label, **forms))
+    assert told is not None
+    assert found[0] - 1e-6 <= told[0] <= low + 1e-6  # what is told narrows it
+    assert high - 1e-6 <= told[1] <= found[1] + 1e-6
+
+
+def test_a_label_that_no_listed_salts_make_has_none() -> None:
+    assert index_from_label(Candidate("too rich", (60, 30, 0))) is None
+
+
+def test_the_least_cost_is_that_of_scipy() -> None:
+    chance = random.Random(7)
+    solved = 0
+    for _ in range(300):
+        width, rows = chance.randint(1, 8), chance.randint(1, 6)
+        at_most = [[chance.uniform(-1, 3) for _ in range(width + 1)] for _ in range(rows)]
+        at_most.append([1.0] * width + [chance.uniform(0.5, 2)])
+        cost = [chance.uniform(-2, 2) for _ in range(width)]
+        reference = linprog(cost, A_ub=[r[:-1] for r in at_most], b_ub=[r[-1] for r in at_most])
+        found = minimum(at_most, cost)
+        if reference.status == 2:
+            assert found is None
+        else:
+            solved += 1
+            assert found == pytest.approx(reference.fun, abs=1e-6)
+    assert solved > 100
+
+
+def test_feeds_are_told_apart_by_salt_where_their_ranges_are_apart() -> None:
+    urea, nitrate = offer("urea", (46, 0, 0)), offer("calcium", (15.5, 0, 0))
+    nitrate = replace(nitrate, label=replace(nitrate.label, extras={"Ca": 19.0}))
+    found = compare([urea, nitrate], n_mg_l=50)
+    assert least_salty(found.feeds) == "urea"
+    assert all(f.salts_estimated for f in found.feeds)
+    balanced = [offer("a", (20, 20, 20)), offer("b", (15, 5, 15))]
+    assert least_salty(compare(balanced, n_mg_l=50).feeds) is None

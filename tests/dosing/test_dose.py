@@ -13,7 +13,7 @@ from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.dose import US_TEASPOON_ML, Dose, DoseRequest, Rate, work_out
 from bot.dosing.label import elemental_percent
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
-from bot.dosing.water import Water
+from bot.dosing.water import Water, ec_of_hardness
 
 EVEN = (20.0, 20.0, 20.0)
 
@@ -243,3 +243,29 @@ def test_the_label_rate_is_never_passed(request: DoseRequest) -> None:
         spoons_of_liquid = rate.unit == "tsp" and result.unit == "ml"
         most = rate.per_litre * (US_TEASPOON_ML if spoons_of_liquid else 1.0)
         assert result.per_litre <= most * (1 + 1e-9)
+
+
+# --- an EC target where the hardness of the water alone is known ---------------------------------
+
+
+def ec_dose(**more: object) -> Dose:
+    request = {"volume_l": 5.0, "analysis": (20.0, 20.0, 20.0), "target_ec_ms_cm": 1.0, **more}
+    return work_out(DoseRequest(**request))  # type: ignore[arg-type]
+
+
+def test_an_ec_target_subtracts_what_the_hardness_makes() -> None:
+    hard = ec_dose(hardness_mg_l_caco3=140.0)
+    # the types of water, held to PHREEQC in test_water; the middle of them is taken
+    own = ec_of_hardness(140.0)
+    assert 0.2 < own.low < own.high < 0.75
+    told = ec_dose(water_ec_ms_cm=own.middle)
+    assert hard.amount == pytest.approx(told.amount, rel=1e-6)
+    assert hard.amount < ec_dose().amount
+    assert "ec.water_hardness" in {s.rule for s in hard.steps}
+    assert "ec.water_unknown" not in {s.rule for s in hard.steps}
+
+
+def test_an_ec_that_was_told_goes_before_the_hardness() -> None:
+    both = ec_dose(hardness_mg_l_caco3=140.0, water_ec_ms_cm=0.3)
+    assert both.amount == pytest.approx(ec_dose(water_ec_ms_cm=0.3).amount)
+    assert not {"ec.water_hardness", "ec.water_unknown"} & {s.rule for s in both.steps}

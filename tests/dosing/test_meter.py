@@ -147,13 +147,13 @@ def test_a_meter_without_correction_is_corrected_as_by_the_table(ec: float, temp
 @pytest.mark.parametrize(
     ("value", "unit", "options", "told"),
     [
-        (1.0, "bars", {}, "'bars' is not a unit"),
+        (1.0, "bars", {}, "meter-unit: unit bars"),
         (1.0, "ppm", {"scale": 550}, "scale of 550"),
-        (900.0, "mS/cm", {}, "is it in µS/cm"),
-        (-1.0, "mS/cm", {}, "outside 0 to"),
-        (1.0, "mS/cm", {"temp_c": 60.0}, "outside 0 to 50"),
-        (1.0, "mS/cm", {"temp_c": 60.0, "compensated": True}, "outside 0 to 50"),
-        (1.0, "mS/cm", {"compensated": False}, "needs the temperature"),
+        (900.0, "mS/cm", {}, "reading-range: ec 900.0, most 60.0"),
+        (-1.0, "mS/cm", {}, "reading-range"),
+        (1.0, "mS/cm", {"temp_c": 60.0}, "temperature: temp 60"),
+        (1.0, "mS/cm", {"temp_c": 60.0, "compensated": True}, "temperature: temp 60"),
+        (1.0, "mS/cm", {"compensated": False}, "meter-temperature"),
     ],
 )
 def test_a_reading_that_cannot_be_is_refused(
@@ -262,11 +262,11 @@ def test_a_feed_that_may_read_as_its_water_may_be_none() -> None:
 @pytest.mark.parametrize(
     ("feed", "ec", "water", "told"),
     [
-        (BALANCED, 0.2, 0.3, "less than its water"),
-        (Feed({"N": 46.0}, NitrogenForms(0, 0, 1)), 0.5, 0.1, "hardly conducts"),
-        (BALANCED, 1.0, 50.0, "less than its water"),
-        (BALANCED, 9.0, 6.0, "is it in µS/cm"),
-        (BALANCED, 1.0, -0.1, "outside 0 to 5"),
+        (BALANCED, 0.2, 0.3, "feed-under-water"),
+        (Feed({"N": 46.0}, NitrogenForms(0, 0, 1)), 0.5, 0.1, "hardly-conducts"),
+        (BALANCED, 1.0, 50.0, "feed-under-water"),
+        (BALANCED, 9.0, 6.0, "water-ec-range"),
+        (BALANCED, 1.0, -0.1, "water-ec-range"),
     ],
 )
 def test_a_meaning_that_cannot_be_is_refused(
@@ -292,7 +292,7 @@ def test_nitrogen_by_difference_goes_there_and_back(n: float, at_100: float, wat
 
 
 def test_nitrogen_by_difference_refuses_what_cannot_be() -> None:
-    with pytest.raises(ValueError, match="less than its water"):
+    with pytest.raises(ValueError, match="feed-under-water"):
         nitrogen_by_difference_mg_l(0.2, 0.3, 0.65)
     with pytest.raises(ValueError, match="cannot tell nitrogen"):
         nitrogen_by_difference_mg_l(0.5, 0.3, 0.0)
@@ -348,8 +348,8 @@ def test_a_feed_that_is_thin_enough_needs_no_water() -> None:
 @pytest.mark.parametrize(
     ("figures", "told"),
     [
-        ((5.0, 1.0, 0.3, 0.3), "take purer water"),
-        ((5.0, 1.0, 0.2, 0.3), "take purer water"),
+        ((5.0, 1.0, 0.3, 0.3), "thinning-water"),
+        ((5.0, 1.0, 0.2, 0.3), "thinning-water"),
         ((-5.0, 1.0, 0.5, 0.3), "from 0 upwards"),
         ((5.0, math.inf, 0.5, 0.3), "from 0 upwards"),
     ],

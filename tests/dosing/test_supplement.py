@@ -213,7 +213,7 @@ def test_harder_water_never_takes_more_supplement(n: float, hard: float, more: f
 @pytest.mark.parametrize(
     ("product", "present", "told"),
     [
-        (Feed({"N": 20.0, "K": 16.6}), 0.1, "neither calcium nor magnesium"),
+        (Feed({"N": 20.0, "K": 16.6}), 0.1, "supplement-neither"),
         (EPSOM, -0.1, "from 0 upwards"),
         (EPSOM, math.nan, "from 0 upwards"),
     ],

@@ -11,7 +11,7 @@ from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager, suppress
 from contextvars import ContextVar
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from telegram import Bot, CallbackQuery, ChatMember, Message, Update
@@ -20,7 +20,7 @@ from telegram.error import TelegramError
 from telegram.ext import ContextTypes
 
 from bot.channels.telegram.hearing import CHANNEL, Heard, heard, topic_of, words_for
-from bot.channels.telegram.showing import Place, card, documents, next_button, shown
+from bot.channels.telegram.showing import PICTURE, Place, card, documents, next_button, shown
 from bot.conversation.answer import Answer
 from bot.conversation.ask import Setting, ask
 from bot.conversation.postbox import Letter, Work, edited_anew
@@ -45,6 +45,10 @@ SLOW_S = 1.0
 MOST_BYTES = 5_000_000
 #: Longer texts are not read [characters].
 MOST_CHARS = 4096
+#: A message may be edited to call us for so long; our answers are remembered longer.
+LATE_CALL = timedelta(days=1)
+#: Notes that a message was put on record, beside the buttons that were pressed.
+_ON_RECORD = "on record"
 _INLINE_CACHE_S = 300
 _FETCH_S = 30.0
 
@@ -61,9 +65,14 @@ class Carrier:
     async def said(self, update: Update, context: Context) -> None:
         """A message in words."""
         message, words = _message(update), words_for(update)
-        told = heard(message, self._me, words)
-        if told is None or await self._too_fast(message, told, words):
-            return
+        told = heard(message, self._me)
+        if told is not None and not await self._too_fast(message, told, words):
+            await self._hear(message, told, words)
+
+    async def _hear(
+        self, message: Message, told: Heard, words: Wording, *, late: bool = False
+    ) -> None:
+        """Answer what was said to us for the first time; `late` where an edit made it so."""
         work = WORK.get()
         incoming = self._incoming(message, told)
         if told.group_id is not None and not told.command and await work.is_quiet(incoming):
@@ -80,24 +89,37 @@ class Carrier:
         if told.start is not None:
             await self._started(work, incoming, told.start, place, words)
             return
+        if late and not await work.first_tap(message.chat.id, message.message_id, _ON_RECORD):
+            return
         small_talk = told.group_id is not None and not told.command and replied is not None
         await self._answer(work, incoming, place, words, unless="help" if small_talk else "")
 
     async def edited(self, update: Update, context: Context) -> None:
-        """A message that was changed: a question has its answer changed."""
+        """A message that was changed: a question has its answer changed.
+
+        One of a group that called us only now is answered as if it were new.
+        """
         message, words = _message(update), words_for(update)
-        told, work = heard(message, self._me, words), WORK.get()
+        told, work = heard(message, self._me), WORK.get()
         if told is None or told.start is not None:
             return
         before = await work.answered(message.chat.id, message.message_id)
-        if before is None or await self._too_fast(message, told, words):
+        called_late = told.group_id is not None and _when(message) - message.date <= LATE_CALL
+        if (before is None and not called_late) or await self._too_fast(message, told, words):
+            return
+        if before is None:
+            await self._hear(message, told, words, late=True)
             return
         place = self._place(message, told)
-        if not edited_anew(before.kind):
+        if before.kind != PICTURE and not edited_anew(before.kind):
             work.send(place.message(words.say("post-on-record"), kind=before.kind))
             return
         async with self._typing(place):
             answer = await work.answer(self._incoming(message, told))
+        words = wording(answer.language)
+        if before.kind == PICTURE or answer.picture is not None:  # no edit turns one to the other
+            await _promise(work, answer, place, words)
+            return
         text, keyboard = await shown(work, answer, place, words)
         work.send(place.edit(before.answer_id, text, keyboard, answer.kind))
 
@@ -106,7 +128,7 @@ class Carrier:
         message, words = _message(update), words_for(update)
         if message.chat.type != ChatType.PRIVATE:
             return
-        told = heard(message, self._me, words)
+        told = heard(message, self._me)
         if told is None or told.command:
             return
         answer = ask(told.text[:MOST_CHARS], Setting(today=_when(message).date()))
@@ -117,7 +139,7 @@ class Carrier:
     async def document(self, update: Update, context: Context) -> None:
         """A file: what was exported here is taken in again, after a yes."""
         message, words, work = _message(update), words_for(update), WORK.get()
-        told = heard(message, self._me, words)
+        told = heard(message, self._me)
         if message.chat.type != ChatType.PRIVATE or told is None or message.document is None:
             return
         place, file = self._place(message, told), message.document
@@ -132,7 +154,7 @@ class Carrier:
     async def location(self, update: Update, context: Context) -> None:
         """A place: offer to set the home there."""
         message, words, work = _message(update), words_for(update), WORK.get()
-        told = heard(message, self._me, words)
+        told = heard(message, self._me)
         if message.chat.type != ChatType.PRIVATE or told is None or message.location is None:
             return
         from bot.conversation.homes import nearest_home  # reads a table of towns
@@ -150,7 +172,7 @@ class Carrier:
     async def other(self, update: Update, context: Context) -> None:
         """A picture, a sticker, a voice: in private we say what we read."""
         message, words = _message(update), words_for(update)
-        told = heard(message, self._me, words)
+        told = heard(message, self._me)
         if message.chat.type == ChatType.PRIVATE and told is not None:
             WORK.get().send(self._place(message, told).message(words.say("post-only-text")))
 
@@ -250,6 +272,26 @@ class Carrier:
         if context.error is not None:
             FAULT.get().append(context.error)
 
+    # --- reminders ---
+
+    async def ping(self, work: Work, chat: str, answer: Answer) -> list[Letter]:
+        """The message of a ping; a group's buttons are for its administrators."""
+        chat_id = int(chat)
+        place = Place(
+            chat_id=chat_id,
+            message_id=None,
+            topic=None,
+            user_id=max(0, chat_id),
+            person=chat,
+            in_group=chat_id < 0,
+            stamp=int(time.time()),
+            me=self._me.username,
+        )
+        words = wording(answer.language)
+        text, keyboard = await shown(work, answer, place, words)
+        letter = place.message(text, keyboard)
+        return [replace(letter, body={**letter.body, "again": words.say("ping-repeat")})]
+
     # --- how ---
 
     async def _started(
@@ -277,6 +319,9 @@ class Carrier:
             answer = await work.answer(incoming)
         if answer.kind == unless:
             return
+        if place.in_group and place.message_id is not None and not edited_anew(answer.kind):
+            # Should it be edited before our answer is out, it is not put on record twice.
+            await work.first_tap(place.chat_id, place.message_id, _ON_RECORD)
         if answer.language != words.language:
             words = wording(answer.language)
         await _promise(work, answer, place, words)
@@ -309,6 +354,8 @@ class Carrier:
             "person": told.person,
             "channel": CHANNEL,
             "said_at": _when(message),
+            "menu": told.menu,
+            "phone_language": told.language or None,
             "group": None if group is None else str(group),
             "may_set": None if group is None else may_set,
             "open_file": self._opener() if group is None else None,
@@ -403,7 +450,11 @@ class Pace:
 
 async def _promise(work: Work, answer: Answer, place: Place, words: Wording) -> None:
     text, keyboard = await shown(work, answer, place, words)
-    work.send(place.message(text, keyboard, answer.kind))
+    if answer.picture is None:
+        work.send(place.message(text, keyboard, answer.kind))
+    else:
+        for letter in place.pictured(answer.picture, text, keyboard, answer.kind):
+            work.send(letter)
     if answer.file is not None:
         for letter in documents(answer.file, place):
             work.send(letter)

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import Any
 
-from telegram import Bot, Message, MessageEntity, Update
+from telegram import Bot, Message, MessageEntity, Update, User
 from telegram.constants import ChatType
 
 from bot.conversation.wording import Wording, languages, wording
@@ -28,8 +28,10 @@ class Heard:
     person : who said it, as the records name them
     user_id : who may press the buttons below the answer; 0 for an anonymous administrator
     group_id : the group it was said in, None in private
-    command : of the menu, empty where there was none
+    command : empty where there was none
+    menu : a command whose words the conversation puts before the text
     start : the payload of a link, None where it was none
+    language : code of the language of their phone, empty where unknown
     """
 
     text: str
@@ -37,7 +39,9 @@ class Heard:
     user_id: int
     group_id: int | None
     command: str = ""
+    menu: str = ""
     start: str | None = None
+    language: str = ""
 
 
 def lane_of(body: dict[str, Any]) -> str:
@@ -65,12 +69,15 @@ def _id(value: Any) -> int:
 
 def words_for(update: Update) -> Wording:
     """The language of what we say of our own accord."""
-    user = update.effective_user
-    code = (user.language_code or "").partition("-")[0] if user is not None else ""
+    code = _language_of(update.effective_user)
     return wording(code if code in languages() else "en")
 
 
-def heard(message: Message, me: Bot, words: Wording) -> Heard | None:
+def _language_of(user: User | None) -> str:
+    return (user.language_code or "").partition("-")[0] if user is not None else ""
+
+
+def heard(message: Message, me: Bot) -> Heard | None:
     """What a message says to us; None where it is not for us to answer.
 
     In a group only a command, a reply to us or a mention is for us.
@@ -88,13 +95,13 @@ def heard(message: Message, me: Bot, words: Wording) -> Heard | None:
     command = _COMMAND.fullmatch(written.strip())
     if command is not None and (command[2] or me.username).lower() != me.username.lower():
         return None  # meant for another bot
-    said, name, start = text, "", None
+    said, name, menu, start = text, "", "", None
     if command is not None:
         name, rest = command[1].lower(), without_name(command[3], me.username)
         if name == "start":
             start, said = rest.strip(), ""
         elif name in COMMANDS:
-            said = f"{'' if name == 'dose' and rest else words.say(f'menu-{name}-says')} {rest}"
+            said, menu = rest, "" if name == "dose" and rest else name
         elif in_group:
             return None
     if in_group and command is None and not _addressed(message, me):
@@ -107,7 +114,9 @@ def heard(message: Message, me: Bot, words: Wording) -> Heard | None:
         user_id=0 if anonymous or user is None else user.id,
         group_id=message.chat.id if in_group else None,
         command=name,
+        menu=menu,
         start=start,
+        language=_language_of(user),
     )
 
 

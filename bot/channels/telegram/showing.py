@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import base64
 import json
 from dataclasses import dataclass
 from typing import Any
 
-from bot.conversation.answer import Answer, File
-from bot.conversation.postbox import Letter, Work, card_id, plain
+from bot.conversation.answer import Answer, File, Picture
+from bot.conversation.postbox import Letter, Work, card_id, edited_anew, plain
 from bot.conversation.wording import Wording
 
 #: A page of a phone [characters, lines]; the messenger takes at most 4096.
@@ -15,6 +16,10 @@ PAGE_CHARS = 1500
 PAGE_LINES = 30
 #: In a group an answer shows its amount, how to measure it and so many cautions.
 GROUP_CAUTIONS = 2
+#: Below a picture the messenger takes so much text [UTF-16 units].
+CAPTION_CHARS = 1024
+#: What an answer is remembered as whose text stands below a picture: no edit can reach it.
+PICTURE = "picture"
 _ROW_CHARS = 24
 _MOST_BUTTONS = 12
 
@@ -53,18 +58,34 @@ class Place:
 
     def message(self, text: str, keyboard: Keyboard | None = None, kind: str = "help") -> Letter:
         """A message to send there; a group sees what it replies to."""
+        body: dict[str, Any] = {"text": text, "link_preview_options": {"is_disabled": True}}
+        body |= self._around(keyboard)
+        return Letter(str(self.chat_id), "sendMessage", body, self._answers(kind))
+
+    def pictured(
+        self, picture: Picture, text: str, keyboard: Keyboard | None, kind: str
+    ) -> list[Letter]:
+        """A picture with its text below it; a text too long for that follows by itself."""
+        fits = _units(text) <= CAPTION_CHARS
+        content = base64.b64encode(picture.content).decode("ascii")
+        body: dict[str, Any] = {"photo": {"name": picture.name, "content": content}}
+        body |= {"caption": text if fits else _cut(picture.alt)}
+        body |= self._around(keyboard if fits else None)
+        answers = self._answers(PICTURE if edited_anew(kind) else kind) if fits else None
+        shown = Letter(str(self.chat_id), "sendPhoto", body, answers)
+        return [shown] if fits else [shown, self.message(text, keyboard, kind)]
+
+    def _around(self, keyboard: Keyboard | None) -> dict[str, Any]:
+        """Where a message goes, what it replies to and the buttons below it."""
         replies = self.in_group and self.message_id is not None
-        body = plain({
+        return plain({
             "chat_id": self.chat_id,
             "message_thread_id": self.topic,
-            "text": text,
-            "link_preview_options": {"is_disabled": True},
             "reply_parameters": {
                 "message_id": self.message_id, "allow_sending_without_reply": True,
             } if replies else None,
             "reply_markup": {"inline_keyboard": keyboard} if keyboard else None,
         })  # fmt: skip
-        return Letter(str(self.chat_id), "sendMessage", body, self._answers(kind))
 
     def edit(self, answer_id: int, text: str, keyboard: Keyboard, kind: str) -> Letter:
         """An earlier answer of ours with another text."""
@@ -87,6 +108,16 @@ class Place:
             "person": self.person,
             "kind": kind,
         }
+
+
+def _units(text: str) -> int:
+    """The length of a text as the messenger counts it [UTF-16 units]."""
+    return len(text.encode("utf-16-le", "surrogatepass")) // 2
+
+
+def _cut(text: str) -> str:
+    """The beginning of a text that surely fits below a picture: no character is over 2 units."""
+    return text if _units(text) <= CAPTION_CHARS else f"{text[: CAPTION_CHARS // 2 - 1]}…"
 
 
 async def shown(work: Work, answer: Answer, place: Place, words: Wording) -> tuple[str, Keyboard]:

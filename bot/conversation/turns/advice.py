@@ -38,8 +38,8 @@ def growth_on(plant: Plant, day: date) -> str | None:
     return plant.growth
 
 
-def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
-    """What is known of a plant on a day."""
+def state_of(plant: Plant, day: date, *, south: bool, too_salty: bool = False) -> PlantState:
+    """What is known of a plant on a day; `too_salty` by its log, see `pot_logs`."""
 
     def since(on: date | None) -> int | None:
         return None if on is None else max((day - on).days, 0)
@@ -57,13 +57,14 @@ def state_of(plant: Plant, day: date, *, south: bool) -> PlantState:
         days_since_repot=since(plant.last_repot_on),
         growth_days=since(plant.growth_since),
         types_rest=asleep and growth_on(plant, day) not in GROWING,
+        too_salty=too_salty,
     )
 
 
-def advice_for(plant: Plant, day: date, *, south: bool) -> Advice:
+def advice_for(plant: Plant, day: date, *, south: bool, too_salty: bool = False) -> Advice:
     """What a plant is due on a day."""
     return advise(
-        state_of(plant, day, south=south),
+        state_of(plant, day, south=south, too_salty=too_salty),
         month=day.month,
         season=season_of(day.month, south=south),
         south=south,
@@ -83,8 +84,8 @@ def reason(found: Reason, turn: Turn) -> str:
     return turn.words.say(code, weeks=found.weeks if found.weeks is not None else 0)
 
 
-def due(plant: Plant, turn: Turn) -> str:
+def due(plant: Plant, turn: Turn, *, too_salty: bool = False) -> str:
     """What a plant is due today, with the first reason."""
-    advice = advice_for(plant, turn.today, south=turn.south)
+    advice = advice_for(plant, turn.today, south=turn.south, too_salty=too_salty)
     what = turn.words.say(f"due-{advice.action}")
     return f"{what} ({reason(advice.reasons[0], turn)})" if advice.reasons else what

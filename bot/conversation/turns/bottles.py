@@ -27,6 +27,7 @@ from bot.dosing.stock import (
 )
 from bot.dosing.strength import CEILINGS
 from bot.records import models
+from grammar import FeedSaid
 
 #: Stock that is made where no volume was said [L], and the most that a home keeps [L]; ours.
 USUAL_STOCK_L, MOST_STOCK_L = 0.5, 20.0
@@ -53,10 +54,16 @@ def _full_g_l(product: models.Product) -> float:
 
 def _meant(turn: Turn) -> list[models.Product]:
     named = [turn.collection.product_named(n) for n in turn.order.products]
-    found = [p for p in named if p is not None]
+    found = [p for p in named if p is not None] + [_of_label(f) for f in turn.order.feeds]
     if not found and turn.collection.default_product is not None:
         found = [turn.collection.default_product]
     return found
+
+
+def _of_label(feed: FeedSaid) -> models.Product:
+    """A feed that was said by its numbers, as if it stood on the shelf; it is not put there."""
+    n, p2o5, k2o = feed.analysis
+    return models.Product(n=n, p2o5=p2o5, k2o=k2o, extras=feed.extras, form=feed.form)
 
 
 async def stock(turn: Turn) -> out.Answer:
@@ -95,9 +102,9 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
             quarter=words.significant(quarter_ml),
             full=words.significant(4 * quarter_ml),
         ),
-        words.say("stock-why", g_l=number(limit.g_l, 0), cold=number(limit.coldest_c, 0)),
         words.say("stock-cautions"),
     ]
+    most = words.say("stock-why", g_l=number(limit.g_l, 0), cold=number(limit.coldest_c, 0))
     details = {
         "g_l": limit.g_l, "limited_by": limit.limited_by, "coldest_c": limit.coldest_c,
         "assumed": list(limit.assumed), "grams": grams, "volume_l": volume_l,
@@ -107,7 +114,8 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
     text = _label(turn, bottle_label(bottle, 1000 * volume_l, turn.today))
     lines.append(words.say("stock-for-the-bottle", label=text))
     answer = turn.tell("stock", lines, details={**details, "label": text})
-    return answer.model_copy(update={"why": _reasons(turn, "stock-limit", _SOLUBILITY)})
+    why = out.Why(rule="stock-most", factor=1.0, text=most, source=_SOLUBILITY)
+    return answer.model_copy(update={"why": [why, *_reasons(turn, "stock-limit", _SOLUBILITY)]})
 
 
 def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: float) -> out.Answer:
@@ -181,6 +189,11 @@ async def together(turn: Turn) -> out.Answer:
     """Whether products may share a bottle, and a can."""
     meant = _meant(turn)
     words = turn.words
+    if len(meant) < 2:
+        return turn.ask("ask-together")
+    wrong = next((p for p in meant if not 0 < _printed_percent(p) <= 100), None)
+    if wrong is not None:
+        return turn.refuse("refuse-together-label", product=title(wrong, turn))
     names = words.listed([title(p, turn) for p in meant])
     if any(p.form == "liquid" for p in meant):
         return turn.say("stock", "together-liquid", products=names)
@@ -201,6 +214,11 @@ async def together(turn: Turn) -> out.Answer:
     }
     answer = turn.tell("stock", lines, details=details)
     return answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+
+
+def _printed_percent(product: models.Product) -> float:
+    """All that a label shows [% of mass]."""
+    return sum(analysis_of(product)) + sum((product.extras or {}).values())
 
 
 # --- mixes -------------------------------------------------------------------------------------

@@ -8,7 +8,14 @@ from bot.conversation import answer as out
 from bot.conversation.ask import MOST_L
 from bot.conversation.turn import Turn
 from bot.conversation.turns.shelf import candidate, title
-from bot.dosing.comparing import FEED_L, MAX_N_MG_L, Compared, Offer, at_nitrogen
+from bot.dosing.comparing import (
+    FEED_L,
+    MAX_N_MG_L,
+    Compared,
+    Offer,
+    at_nitrogen,
+    least_salty,
+)
 from bot.dosing.comparing import compare as compared
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.strength import NOTHING_SAID
@@ -26,6 +33,10 @@ _STOPS = ("price", "pack_size", "currency", "density")
 _COST_SOURCE = (
     "New Mexico State University, Guide A-133, cost of nutrient by weight; University of Wisconsin "
     "Extension, fertilizer math"
+)
+_SALT_SOURCE = (
+    "salt indices after Rader, White and Whittaker, Soil Science 55 (1943) 201; two lists, which "
+    "differ"
 )
 _LABEL_SOURCE = "mass balance on the label"
 
@@ -98,6 +109,7 @@ def _told(turn: Turn, feeds: list[Product], n_mg_l: float, volume_l: float) -> o
         ),
         *(_line(turn, by_key[r.key], r, share) for r in rows[:_MOST_TOLD]),
         *(_per_money(turn, by_key[r.key], r) for r in rows[:1] if r.key == cheapest),
+        *_salts(turn, rows, by_key),
         words.say("compare-powder-liquid") if mixed else "",
         *_missing(turn, rows, by_key),
     ]
@@ -186,6 +198,41 @@ def _per_money(turn: Turn, product: Product, row: Compared) -> str:
     )
 
 
+def _salts(turn: Turn, rows: tuple[Compared, ...], by_key: dict[str, Product]) -> list[str]:
+    """How much salt they bring for the same nitrogen, and of which that is not known."""
+    words = turn.words
+    shown = rows[:_MOST_TOLD]
+    known = [r for r in shown if r.salt_index is not None]
+    unknown = [r for r in shown if r.salt_index is None and "nitrogen" not in r.missing]
+    lines = []
+    if known:
+        least = least_salty(known)
+        feeds = [
+            words.say(
+                "compare-salt-one", name=title(by_key[r.key], turn),
+                index=_span(turn, *(r.salt_index or (0.0, 0.0))),
+            )
+            for r in known
+        ]  # fmt: skip
+        lines.append(
+            words.say(
+                "compare-salt",
+                feeds=words.listed(feeds),
+                least=title(by_key[least], turn) if least is not None else "none",
+                count=len(known),
+            )
+        )
+    if unknown:
+        names = words.listed([title(by_key[r.key], turn) for r in unknown])
+        lines.append(words.say("compare-salt-missing", names=names))
+    return lines
+
+
+def _span(turn: Turn, low: float, high: float) -> str:
+    first, last = turn.words.number(low, 1), turn.words.number(high, 1)
+    return first if first == last else f"{first}–{last}"
+
+
 def _missing(turn: Turn, rows: tuple[Compared, ...], by_key: dict[str, Product]) -> list[str]:
     """Which numbers are missing, with a line to send for each."""
     words = turn.words
@@ -242,7 +289,10 @@ def _figures(
                 "per_money_g": dict(r.per_money_g or {}),
                 "lacking": [*r.lacking.macro, *r.lacking.micro],
                 "bark": [reason.code for reason in r.bark_forms],
-                "salt_rank": r.salt_rank,
+                "salt_index_per_n": None
+                if r.salt_index is None
+                else {"low": r.salt_index[0], "high": r.salt_index[1]},
+                "salts_estimated": r.salts_estimated,
                 "missing": list(r.missing),
             }
             for r in rows
@@ -258,6 +308,11 @@ def _why(turn: Turn, rows: tuple[Compared, ...], by_key: dict[str, Product]) -> 
         out.Why(rule="compare.cost", factor=1.0, source=_COST_SOURCE,
                 text=words.say("why-compare-cost")),
     ]  # fmt: skip
+    if any(row.salt_index is not None for row in rows):
+        why.append(
+            out.Why(rule="compare.salt", factor=1.0, source=_SALT_SOURCE,
+                    text=words.say("why-compare-salt"))
+        )  # fmt: skip
     for row in rows:
         for reason in row.bark_forms:
             text = words.say(

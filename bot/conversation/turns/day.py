@@ -10,6 +10,7 @@ from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_ahead
 from bot.conversation.turns.can import ASSUMED_CAN_L, CanPlan, can_plan, whom
 from bot.conversation.turns.groups import Group, groups_of
+from bot.conversation.turns.pot_logs import too_salty
 from bot.records import log, memory
 from bot.records.kinds import EventKind
 from bot.records.models import Plant, Product
@@ -31,10 +32,15 @@ async def plan(turn: Turn) -> out.Answer:
     if not plants:
         return turn.ask("ask-which-plants")
     product = _product(turn, collection)
-    groups = groups_of(plants, collection, product, day, turn)
+    salty = await too_salty(turn, collection, plants, day)
+    groups = groups_of(plants, collection, product, day, turn, too_salty=salty)
     can = can_plan(groups, collection, product, turn)
     await _keep(turn, groups, can, product, day)
-    return _shown(turn, groups, can, product, day)
+    no_can = bool(can.parts) and (turn.owner is None or turn.owner.can_l is None)
+    setter = "own" if turn.incoming.group is None else "member"
+    if no_can and setter == "member" and await turn.administers():
+        setter = "administrator"
+    return _shown(turn, groups, can, product, day, can_set_by=setter if no_can else None)
 
 
 def _product(turn: Turn, collection: Collection) -> Product | None:
@@ -49,8 +55,15 @@ def _product(turn: Turn, collection: Collection) -> Product | None:
 
 
 def _shown(
-    turn: Turn, groups: list[Group], can: CanPlan, product: Product | None, day: date
+    turn: Turn,
+    groups: list[Group],
+    can: CanPlan,
+    product: Product | None,
+    day: date,
+    *,
+    can_set_by: str | None,
 ) -> out.Answer:
+    """The plan in words; `can_set_by` is who may tell the size of the can, None where known."""
     words = turn.words
     lines = [_head(groups, day, turn), can.note]
     lines += [f"{n}. {part.text}" for n, part in enumerate(can.parts, 1)]
@@ -60,8 +73,9 @@ def _shown(
     fed = any(g.action == "feed" for g in groups)
     if product is None and fed:
         lines.append(words.say("plan-no-product"))
-    if can.parts and (turn.owner is None or turn.owner.can_l is None):
-        lines.append(words.say("plan-can-assumed", litres=words.number(ASSUMED_CAN_L)))
+    if can_set_by is not None:
+        litres = words.number(ASSUMED_CAN_L)
+        lines.append(words.say("plan-can-assumed", litres=litres, who=can_set_by))
     if fed:
         lines.append(words.say("plan-wet-first"))
     if can.parts:

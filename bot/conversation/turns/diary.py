@@ -9,10 +9,11 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick
-from bot.conversation.turn import Turn, day_past, day_since
+from bot.conversation.turn import Turn, day_past, day_since, readable
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.shelf import title
 from bot.records import log, products
+from bot.records.errors import NothingToUndo, OthersSince
 from bot.records.kinds import CARE, EventKind
 from bot.records.models import Event, Plant, Product
 
@@ -134,17 +135,30 @@ def _ec_said(turn: Turn) -> float | None:
 
 
 async def undo(turn: Turn) -> out.Answer:
-    """Take back the last thing that was said."""
+    """Take back the last thing that was said; in a group a member's own last.
+
+    An administrator who asks takes back the last of all; whose button is pressed, their own.
+    """
     if turn.owner is None:
         return turn.say("undo", "undo-nothing")
-    async with turn.records.writing() as session:
-        done = await log.undo(session, turn.owner_id, said_at=turn.incoming.said_at)
+    tapped = turn.incoming.tapped_at is not None
+    of_all = turn.member is None or (not tapped and await turn.administers())
+    by = None if of_all else turn.member
+    try:
+        async with turn.records.writing() as session:
+            done = await log.undo(session, turn.owner_id, said_at=turn.incoming.said_at, by=by)
+    except NothingToUndo:
+        return turn.say("undo", "undo-nothing" if of_all else "undo-nothing-own")
+    except OthersSince:
+        return turn.refuse("refuse-undo-others-since")
     await _open_again(turn, {e.plant_id for e in done.events if e.kind in CARE})
     kinds = dict.fromkeys(e.kind for e in done.events)
     what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
     ids = {e.plant_id for e in done.events}
     about = labels([p for p in turn.collection.plants if p.id in ids], turn.words)
-    return turn.say("undo", "undone", what=what, plants=about or "none")
+    said_by = done.events[0].details.get("by")
+    whose = "none" if said_by in (None, turn.member) else _who(said_by, turn)
+    return turn.say("undo", "undone", what=what, plants=about or "none", whose=whose)
 
 
 async def _open_again(turn: Turn, ids: set[int | None]) -> None:
@@ -190,10 +204,23 @@ async def history(turn: Turn) -> out.Answer:
         lines.append(turn.words.say("history-more", count=len(listed_lines) - _MOST_LINES))
     lines += listed_lines[-_MOST_LINES:]
     rows = [
-        {"on": e.on.isoformat(), "kind": str(e.kind), "plant": e.plant_id, **e.details}
+        {"on": e.on.isoformat(), "kind": str(e.kind), "plant": e.plant_id, **_told(e)}
         for e in events
     ]
     return turn.tell("history", lines, details={"entries": rows})
+
+
+def _told(event: Event) -> dict[str, Any]:
+    """What was said of an entry, without who said it."""
+    return {k: v for k, v in event.details.items() if k != "by"}
+
+
+def _who(by: object, turn: Turn) -> str:
+    """Who said something in a group, as the reader may know them."""
+    if by == turn.member:
+        return turn.words.say("diary-you")
+    named = isinstance(by, str) and readable(by)
+    return str(by) if named else turn.words.say("diary-member")
 
 
 def _meant(turn: Turn) -> str:
@@ -204,19 +231,23 @@ def _meant(turn: Turn) -> str:
 def _by_day(
     events: Iterable[Event], collection: Collection, turn: Turn, *, single: bool
 ) -> list[str]:
-    """One line a day and thing done, with the plants where it was not one."""
+    """One line a day and thing done, with the plants where it was not one, and who in a group."""
     by_id = {p.id: p for p in collection.plants}
     shelf = {p.id: p for p in collection.products}
-    grouped: dict[tuple[date, str], list[int | None]] = {}
+    grouped: dict[tuple[date, str, str], list[int | None]] = {}
     for event in events:
-        grouped.setdefault((event.on, _what(event, shelf, turn)), []).append(event.plant_id)
+        by = event.details.get("by")
+        said_by = _who(by, turn) if by is not None and turn.member is not None else ""
+        thing = (event.on, _what(event, shelf, turn), said_by)
+        grouped.setdefault(thing, []).append(event.plant_id)
     lines = []
-    for (on, what), ids in grouped.items():
+    for (on, what, said_by), ids in grouped.items():
         plants = [by_id[i] for i in ids if i in by_id]
         everybody = len(plants) == len(collection.plants) > 3
         whom = turn.words.say("all-plants") if everybody else labels(plants, turn.words)
         who = "" if single or not plants else f": {whom}"
-        lines.append(f"- {turn.words.day(on, turn.today)}: {what}{who}")
+        told = f" ({said_by})" if said_by else ""
+        lines.append(f"- {turn.words.day(on, turn.today)}{told}: {what}{who}")
     return lines
 
 

@@ -14,8 +14,8 @@ from bot.conversation.turns import home, shelf
 from bot.conversation.turns.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
+from bot.dosing.water import Report, read_report
 from bot.dosing.water import Water as WaterIons
-from bot.dosing.water import water_of_report
 from bot.records.models import Plant, Product
 from bot.records.models import Water as WaterRow
 from grammar import LabelRate, Order, Reading, Target, Water
@@ -212,6 +212,24 @@ def _scaled(reading: Reading, last: dict[str, Any], factor: float) -> Reading:
     if reading.target_ec_ms_cm is not None:
         return replace(reading, target_ec_ms_cm=reading.target_ec_ms_cm * factor * last["cut"])
     return replace(reading, strength=last["asked"] * factor * last["cut"])
+
+
+def mix_asked_about(turn: Turn) -> tuple[Reading, OnRecord]:
+    """The mix that an amount is asked about, with what is on record filled in.
+
+    What was not said of it is that of the last request while it counts; a message that says both
+    feed and water goes on from nothing. The volume is None where it is not known.
+    """
+    reading, order = turn.reading, turn.order
+    last = _last(turn)
+    feed = bool(reading.analysis or order.products)
+    asked = Order("dose", target=order.target, products=order.products)
+    reading = replace(reading, order=asked)
+    if last is not None and not (feed and reading.volume_l is not None):
+        reading = _merged(replace(turn, reading=reading), last, reading)
+    if reading.volume_l is None:
+        return reading, OnRecord()
+    return _filled(turn, reading, turn.collection)
 
 
 def mix_talked_of(turn: Turn) -> tuple[Reading, OnRecord, bool]:
@@ -459,11 +477,17 @@ def _reported(row: WaterRow | None, reading: Reading) -> WaterIons | None:
 
 
 def ions_of(row: WaterRow | None) -> WaterIons | None:
-    """A water on record by its ions, None where it has no report that can be."""
+    """A water on record by its ions, None where it has no whole report."""
+    told = report_of(row)
+    return told.water if told is not None else None
+
+
+def report_of(row: WaterRow | None) -> Report | None:
+    """The report of a water on record, None where it has none that can be."""
     if row is None or not row.ions:
         return None
     try:
-        return water_of_report(row.ions)
+        return read_report(row.ions)
     except ValueError:  # records that were taken in from elsewhere
         return None
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection as Several
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -46,15 +47,24 @@ _Key: TypeAlias = tuple[str, float, int | None]
 
 
 def groups_of(
-    plants: Sequence[Plant], collection: Collection, product: Product | None, day: date, turn: Turn
+    plants: Sequence[Plant],
+    collection: Collection,
+    product: Product | None,
+    day: date,
+    turn: Turn,
+    *,
+    too_salty: Several[int] = (),
 ) -> list[Group]:
-    """The plants by what they get, strongest first; clear water before, nothing last."""
+    """The plants by what they get, strongest first; clear water before, nothing last.
+
+    `too_salty` are those whose pot passes its ceiling by its log, by their ids.
+    """
     gathered: dict[_Key, list[Plant]] = {}
     why: dict[_Key, dict[tuple[str, ...], list[Plant]]] = {}
     doses: dict[_Key, Dose] = {}
     kitchen = _Kitchen(collection, product, day, turn, {})
     for plant in plants:
-        advice = advice_for(plant, day, south=turn.south)
+        advice = advice_for(plant, day, south=turn.south, too_salty=plant.id in too_salty)
         dose = kitchen.dose(plant) if advice.action is Action.FEED else None
         water = collection.water_of(plant)
         wet = advice.action is not Action.NOTHING

@@ -54,7 +54,7 @@ async def of_kind(
     listed = await waters.listing(told.session, told.owner_id, kind=kind)
     same = next((w for w in listed if (w.name or None) == name), None)
     known: dict[str, Any] = {k: v for k, v in figures.items() if v is not None}
-    if known:
+    if known or ions:
         known["ions"] = ions
     if same is None:
         return await waters.add(told, kind=kind, name=name, **known)

@@ -11,15 +11,21 @@ from bot.conversation.collection import names_in, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import doses
 from bot.conversation.turns.advice import genus_of
+from bot.conversation.turns.refusing import impossible
 from bot.dosing.conductivity import EcRange
-from bot.dosing.dose import ASSUMED_DENSITY_KG_L, ASSUMED_N_MG_L, pure_water_ec_ms_cm
+from bot.dosing.dose import (
+    ASSUMED_DENSITY_KG_L,
+    ASSUMED_N_MG_L,
+    pure_water_ec_ms_cm,
+    water_ec_by_hardness,
+)
 from bot.dosing.label import elemental_percent
 from bot.dosing.meter import Feed, Meaning, excess, meaning, reading_ms_cm
 from bot.dosing.meter import water_to_add_l as water_to_add
 from bot.dosing.plants import named, of_name
 from bot.dosing.strength import limits, most_sensitive
 from bot.dosing.supplement import ec_ceiling
-from bot.dosing.water import Range, Water, types_of_water
+from bot.dosing.water import Range, Water
 from grammar import MeterSaid, Reading, read
 from grammar.measured import MOST_MS_CM
 
@@ -45,6 +51,7 @@ class Mix:
     Parameters
     ----------
     feed, water : what it was made of; water without ions where nothing is known of it
+    estimated : EC that the water may have, where its hardness alone is known [mS/cm]
     water_known : whether the water's own EC is
     most_g_l : product that the plants and the label allow [g/L]
     ec_ceiling, ec_source : EC that the plants bear [mS/cm], and where that is from
@@ -55,6 +62,7 @@ class Mix:
 
     feed: Feed
     water: Water | float
+    estimated: Range | None
     water_known: bool
     most_g_l: float
     ec_ceiling: float
@@ -82,17 +90,40 @@ async def meter(turn: Turn) -> out.Answer:
             compensated=said.compensated,
         )
     except ValueError as error:
-        return turn.refuse("refuse-water", reason=str(error))
+        return impossible(turn, error)
     filled, on_record, just_mixed = doses.mix_talked_of(turn)
     if filled.analysis is None:
         return _which_feed(turn, ec)
     mix = _mix(turn, filled, on_record, just_mixed=just_mixed)
     try:
-        found = meaning(ec, mix.feed, mix.water, meant_g_l=mix.meant_g_l)
-        found = found if mix.water_known else _at_most(found)
+        found = _meaning(ec, mix)
         return _answer(turn, said, found, mix, on_record)
     except ValueError as error:
-        return turn.refuse("refuse-water", reason=str(error))
+        return impossible(turn, error)
+
+
+def _meaning(ec: EcRange, mix: Mix) -> Meaning:
+    """What the reading means, for all that the water may be."""
+    if mix.estimated is None:
+        found = meaning(ec, mix.feed, mix.water, meant_g_l=mix.meant_g_l)
+        return found if mix.water_known else _at_most(found)
+    low, high = mix.estimated
+    most = meaning(ec, mix.feed, low, meant_g_l=mix.meant_g_l)
+    if ec.low <= high:  # all of it may be the water's own
+        return replace(_at_most(most), water=EcRange(low, high))
+    least = meaning(ec, mix.feed, high, meant_g_l=mix.meant_g_l)
+    strength = most.strength
+    if least.strength is not None and strength is not None:
+        strength = Range(least.strength.low, strength.high)
+    return replace(
+        most,
+        water=EcRange(low, high),
+        product_g_l=Range(least.product_g_l.low, most.product_g_l.high),
+        elements_mg_l={
+            e: Range(least.elements_mg_l[e].low, r.high) for e, r in most.elements_mg_l.items()
+        },
+        strength=strength,
+    )
 
 
 def _at_most(found: Meaning) -> Meaning:
@@ -146,12 +177,14 @@ def _mix(turn: Turn, filled: Reading, on_record: OnRecord, *, just_mixed: bool) 
     )
     most_ec, ec_source = ec_ceiling(feeding_class)
     water, known = _water(filled, on_record)
+    estimated = _estimated(filled) if isinstance(water, Water) and not known else None
     told = turn.reading.volume_l is not None or just_mixed
     can_l = turn.owner.can_l if turn.owner is not None else None
     return Mix(
         feed=feed,
         water=water,
-        water_known=known,
+        estimated=estimated,
+        water_known=known or estimated is not None,
         most_g_l=min(ceiling for _, ceiling in bounds),
         ec_ceiling=most_ec,
         ec_source=ec_source,
@@ -176,7 +209,7 @@ def _label_g_l(filled: Reading, on_record: OnRecord) -> float:
 
 
 def _water(filled: Reading, on_record: OnRecord) -> tuple[Water | float, bool]:
-    """The water by its ions, its EC, its kind or its hardness; and whether it is known."""
+    """The water by its ions, its EC or its kind; and whether it is known."""
     if on_record.water is not None:
         return on_record.water, True
     said = filled.water
@@ -187,10 +220,13 @@ def _water(filled: Reading, on_record: OnRecord) -> tuple[Water | float, bool]:
     pure = pure_water_ec_ms_cm(said.kind)
     if pure is not None:
         return pure, True
-    if said.hardness_mg_l_caco3 is None:
-        return Water(), False
-    ecs = [w.ec_ms_cm for w in types_of_water("hardness_mg_l_caco3", said.hardness_mg_l_caco3)]
-    return (min(ecs) + max(ecs)) / 2, True
+    return Water(), False
+
+
+def _estimated(filled: Reading) -> Range | None:
+    """EC of a water of which the hardness alone is known [mS/cm]."""
+    said = filled.water
+    return None if said is None else water_ec_by_hardness(said.hardness_mg_l_caco3, said.kind)
 
 
 def _whom(turn: Turn, filled: Reading, feeding_class: str) -> str:
@@ -249,7 +285,7 @@ def _answer(
             ec=_range(turn, found.reading.low, found.reading.high),
             n=_range(turn, n.low, n.high, 0),
             grams=_range(turn, found.product_g_l.low, found.product_g_l.high),
-            water=number(found.water.low) if mix.water_known else "none",
+            water=_range(turn, found.water.low, found.water.high) if mix.water_known else "none",
         ),
         _against_meant(turn, found, verdict),
         words.say("meter-scale-unknown") if said.unit == "ppm" and said.scale is None else "",
@@ -257,12 +293,13 @@ def _answer(
         words.say("meter-temperature") if said.temp_c is not None and said.compensated is None
         else "",
         words.say("meter-water-unknown") if not mix.water_known else "",
+        words.say("meter-water-estimated") if mix.estimated is not None else "",
         words.say("meter-forms-unknown") if mix.feed.forms is None and n.high > 0 else "",
         *on_record.lines[:1],
     ]  # fmt: skip
     details: dict[str, Any] = {
         "ec_ms_cm": _pair(found.reading.low, found.reading.high),
-        "water_ec_ms_cm": found.water.low if mix.water_known else None,
+        "water_ec_ms_cm": found.water.high if mix.water_known else None,
         "product_g_l": _pair(*found.product_g_l),
         "elements_mg_l": {e: _pair(*r) for e, r in found.elements_mg_l.items()},
         "of_the_dose": _pair(*found.strength) if found.strength is not None else None,
@@ -280,6 +317,8 @@ def _answer(
 def _as_meant(found: Meaning, mix: Mix) -> bool:
     """Whether the reading is that of the dose given out, which the plants bear."""
     if found.strength is None or mix.meant_g_l is None or not mix.water_known:
+        return False
+    if mix.estimated is not None:
         return False
     low, high = found.strength
     return low <= 1 <= high and mix.meant_g_l <= mix.most_g_l * (1 + 1e-9)

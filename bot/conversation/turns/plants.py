@@ -11,6 +11,7 @@ from bot.conversation.collection import Collection, described, is_of, label, lab
 from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns import shelf
 from bot.conversation.turns.advice import due
+from bot.conversation.turns.pot_logs import too_salty
 from bot.records import log, places, plants
 from bot.records.models import Plant
 from grammar import Names, PlantSaid, read
@@ -351,9 +352,10 @@ async def listing(turn: Turn) -> out.Answer:
         by_place.setdefault(collection.place_of(plant), []).append(plant)
     total = sum(p.count for p in shown)
     lines = [turn.words.say("plants-count", count=total, places=len(by_place))]
+    salty = await too_salty(turn, collection, shown, turn.today)
     for place, standing in by_place.items():
         lines.append(turn.words.say("plants-place", place=place or "none"))
-        lines += _entries(standing, turn)
+        lines += _entries(standing, salty, turn)
     return turn.tell("plants", lines, details={"plants": [_row(p, collection) for p in shown]})
 
 
@@ -361,12 +363,13 @@ async def listing(turn: Turn) -> out.Answer:
 _LISTED = 8
 
 
-def _entries(standing: list[Plant], turn: Turn) -> list[str]:
+def _entries(standing: list[Plant], salty: frozenset[int], turn: Turn) -> list[str]:
+    dues = [due(p, turn, too_salty=p.id in salty) for p in standing]
     if len(standing) <= _LISTED:
-        return [f"- {_short(p, turn)}: {due(p, turn)}" for p in standing]
+        return [f"- {_short(p, turn)}: {d}" for p, d in zip(standing, dues, strict=True)]
     by_due: dict[str, list[Plant]] = {}
-    for plant in standing:
-        by_due.setdefault(due(plant, turn), []).append(plant)
+    for plant, what in zip(standing, dues, strict=True):
+        by_due.setdefault(what, []).append(plant)
     return [f"- {labels(group, turn.words)}: {what}" for what, group in by_due.items()]
 
 

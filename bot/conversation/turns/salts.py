@@ -3,48 +3,32 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass
-from datetime import date, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, label, labels
 from bot.conversation.turn import Turn
-from bot.conversation.turns.advice import genus_of
 from bot.conversation.turns.plants import on_target
-from bot.conversation.turns.shelf import analysis_of
-from bot.dosing.conductivity import feed_ec_ms_cm
-from bot.dosing.dose import ASSUMED_N_MG_L, pure_water_ec_ms_cm
-from bot.dosing.label import elemental_percent
+from bot.conversation.turns.pot_logs import PotLog, pot_logs
 from bot.dosing.pot_salts import (
+    WATER_MARGIN,
     FlushDue,
     FlushPlan,
+    FlushReason,
     Pot,
-    PotEvent,
     PotEventKind,
     PotState,
-    ceiling_ec_of,
     flush_due,
     flush_plan,
-    pot_of,
-    simulate,
-    start_of,
+    flushing_helps,
     wet_ec,
 )
-from bot.records import log
-from bot.records.kinds import EventKind
-from bot.records.models import Event, Plant, Product
+from bot.records.models import Plant
 
-#: A log is followed so far back [d]; older salts no longer matter.
-_LOOKED_BACK = 365
 #: Pots that are told one by one, and those that are followed at all.
 _MOST_TOLD, _MOST_FOLLOWED = 8, 60
-#: EC of a water that nothing is known of [mS/cm]: a usual tap; ours.
-_ASSUMED_WATER_EC = 0.4
 #: A flush aims at this share of the ceiling [1]; ours.
 _AIM = 0.4
-#: Strength of a feed that was logged without one [1]: the usual at every watering.
-_ASSUMED_STRENGTH = 0.25
-_KINDS = (EventKind.FED, EventKind.CLEAR, EventKind.FLUSH, EventKind.READING)
 _SOURCE = (
     "well-mixed pot with a bypass; steady state as FAO Irrigation and Drainage Paper 29; "
     "evaporation and limits ours"
@@ -53,7 +37,10 @@ _SOURCE = (
 
 @dataclass(frozen=True, slots=True)
 class Followed:
-    """One pot, followed through its log to today."""
+    """One pot, followed through its log to today.
+
+    `too_salty` is what brings a flush forward in a plan: over the ceiling by the log alone.
+    """
 
     plant: Plant
     pot: Pot
@@ -61,6 +48,7 @@ class Followed:
     water_ec: float
     ceiling_ec: float
     entries: int
+    too_salty: bool
     due: FlushDue | None
     plan: FlushPlan
 
@@ -84,7 +72,8 @@ async def _salts(turn: Turn, collection: Collection, found: list[Plant]) -> out.
     potted = [p for p in found if p.medium != "mounted"][:_MOST_FOLLOWED]
     if not potted:
         return turn.say("salts", "salts-mounted", plants=labels(found, turn.words))
-    pots = [await followed(turn, collection, plant) for plant in potted]
+    logs = await pot_logs(turn, collection, potted, turn.today)
+    pots = [_followed(turn, pot_log) for pot_log in logs]
     pots.sort(key=lambda f: f.ec / f.ceiling_ec, reverse=True)
     if len(pots) == 1:
         return _one(turn, pots[0])
@@ -93,85 +82,31 @@ async def _salts(turn: Turn, collection: Collection, found: list[Plant]) -> out.
     if len(pots) > _MOST_TOLD:
         lines.append(turn.words.say("salts-more", count=len(pots) - _MOST_TOLD))
     lines.append(turn.words.say("salts-measure"))
-    return turn.tell("salts", lines, details={"pots": [_figures(f) for f in pots]})
+    answer = turn.tell("salts", lines, details={"pots": [_figures(f) for f in pots]})
+    return answer.model_copy(update={"why": [_why(turn)]})
 
 
-async def followed(turn: Turn, collection: Collection, plant: Plant) -> Followed:
+def _followed(turn: Turn, found: PotLog) -> Followed:
     """A pot's log, followed to today."""
-    since = turn.today - timedelta(days=_LOOKED_BACK)
-    async with turn.records.reading() as session:
-        rows = await log.history(session, turn.owner_id, plant.id, since=since, kinds=_KINDS)
-    rows = [r for r in rows if r.on <= turn.today]
-    water_ec = _water_ec(collection, plant)
-    shelf = {p.id: p for p in collection.products}
-    events = [e for r in rows if (e := _event(r, water_ec, shelf, collection)) is not None]
-    pot = pot_of(plant.medium, plant.pot_cm, south=turn.south)
-    repotted = _repotted(plant, since)
-    start = start_of(pot, water_ec, water_ec) if repotted else None
-    states = simulate(pot, events, start=start, until=turn.today)
-    genus = genus_of(plant)
-    feeding_class = genus.feeding_class if genus is not None else "moderate"
+    state = found.state(turn.today, found.start)
     due = None
-    if any(e.kind is not PotEventKind.READING for e in events):
-        due = flush_due(pot, events, feeding_class=feeding_class, today=turn.today, start=start)
-    ceiling_ec = ceiling_ec_of(feeding_class)
-    aim = max(_AIM * ceiling_ec, 1.1 * water_ec)
-    plan = flush_plan(pot, states[-1], target_ec=aim, water_ec=water_ec)
-    return Followed(plant, pot, states[-1], water_ec, ceiling_ec, len(events), due, plan)
-
-
-def _repotted(plant: Plant, since: date) -> bool:
-    return plant.last_repot_on is not None and plant.last_repot_on >= since
-
-
-def _water_ec(collection: Collection, plant: Plant) -> float:
-    water = collection.water_of(plant)
-    if water is None:
-        return _ASSUMED_WATER_EC
-    if water.ec_ms_cm is not None:
-        return water.ec_ms_cm
-    pure = pure_water_ec_ms_cm(water.kind)
-    return pure if pure is not None else _ASSUMED_WATER_EC
-
-
-def _event(
-    row: Event, water_ec: float, shelf: dict[int, Product], collection: Collection
-) -> PotEvent | None:
-    """An entry of the log as the model takes it."""
-    kind = PotEventKind(str(row.kind))
-    if kind is PotEventKind.READING:
-        ec = row.details.get("runoff_ec_ms_cm")
-        return PotEvent(row.on, kind, float(ec)) if isinstance(ec, int | float) else None
-    if kind is not PotEventKind.FED:
-        return PotEvent(row.on, kind, water_ec)
-    product = shelf.get(row.product_id or 0) or collection.default_product
-    return PotEvent(row.on, kind, water_ec + _feed_ec(row.details, product))
-
-
-def _feed_ec(details: dict[str, Any], product: Product | None) -> float:
-    """EC that a logged feed added [mS/cm], the middle of what its label allows."""
-    strength = float(details.get("strength") or _ASSUMED_STRENGTH)
-    if details.get("analysis"):
-        n, p, k = (float(a) for a in details["analysis"])
-        extras: dict[str, float] = {}
-        rate = None
-    elif product is not None:
-        n, p, k = analysis_of(product)
-        extras = dict(product.extras or {})
-        rate = product.label_per_litre if product.label_unit == "g" else None
-    else:
-        n, p, k, extras, rate = 20.0, 20.0, 20.0, {}, None
-    if details.get("n_mg_l") and n > 0:
-        g_l = float(details["n_mg_l"]) / (10 * n)
-    elif rate is not None:
-        g_l = strength * rate
-    elif n > 0:
-        g_l = strength * ASSUMED_N_MG_L / (10 * n)
-    else:
-        return 0.0
-    elements = {e: 10 * share * g_l for e, share in elemental_percent(n, p, k, extras).items()}
-    ec = feed_ec_ms_cm(elements, product_mg_l=1000 * g_l)
-    return (ec.low + ec.high) / 2
+    if any(e.kind is not PotEventKind.READING for e in found.events):
+        due = flush_due(
+            found.pot, found.events, feeding_class=found.feeding_class, today=turn.today,
+            start=found.least_start,
+        )  # fmt: skip
+    aim = max(_AIM * found.ceiling_ec, WATER_MARGIN * found.water_ec)
+    return Followed(
+        plant=found.plant,
+        pot=found.pot,
+        state=state,
+        water_ec=found.water_ec,
+        ceiling_ec=found.ceiling_ec,
+        entries=len(found.events),
+        too_salty=found.too_salty(turn.today),
+        due=due,
+        plan=flush_plan(found.pot, state, target_ec=aim, water_ec=found.water_ec),
+    )
 
 
 def _range(turn: Turn, f: Followed) -> dict[str, str]:
@@ -194,8 +129,10 @@ def _line(turn: Turn, f: Followed) -> str:
 
 
 def _state(f: Followed) -> str:
-    if f.ec > f.ceiling_ec:
+    if f.too_salty:
         return "over"
+    if f.ec > f.ceiling_ec:
+        return "unsure" if flushing_helps(f.water_ec, f.ceiling_ec) else "water"
     return "near" if f.ec + 2 * f.ec_sd > f.ceiling_ec else "fine"
 
 
@@ -210,13 +147,7 @@ def _one(turn: Turn, f: Followed) -> out.Answer:
             **_range(turn, f),
         )
     ]
-    if f.due is not None:
-        overdue = f.due.on <= turn.today
-        reason = "salts-due-over" if str(f.due.reason) == "over_ceiling" else "salts-due-month"
-        if not overdue:
-            lines.append(words.say(reason, day=words.day(f.due.on, turn.today), now="no"))
-        else:
-            lines.append(words.say(reason, day=words.day(f.due.on, turn.today), now="yes"))
+    lines.append(_due_line(turn, f))
     if f.plan.passes_l:
         passes = [_litres(turn, litres * f.plant.count) for litres in f.plan.passes_l]
         lines.append(
@@ -232,8 +163,28 @@ def _one(turn: Turn, f: Followed) -> out.Answer:
     lines.append(words.say("salts-from", entries=f.entries, water=number(f.water_ec, 2)))
     lines.append(words.say("salts-measure"))
     answer = turn.tell("salts", lines, details={"pots": [_figures(f)]})
-    why = out.Why(rule="salts.pot", factor=1.0, text=words.say("why-salts-pot"), source=_SOURCE)
-    return answer.model_copy(update={"why": [why]})
+    return answer.model_copy(update={"why": [_why(turn)]})
+
+
+def _why(turn: Turn) -> out.Why:
+    text = turn.words.say("why-salts-pot")
+    return out.Why(rule="salts.pot", factor=1.0, text=text, source=_SOURCE)
+
+
+def _due_line(turn: Turn, f: Followed) -> str:
+    """When to flush it: as the plan of a day says too."""
+    words, due = turn.words, f.due
+    if f.too_salty:
+        return words.say("salts-due-over", day="", now="yes")
+    if _state(f) == "water":
+        return words.say("salts-due-water", water=words.number(f.water_ec, 2))
+    if due is None:
+        return ""
+    if due.reason is FlushReason.OVER_CEILING:
+        on = max(due.on, turn.today)
+        return words.say("salts-due-over", day=words.day(on, turn.today), now="no")
+    now = "yes" if due.on <= turn.today else "no"
+    return words.say("salts-due-month", day=words.day(due.on, turn.today), now=now)
 
 
 def _litres(turn: Turn, litres: float) -> str:
@@ -251,6 +202,7 @@ def _figures(f: Followed) -> dict[str, Any]:
         "ec_ms_cm": f.ec,
         "ec_sd_ms_cm": f.ec_sd,
         "ceiling_ms_cm": f.ceiling_ec,
+        "too_salty": f.too_salty,
         "due": None if due is None else {"on": due.on.isoformat(), "reason": str(due.reason)},
         "flush": asdict(f.plan),
     }

@@ -52,7 +52,7 @@ async def export(turn: Turn) -> out.Answer:
         return turn.say("export", "export-none")
     day = turn.today.isoformat()
     async with turn.records.reading() as session:
-        counts = await forgetting.count_owned(session, turn.owner_id)
+        counts = await forgetting.count_owned(session, turn.owner_id, undone=False)
         if turn.order.text == "csv":
             files = await transfer.export_csv(session, turn.owner_id)
             content = json.dumps(files, ensure_ascii=False)
@@ -84,7 +84,7 @@ async def forget(turn: Turn) -> out.Answer:
     if turn.owner is None:
         return turn.say("forget", "forget-none")
     async with turn.records.reading() as session:
-        counts = await forgetting.count_owned(session, turn.owner_id)
+        counts = await forgetting.count_owned(session, turn.owner_id, undone=False)
     answer = turn.ask(
         "ask-forget", what=_counted(counts, turn), whose=turn.whose, choices=("yes", "no")
     )
@@ -94,7 +94,8 @@ async def forget(turn: Turn) -> out.Answer:
 async def forget_confirmed(turn: Turn) -> out.Answer:
     """Delete everything of the owner, and say what it was."""
     async with turn.records.writing() as session:
-        counts = await forgetting.forget(session, turn.owner_id)
+        counts = await forgetting.count_owned(session, turn.owner_id, undone=False)
+        await forgetting.forget(session, turn.owner_id)
     return turn.say("forget", "forgotten", what=_counted(counts, turn), whose=turn.whose)
 
 
@@ -144,7 +145,7 @@ async def _had(turn: Turn) -> str:
     if turn.owner is None:
         return ""
     async with turn.records.reading() as session:
-        counts = await forgetting.count_owned(session, turn.owner_id)
+        counts = await forgetting.count_owned(session, turn.owner_id, undone=False)
     counts.pop("memory", None)
     return _counted(counts, turn) if counts else ""
 

@@ -6,13 +6,15 @@ from dataclasses import replace
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.ask import OnRecord, worked_out
+from bot.conversation.ask import OnRecord, answer_to, worked_out
 from bot.conversation.collection import pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import doses, home
 from bot.conversation.turns.advice import genus_of
 from bot.conversation.turns.meter import volume
+from bot.conversation.turns.refusing import impossible, shown
 from bot.conversation.turns.shelf import analysis_of, nitrogen_forms, title
+from bot.dosing.conductivity import MAX_CHARGE_IMBALANCE
 from bot.dosing.dose import ASSUMED_DENSITY_KG_L, ASSUMED_N_MG_L, pure_water_ec_ms_cm
 from bot.dosing.label import elemental_percent
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
@@ -21,12 +23,15 @@ from bot.dosing.strength import most_sensitive
 from bot.dosing.supplement import Missing, Supplement, fill, missing
 from bot.dosing.water import (
     Finding,
+    Imbalanced,
     Known,
     Range,
+    Report,
     Suitability,
     Water,
     blend_to,
     estimate,
+    read_report,
     suitability,
     water_of_report,
 )
@@ -58,37 +63,72 @@ async def told(turn: Turn) -> out.Answer:
     if turn.order.report_unit:
         return turn.ask("ask-report-unit")
     words, number = turn.words, turn.words.number
+    ions = dict(turn.order.ions)
     try:
-        water = water_of_report(turn.order.ions)
-        ec = water.ec_ms_cm
+        report = read_report(ions)
+        if report.water is None and not report.explained:
+            return _to_be_checked(turn, report, ions)
+        ec = report.water.ec_ms_cm if report.water is not None else None
     except ValueError as error:
-        return turn.refuse("refuse-water", reason=str(error))
+        return impossible(turn, error)
     said = turn.reading.water
     kind = said.kind if said is not None else "tap"
     figures = {
-        "hardness_mg_l_caco3": water.hardness_mg_l_caco3,
-        "alkalinity_mg_l_caco3": water.alkalinity_mg_l_caco3,
+        "hardness_mg_l_caco3": _exact(report.known, "hardness_mg_l_caco3"),
+        "alkalinity_mg_l_caco3": _exact(report.known, "alkalinity_mg_l_caco3"),
         "ec_ms_cm": said.ec_ms_cm if said is not None and said.ec_ms_cm is not None else ec,
     }
     async with turn.writing() as writing:
-        ions = dict(turn.order.ions)
         row = await home.of_kind(writing, kind, turn.order.name, figures, ions)
         if not any(w.is_default for w in turn.collection.waters):
             await waters.make_default(writing, row.id)
-    fit = suitability(water.known(), "moderate", soft=kind == "softened")
-    listed = ", ".join(f"{ion} {number(mg_l, 0)}" for ion, mg_l in ions.items())
+    fit = suitability(report.known, "moderate", soft=kind == "softened")
+    listed = ", ".join(f"{ion} {words.significant(mg_l, 3)}" for ion, mg_l in ions.items())
+    apart = number(100 * abs(report.imbalance), 0)
     lines = [
         words.say("water-recorded", water=home.described(row, turn)),
         words.say("report-ions", ions=listed),
-        words.say("report-balance", percent=number(100 * abs(water.imbalance), 0)),
+        words.say("report-balance", percent=apart)
+        if report.water is not None
+        else words.say("report-in-part", percent=apart, lacks=_lacks(report)),
         words.say("caution-softened-water") if fit.softened else "",
     ]
     details = {
-        "ions_mg_l": ions, **figures, "imbalance": water.imbalance, "softened": fit.softened
+        "ions_mg_l": ions, **figures, "imbalance": report.imbalance, "softened": fit.softened,
+        "whole": report.water is not None,
     }  # fmt: skip
     choice = words.say("choice-water-suits")
     answer = turn.tell("water", lines, choices=("undo", choice), details=details)
     return answer.model_copy(update={"why": [_why(turn, "water.report", _BALANCE)]})
+
+
+def _exact(known: Known, quantity: str) -> float | None:
+    """A quantity where it is one figure, None where it is a range or not known."""
+    found = known.get(quantity)
+    return found.low if found is not None and found.low == found.high else None
+
+
+def _lacks(report: Report) -> str:
+    """What a report in part lacks: 'anions', 'cations', or 'ions' where that cannot be told."""
+    if abs(report.imbalance) <= MAX_CHARGE_IMBALANCE:
+        return "ions"
+    return "anions" if report.imbalance > 0 else "cations"
+
+
+def _to_be_checked(turn: Turn, report: Report, ions: dict[str, float]) -> out.Answer:
+    """A whole report of which one figure is wrong: what it would be, and the nearest to go on."""
+    words = turn.words
+    try:
+        water_of_report(ions)
+    except Imbalanced as error:
+        values = shown(error, words)
+    else:
+        return turn.refuse("refuse-figures")
+    hardness = report.known.get("hardness_mg_l_caco3")
+    german = 0.0 if hardness is None else hardness.low / to_canonical(1.0, "german_degree")
+    text = words.say("refuse-water-imbalance", **values, hardness=words.number(german, 1))
+    nearest = words.say("choice-water-nearest", hardness=words.number(german, 1))
+    return answer_to(turn.reading, "refused", text, choices=(nearest,) if german else ())
 
 
 def _why(turn: Turn, rule: str, source: str, **values: Any) -> out.Why:
@@ -139,12 +179,15 @@ def _known(kind: str | None, row: WaterRow | None, said: dict[str, float]) -> Kn
     ValueError
         Its figures contradict each other.
     """
-    whole = None if said else doses.ions_of(row)
-    if whole is not None:
-        return whole.known()
+    told = None if said else doses.report_of(row)
+    if told is not None and told.water is not None:
+        return told.known
     figures = _figures(kind, row, said)
     soft = (kind or (row.kind if row is not None else "")) == "softened"
-    return estimate(**figures, soft=soft) if figures else None
+    known = dict(estimate(**figures, soft=soft)) if figures else {}
+    if told is not None:  # what a report in part tells is surer than the types of water
+        known |= {q: v for q, v in told.known.items() if q not in figures}
+    return known or None
 
 
 def _said(turn: Turn) -> dict[str, float]:
@@ -175,7 +218,7 @@ async def suits(turn: Turn) -> out.Answer:
     try:
         known = _known(kind, row, figures)
     except ValueError as error:
-        return turn.refuse("refuse-water", reason=str(error))
+        return impossible(turn, error)
     if known is None:
         if soft:
             return _softened(turn, name)
@@ -319,7 +362,7 @@ async def mix(turn: Turn) -> out.Answer:
             at_most=said.at_most,
         )  # fmt: skip
     except ValueError as error:
-        return turn.refuse("refuse-water", reason=str(error))
+        return impossible(turn, error)
     words = turn.words
     lines = [
         words.say(
@@ -409,7 +452,7 @@ async def supplement(turn: Turn) -> out.Answer:
             dose = _best(turn, gaps, product, present, elements.get("N", 0.0), filled)
             lines += _dose_lines(turn, dose, short, volume_l)
     except ValueError as error:
-        return turn.refuse("refuse-water", reason=str(error))
+        return impossible(turn, error)
     details: dict[str, Any] = {
         "n_mg_l": n_mg_l, "volume_l": volume_l,
         "missing_mg_l": {e: {"target": g.target, "low": g.missing.low, "high": g.missing.high}

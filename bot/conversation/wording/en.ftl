@@ -15,8 +15,8 @@ volume-millilitres = { $millilitres } ml
 
 measure-weigh = Weigh it on a { $step } g scale (within { $error } %).
 measure-syringe = Take it with a { $step } ml syringe (within { $error } %).
-measure-stock = Too little for a { $step } g scale (off by up to { $error } %). Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
-measure-stock-liquid = Too little for a { $step } ml syringe (off by up to { $error } %). Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can. The rest keeps { $days } days, cool, dark and labelled. Or mix { $batch } or more at once.
+measure-stock = Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can: a { $step } g scale is off by up to { $error } % here. Keeps { $days } days, cool, dark, labelled. Or mix { $batch } or more.
+measure-stock-liquid = Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can: a { $step } ml syringe is off by up to { $error } % here. Keeps { $days } days, cool, dark, labelled. Or mix { $batch } or more.
 measure-cross-check = Roughly { $spoons } level { $many ->
     [yes] teaspoons
    *[no] teaspoon
@@ -39,6 +39,7 @@ why-density-assumed = 1.2 kg a litre taken for the liquid
 why-measure-us = US measures taken
 why-measure-imperial = imperial measures taken
 why-ec-water_unknown = taken as what the feed adds, as your water's own EC was not said
+why-ec-water_hardness = your water taken as { $middle } mS/cm ({ $low } to { $high } by its hardness; tell me its EC for a better figure)
 why-strength-asked = { $factor ->
     [full] full strength
    *[other] { $factor }
@@ -106,6 +107,7 @@ ask-product = What does the label say? Send the three numbers, like 20-20-20.
 ask-product-with-rate = What are the three numbers on the label (like 20-20-20)? Without them I cannot tell whether the label rate is too much for the plant.
 ask-volume-and-product = How many litres, and what are the three numbers on the label? Like: 5 litres, 20-20-20 powder.
 ask-label-rate = There is hardly any nitrogen in it, so I need the rate on the label. Send it like: label says 1 g per litre.
+ask-ec-perhaps = By its hardness your water alone may have that EC already ({ $low } to { $high } mS/cm). Tell me its own EC, like: my tap is 0.5 mS. Or send a higher one, or use rain water.
 ask-ec-reached = Your water alone has that EC already. Send a higher EC, or use rain water.
 ask-form-unit = The label rate is in millilitres but you wrote powder. Which is it? Send the rate in grams, or write liquid.
 ask-several = You wrote { $texts }. Which one is right? Send the whole line again with only one.
@@ -131,7 +133,7 @@ refuse-analysis-zero = 0-0-0 holds no nutrients to feed. Send the three numbers 
 refuse-strength-zero = At that strength it is clear water. Send a strength like quarter, or leave it out.
 refuse-target-zero = Nothing to feed at that figure. Send one above zero, like 100 ppm N.
 refuse-label-absurd = { $rate } { $unit } in each litre cannot be a feeding rate. Look at the label again and send it like: label says 1 g per litre.
-refuse-granules = Granules and slow-release products are never dissolved for watering: they would go on releasing and burn the roots. Lay the amount the label gives for the pot on the medium, if it allows orchids at all, or send me a soluble powder or a liquid.
+refuse-granules = Granules and slow-release feed are never dissolved for watering: they would burn the roots. Lay the label's amount on the medium, if it allows orchids, or send me a soluble powder or a liquid.
 
 # --- help ---
 help = I work out how much feed goes into your water. Send one line, like:
@@ -319,10 +321,17 @@ logged-reading = Runoff { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = { $plants } rests: no feed next time, clear water only.
 ask-runoff = What did the meter show? Send it like: runoff of Ruby 1.6 mS.
 undone = Taken back: { $what }{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}{ $whose ->
     [none] .
-   *[other] {" "}({ $plants }).
+   *[other] , said by { $whose }.
 }
 undo-nothing = Nothing left to take back.
+undo-nothing-own = Nothing of yours is left to take back. What others put on record they can take back, or an administrator.
+refuse-undo-others-since = Somebody else has put more on record of the same since. An administrator can take back the last entries one by one.
+diary-you = you
+diary-member = a member
 all-plants = all plants
 event-fed = fed
 event-clear = clear water
@@ -362,7 +371,11 @@ plan-count-nothing = { $count } nothing
 plan-left-over = { $volume } are left over: pour them onto other plants that may have feed.
 plan-no-plants = No plants on record, so no plan yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
 plan-no-product = No product on your shelf, so no amounts. Send it like: my powder is 20-20-20, label 1 g per litre.
-plan-can-assumed = For a { $litres } l can; send yours, like: my can holds 8 l.
+plan-can-assumed = For a { $litres } l can; { $who ->
+    [member] an administrator can send the group's, like: our can holds 8 l.
+    [administrator] send the group's, like: our can holds 8 l.
+   *[own] send yours, like: my can holds 8 l.
+}
 plan-wet-first = Wet the roots with clear water before any feed.
 plan-done-hint = Send “done” when all is watered, or “done 1” for a part.
 plan-flush = Flush{ $water ->
@@ -432,9 +445,36 @@ help-chat = Tell me, and I remember:
     my tap is 14 dH · my can holds 5 l · I live in Porto
     Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
     Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
+    Remind: remind me to flush every first Sunday at 9 · my reminders
 
 help-group = I work out feed. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
-    What you put on record here is the group's: all can see it and take it back. Your own plants and feeds I keep in private.
+    What you put on record here is the group's: all can see it; you and administrators can take it back. Your own plants and feeds I keep in private.
+
+# --- is it too much, home remedies, pets ---
+ask-judge-measure = How much is that? Measure it once in millilitres or grams, and send it like: 5 ml of 7-5-6 in 2 l, too much?
+ask-judge-volume = In how many litres? Send it like: 5 ml of 7-5-6 in 2 l, too much?
+ask-judge-product = Of which feed? Send it with the three numbers on its label, like: 5 ml of 7-5-6 in 2 l, too much?
+judge-over = Too much: { $times } times the most. At most { $most } { $unit } in { $volume }; I would give { $usual } { $unit }.
+judge-perhaps-over = Perhaps too much: the most is { $most } { $unit } in { $volume }. I would give { $usual } { $unit }; weigh it.
+judge-strong = Not over the most ({ $most } { $unit } in { $volume }), but stronger than I would give: { $usual } { $unit }.
+judge-fine = Fine: not too much. I would give { $usual } { $unit } in { $volume }; the most is { $most } { $unit }.
+judge-weak = Not too much, rather weak: I would give { $usual } { $unit } in { $volume }.
+judge-makes = { $about ->
+    [yes] Yours is about { $amount } { $unit }: { $percent } % of full strength
+   *[no] Yours is { $percent } % of full strength
+}{ $n ->
+    [none] .
+   *[other] , N { $n } mg/l.
+}
+judge-rinse = If they had it already: rinse with plenty of clear water now, and pause the feed.
+judge-spoons = A level teaspoon is taken as 6 g; spoons of powder differ, so weigh one.
+judge-taken = Taken: { $what }.
+refuse-remedy = No dose for { $what }: no label says what it holds, so I cannot work it out, and { $kind ->
+    [calcium] it hardly dissolves. For calcium use a feed with calcium or some tap water, and send me
+   *[other] what is left of it rots in the pot. Send me
+} a feed with its numbers, like: 2 l 20-20-20 powder, quarter.
+pets-keep = Keep feed, bottles of stock and the full can away from pets and children, never in a drinking bottle; empty the saucers. I cannot say that any feed is safe to drink.
+pets-call = If one drank or ate of it: call a vet, for a child the poison centre, at once, with the label in your hand.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
@@ -444,6 +484,14 @@ meet-add = Which plants do you have? One kind is enough: 3 phals in bark, 12 cm 
 meet-skip = Skip
 meet-done = That is all I need to know for now. Send “2 l” for a dose, or “what's on today”; “help” shows the rest.
 refuse-administrators-only = Only administrators of this group change that. Ask one of them, or tell me in private for yourself.
+refuse-administrators-quiet = Only administrators of this group make me quiet or have me speak up again: ask one of them.
+refuse-administrators-remove = Only administrators take plants or feeds off this group's records: ask one of them.
+refuse-administrators-all = Only administrators of this group do that, as it is about all of the group: ask one of them, or tell me in private for yourself.
+ask-language = Which language? So far I speak { $known }. Send it like: our language is English.
+refuse-language-unknown = I know no language called “{ $text }”. So far I speak { $known }.
+refuse-language-not-yet = { $language } is not there yet: so far I speak only { $known }. Nothing was changed.
+language-set = From now on I answer in { $language }.
+language-line = Language: { $language }.
 quiet-private = That is for groups. Here I only answer when you write.
 quiet-on = Quiet: in this group I answer only to a command such as /dose. “/dose speak up” ends it.
 quiet-off = I answer again when you reply to me or mention me.
@@ -480,6 +528,203 @@ menu-undo-says = undo
 menu-help = What you can say
 menu-help-says = help
 menu-dose-says = how much feed
+
+# --- reminders ---
+reminder-cue = remind me to
+reminder-own-words = “{ $text }”
+reminder-what = { $kind ->
+    [flush] flush
+    [feed] feed
+    [water] water
+    [look] { $plants ->
+        [none] have a look
+       *[other] look at
+    }
+   *[other] remember
+}{ $plants ->
+    [none] {""}
+   *[other] {" "}{ $plants }
+}
+task-flush = flush
+task-feed = feed
+task-water = water
+reminder-every = { $unit ->
+    [day] { $every ->
+        [1] every day
+        [2] every other day
+       *[other] every { $every } days
+    }
+    [week] { $every ->
+        [1] every week
+       *[other] every { $every } weeks
+    }
+   *[month] { $every ->
+        [1] every month
+       *[other] every { $every } months
+    }
+}
+reminder-weekdays = { $every ->
+    [1] every { $days }
+    [2] every other { $days }
+   *[other] every { $every } weeks on { $days }
+}
+reminder-workdays = { $every ->
+    [1] Monday to Friday
+   *[other] every { $every } weeks, Monday to Friday
+}
+reminder-nth = on { $days } of { $every ->
+    [1] each month
+   *[other] every { $every } months
+}
+reminder-nth-day = the { $nth ->
+    [first] first
+    [second] second
+    [third] third
+    [fourth] fourth
+    [fifth] fifth
+   *[last] last
+} { $day }
+reminder-month-days = on { $days } of { $every ->
+    [1] each month
+   *[other] every { $every } months
+}
+reminder-day-of-month = the { $day }{ $rest ->
+    [1] st
+    [2] nd
+    [3] rd
+   *[other] th
+}
+reminder-last-day = the last day
+reminder-yearly = { $every ->
+    [1] every year
+   *[other] every { $every } years
+} { $on }
+reminder-on = on { $days }
+reminder-months = from { $first } to { $last }
+reminder-in-months = in { $months }
+reminder-at = at { $time }
+reminder-until = until { $day }
+reminder-times = ({ $times } times)
+reminder-moment = { $day } { $time }
+reminder-line = { $what }{ $often ->
+    [none] : { $next }
+   *[other] {" "}{ $often }; next { $next }
+}{ $state ->
+    [paused] {" "}(held: I could not reach you)
+   *[other] {""}
+}
+reminder-set = I remind you: { $line }.
+reminder-already = That is set already: { $line }.
+reminder-next = Next time to { $what }: { $next }.
+reminder-half = Taken as { $half ->
+    [afternoon] the afternoon; for the morning send: { $hour } am.
+   *[morning] the morning; for the evening send: { $hour } pm.
+}
+reminder-guess-every-second = Taken as every other one; for the second of each month send: every second Sunday of the month.
+reminder-guess-first-of-month = Taken as the first of each month; else send: on the last Saturday of each month.
+reminder-utc = I do not know where you live, so this is in UTC, which may be hours off your clock. Send it like: I live in Porto.
+reminder-none-yet = No { $plants } on record yet; it counts once there are some.
+reminder-dropped = All right, no reminder set.
+reminder-kept = All right, all stays as it is.
+reminder-gone = That one has ended already.
+reminders-moved-along = { $count ->
+    [one] Your reminder goes by the clock there from now on.
+   *[other] Your { $count } reminders go by the clock there from now on.
+}
+reminders-none = { $whose ->
+    [group] No reminders here. An administrator sets one like: remind us to flush every first Sunday at 9.
+   *[own] No reminders. Set one like: remind me to flush every first Sunday at 9.
+}
+reminders-head = { $count ->
+    [one] One reminder:
+   *[other] { $count } reminders:
+}
+reminders-hint = “move 1 to Monday”, “skip 1”, “stop 1” or “pause reminders until June” changes them.
+reminder-stopped = { $count ->
+    [one] Stopped: { $what }.
+   *[other] Stopped { $count }: { $what }.
+}
+reminder-moved = Moved: { $what }, { $next }.{ $again ->
+    [yes] {" "}After that as before.
+   *[no] {""}
+}
+reminder-changed = Changed: { $line }.
+reminder-skipped = Passed over: { $what }. { $next ->
+    [none] That was the last time.
+   *[other] Next { $next }.
+}
+reminder-not-due = Nothing to pass over: { $what } comes { $next } anyway.
+reminder-all = all
+reminders-paused = Quiet until { $day }. { $count ->
+    [0] Nothing would have come before that.
+    [one] One reminder waits till then.
+   *[other] { $count } reminders wait till then.
+}
+reminders-resumed = { $count ->
+    [one] One reminder comes again as before.
+   *[other] { $count } reminders come again as before.
+}
+reminders-not-paused = Nothing was paused.
+reminder-quiet-so = So it is: between { $start } and { $end } I send nothing, unless you named that hour yourself.
+reminder-quiet-fixed = I send nothing between { $start } and { $end }, unless you named that hour yourself; other quiet hours I cannot keep yet. Give the reminder its hour instead, like: move 1 to 10 am.
+rhythm-choice-1 = every week
+rhythm-choice-2 = every two weeks
+rhythm-choice-3 = on the first Sunday of each month
+ask-remind-when = When, or how often, shall I remind you of that? Send it like: every first Sunday at 9, every 10 days, in 3 weeks.
+ask-remind-what = What shall I remind you of? Send it like: flush all phals.
+ask-remind-home = Where do you live? I need your clock for that; a town is enough, like: Porto.
+ask-rhythm-which-days = On which days? Send them like: Monday and Thursday.
+ask-rhythm-two-meanings = Twice as often or half as often? Send it like: every two weeks, or: Monday and Thursday.
+ask-rhythm-too-often = Once a day is the most I remind. Send it like: every day at 8.
+ask-rhythm-range = That leaves it open. Send one figure, like: every 2 weeks.
+ask-rhythm-vague = How often is that? Send it like: every 2 weeks, or: on the first Sunday of each month.
+ask-rhythm-number = I take 1 to 999. Send it like: every 10 days.
+ask-rhythm-clock = There is no such time. Send it like: at 9:30, or: at 6 pm.
+ask-rhythm-two-times = One time for each reminder: which one? Send it like: every day at 8.
+ask-rhythm-two-days = Two days at once: which one? Send it like: on 3 March.
+ask-rhythm-two-rhythms = Two rhythms at once: which one? Send it like: every 2 weeks.
+ask-reminder-number = There are { $count }. Send “my reminders” to see their numbers.
+ask-reminder-none-such = I have no such reminder. Which of these?
+ask-reminder-which = Which one? Send its number.
+ask-reminder-move = To when? Send it like: move it to Monday, or: move it to every 3 weeks.
+ask-reminder-until = Until when? Send it like: until 1 September, or: for two weeks.
+refuse-reminder-past = That moment has passed, or never comes. Send a later one, like: tomorrow at 9.
+refuse-rhythm = I cannot keep that rhythm. Send it like: every 10 days, every first Sunday, on 3 March.
+refuse-administrators-reminders = Only administrators set or change the group's reminders. For your own, tell me in private.
+event-reminder = reminder
+ping-done = done
+ping-later = later
+ping-skip = skip
+ping-head = It is time: { $what }.
+ping-head-several = It is time for { $count } things:
+ping-late = {" "}(was due { $day }{ $missed ->
+    [0] {""}
+    [one] , and once more since
+   *[other] , and { $missed } times since
+})
+ping-asleep = Not now, resting: { $plants }.
+ping-mounted = Mounted, so only rinsed: { $plants }.
+ping-rest-begins = { $plants } begins its rest: { $dry ->
+    [yes] keep it dry, no feed
+   *[no] clear water only, and little of it
+}, until new growth shows.
+ping-rest-ends = { $plants } ends its rest: water and feed again, weakly at first, once it grows.
+ping-hint = Send “done”, “later” or “skip”.
+ping-noted = Noted.
+ping-again = I ask again { $next }.
+ping-answered = That is answered already.
+ping-repeat = (You may have had this once already.)
+offer = Shall I remind you? { $items }{ $more ->
+    [0] {""}
+   *[other] {" "}and { $more } more
+}. Always yours to move or stop.
+offer-flush = Clear water through all pots on the first Sunday of each month (between, a quarter of the feed at every watering)
+offer-feed = feed once a month for { $plants }, which bear little
+offer-look = when { $plants } begins and ends its rest
+offer-yes = yes
+offer-no = no
+offer-declined = All right, I do not ask again. Later you can say: remind me to flush every first Sunday at 9.
+offer-taken = Set, each at { $time }:
 
 # --- taking along and forgetting ---
 count-plant = { $count } { $count ->
@@ -561,6 +806,7 @@ refuse-which-day = Which day? Send one, like: fed Ruby yesterday; or: on 3 march
 refuse-no-such-day = There is no such day. Send it like: 3 march.
 refuse-nitrogen-over = The forms of nitrogen add up to { $forms } %, but the label shows { $n } % N. Look at the label again and send both.
 file-saved = Saved here as { $names }.
+picture-saved = [{ $alt }: saved here as { $name }]
 
 # --- reasons of the plan ---
 reason-given-today = given already
@@ -580,6 +826,7 @@ reason-flush-mounted = { $weeks ->
     [one] a week without clear water
    *[other] { $weeks } weeks without clear water
 }
+reason-flush-salts = salts over its limit by the log
 reason-types-rest = some of its kind rest now: tell me the species
 reason-not-yet = not yet its turn
 reason-plant-unknown = kind unknown, careful
@@ -610,12 +857,16 @@ choice-micro-elements = micro elements are on its label
 salts-mounted = { $plants }: a mount holds hardly any salts. Rinse it with clear water once a month.
 salts-one = { $plant }: about { $ec } mS/cm in the wet pot ({ $low }–{ $high }), { $state ->
     [over] over its limit of { $limit }.
+    [unsure] perhaps over its limit of { $limit }: its log is too short to tell.
+    [water] over its limit of { $limit }.
     [near] close to its limit of { $limit }.
    *[fine] under its limit of { $limit }.
 }
 salts-head = The saltiest first, in mS/cm of the wet pot:
 salts-line = - { $plant }: { $ec } ({ $low }–{ $high }), limit { $limit }{ $state ->
     [over] : flush it now
+    [unsure] : perhaps over, its log is too short
+    [water] : its water alone is too salty
     [near] : flush it soon
    *[fine] { "" }
 }
@@ -625,9 +876,10 @@ salts-due-over = { $now ->
    *[no] At this rate it is over its limit { $day }: flush it by then.
 }
 salts-due-month = { $now ->
-    [yes] A month without clear water since { $day }: flush it now.
+    [yes] A month without clear water was up { $day }: flush it now.
    *[no] The monthly flush is due { $day }.
 }
+salts-due-water = Your water of { $water } mS/cm is too salty to flush it with: take rain or reverse osmosis water.
 salts-flush = A flush: pour { $first } of clear water through, wait { $rest } minutes, then { $others } more. That leaves about { $after } mS/cm{ $reaches ->
     [yes] .
    *[no] ; more water does little.
@@ -647,8 +899,8 @@ refuse-stock-volume = A stock is 10 ml to { $most } l. Send how much, like: 500 
 refuse-stock-ratio = A stock is thinned at most 1:{ $most }. Send it like: stock 1:100 of blue tub.
 refuse-stock-strong = So strong a stock does not stay clear: take 1:{ $times }.
 refuse-stock-clash = Two bottles are not enough for { $products }: leave one out, and put it into the can by itself.
-stock-make = { $grams } g of { $product } in water to { $volume }: as strong as it may be.
-stock-use = { $quarter } ml of it in a litre is a quarter of full strength; never more than { $full } ml.
+stock-make = { $grams } g of { $product } in water to { $volume }.
+stock-use = A litre takes { $quarter } ml of it for a quarter of full strength; never more than { $full } ml.
 stock-for-the-bottle = For its label: { $label }
 stock-why = { $g_l } g a litre is at most half of what stays dissolved at { $cold } °C.
 stock-cautions = Shake it before use; throw it out if it goes cloudy.
@@ -658,7 +910,9 @@ stock-ratio = { $bottles ->
 }
 stock-bottle = { $name }: { $what } in water to { $volume }; { $use } ml a litre.
 stock-ratio-means = 1:{ $times } is taken as one part in { $times } of the ready feed.
-stock-label = NOT FOR DRINKING. { $what } in { $volume }. Made { $made }, use by { $use_by }. Keep cool, dark, away from children and pets.
+stock-label = NOT FOR DRINKING. { $what } in { $volume }. Made { $made }, use by { $use_by }. Cool, dark, away from children and pets.
+ask-together = Which two? Send the numbers of both labels, like: can 20-20-20 and 15.5-0-0 + 19Ca go in one bottle?
+refuse-together-label = { $product } cannot be what the label says. Look at it again and send the numbers of both.
 together-yes = { $products } may share a bottle.
 together-no = { $products } must not share a bottle.
 together-liquid = I do not know what else is in a liquid, so { $products } get a bottle and a syringe each. In the full can they may meet.
@@ -874,6 +1128,16 @@ compare-per-money = For 1 { $currency } { $name } brings { $elements }.
 compare-currency-none = unit of money
 compare-form-nitrate = mostly nitrate, good in bark
 compare-form-much-urea = mostly urea, slow in bark
+compare-salt = Salt for the same nitrogen (salt index for 1 % N, lower burns less): { $feeds }{ $least ->
+    [none] { $count ->
+        [1] .
+       *[other] ; their labels do not tell which is lower.
+    }
+   *[other] ; least with { $least }.
+}
+compare-salt-one = { $name } { $index }
+compare-salt-missing = The salt index of { $names } is missing: no salts that I have figures for make that label.
+why-compare-salt = salt index = the indices of the salts times their shares; where the label names no salts, all mixes of salts that make it are tried
 compare-powder-liquid = Powder and liquid are compared by the nitrogen they bring, not by the size of the pack.
 compare-missing-price = The price of { $name } is missing. Send it like: { $name } costs 12 € for 500 { $unit }
 compare-missing-pack-size = The size of the pack of { $name } is missing. Send it like: { $name } costs { $price } for 500 { $unit }
@@ -889,7 +1153,41 @@ choice-meter-us = my meter shows { $value } µS
 choice-meter-ppm = my meter shows { $value } ppm
 ask-meter-unit = { $value } of what? Meters show mS/cm, µS/cm or ppm.
 ask-meter-feed = That is EC { $ec } mS/cm at 25 °C. What feed is it? Send its numbers, like: 20-20-20.
-refuse-water = { $reason }
+# What dosing cannot work out; `refuse-` and the code of `Impossible`.
+refuse-figures = I cannot work with these figures. Send them again, one by one.
+refuse-solution-strong = That is too strong to work out. Send the ready feed, not the stock.
+refuse-nutrients-many = { $mg_l } mg/l is more than water can hold. Look at the label again.
+refuse-temperature = Water of { $temp } °C cannot be. Send 0 to 50 °C, like: my meter says 0.9 mS at 18 °C.
+refuse-reading-range = { $ec } mS/cm cannot be: { $most } is more than sea water. If your meter shows µS/cm, send it like: my meter says 900 µS.
+refuse-meter-temperature = A meter that does not correct to 25 °C needs the temperature. Send it like: my meter says 0.9 mS at 18 °C.
+refuse-meter-unit = { $unit } is no unit I know. Meters show mS/cm, µS/cm or ppm: send it like: my meter says 0.9 mS.
+refuse-hardly-conducts = This feed hardly conducts, as urea does: no meter can tell its strength. Weigh it.
+refuse-feed-under-water = The feed reads { $reading } mS/cm, less than its water with { $water }. Measure both again, the water alone first.
+refuse-thinning-water = Water of { $water } mS/cm cannot bring it down to { $wanted }. Take rain or reverse osmosis water.
+refuse-supplement-neither = It brings neither calcium nor magnesium. Name one that does.
+refuse-water-ion-amount = { $ion } { $mg_l } mg/l cannot be. Look at the report again.
+refuse-sea-water = Sodium { $na } mg/l is more than sea water holds ({ $most }). Was it another unit?
+refuse-water-imbalance = One figure of this report is wrong: { $cations } meq/l of cations against { $anions } of anions, { $percent } % apart; up to 10 % is usual. { $side ->
+    [anions] Anions
+   *[cations] Cations
+} are short by what { $mg_l } mg/l of { $ion } would be. Check it, or go on with its hardness alone: my tap is { $hardness } dH.
+choice-water-nearest = my tap is { $hardness } dH
+refuse-water-too-salty = This water holds more salt than any plant bears. Take rain or reverse osmosis water.
+refuse-water-ions = I cannot use { $ions }. Send Ca, Mg, Na, K, HCO3, SO4, Cl and NO3.
+refuse-water-nothing-known = I know too little of this water. Send its hardness, its EC or a report, like: my tap is 14 dH.
+refuse-water-ec-range = A water of { $ec } mS/cm is beyond fresh water (0 to { $most }). Is it µS/cm? Send it like: my tap is 400 µS.
+refuse-water-hardness-range = { $what ->
+    [alkalinity] An alkalinity
+   *[hardness] A hardness
+} of { $mg_l } mg/l is beyond fresh water (0 to { $most }). Send it like: my tap is 14 dH.
+refuse-water-contradiction = EC { $ec } mS/cm and that { $what } cannot both be: the { $what } alone makes { $least }. Send the one you trust.
+refuse-blend-target = { $target } cannot be reached. Send a figure of 0 or more, like: mix tap and RO to 6 dH.
+refuse-blend-volume = { $volume } l cannot be mixed. Send how much you want, like: 5 l.
+report-in-part = Used as far as it goes: { $lacks ->
+    [anions] its anions are { $percent } % short of its cations, so some of them are not listed.
+    [cations] its cations are { $percent } % short of its anions, so some of them are not listed.
+   *[ions] calcium or bicarbonate is not listed.
+}
 meter-over = Too strong{ $plants ->
     [none] {""}
    *[other] {" "}for { $plants }
@@ -931,6 +1229,7 @@ meter-scale-unknown = ppm is 500, 640 or 700 for 1 mS/cm, by the meter: say whic
 meter-unit-taken = Taken as mS/cm.
 meter-temperature = Most meters correct to 25 °C; yours may not, so both are counted.
 meter-water-unknown = Your water is not on record, so this is the most it can be. Send it like: my tap is 0.4 mS.
+meter-water-estimated = Your water's own EC is estimated from its hardness. Tell me its EC for a better figure, like: my tap is 0.4 mS.
 meter-forms-unknown = A range, as the label I know shows no forms of nitrogen (nitrate, ammonium, urea).
 why-meter-difference = feed = what the meter shows less the water's own, over what a gram a litre adds in that water
 why-meter-temperature = brought to 25 °C, about 2 % for a degree
@@ -942,7 +1241,7 @@ why-meter-ceiling = the most for the ready feed of these plants
 choice-water-suits = is my water good for my plants?
 choice-water-hard = my tap is 14 dH
 choice-water-soft = my tap is 5 dH
-ask-report-unit = I read reports in mg/l. Send it like: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
+ask-report-unit = I read reports in mg/l, mmol/l or meq/l. Send it like: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
 report-ions = From its report: { $ions } mg/l.
 report-balance = Its charges balance within { $percent } %.
 why-water-report = hardness from calcium and magnesium, alkalinity from bicarbonate, EC from all ions

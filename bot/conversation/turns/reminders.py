@@ -1,0 +1,321 @@
+"""Reminders: to set one, to list them, and the questions on the way."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable, Sequence
+from dataclasses import replace
+from datetime import date
+from typing import Any, TypeAlias
+
+from bot.conversation import answer as out
+from bot.conversation.collection import labels, names_in, pick, places_meant
+from bot.conversation.turn import Turn
+from bot.conversation.turns import home, meeting
+from bot.conversation.turns.reminders_pings import after_home
+from bot.conversation.turns.reminders_rules import Made, make
+from bot.conversation.turns.reminders_said import cadence, comes, plants_of, what, whom
+from bot.records import owners, reminders
+from bot.records.kinds import ReminderKind, ReminderState
+from bot.records.models import Plant, Reminder
+from grammar import Order, Rhythm, read, read_rhythm
+
+#: Where somebody does not say where they live, their clock is taken to be this one.
+UTC = "Etc/UTC"
+#: What is to be done again is counted from when it was done last.
+_LAST = {"flush": "last_flush_on", "feed": "last_fed_on"}
+#: Readings that an answer to a question of ours can have by itself.
+_ANSWERS = frozenset({
+    "dose", "remind", "flush", "fed", "clear", "plan", "follow_up", "add", "reminders",
+    "reminder_move",
+})  # fmt: skip
+
+#: What goes on once it is known where somebody lives.
+Then: TypeAlias = Callable[[Turn, str | None], Awaitable[out.Answer | None]]
+
+
+async def listed(turn: Turn) -> list[Reminder]:
+    """The owner's reminders in the order in which they are numbered: what comes next first."""
+    if turn.owner is None:
+        return []
+    async with turn.records.reading() as session:
+        return await reminders.listing(session, turn.owner_id)
+
+
+async def listing(turn: Turn) -> out.Answer:
+    """The reminders, numbered, with what comes when."""
+    found = await listed(turn)
+    if not found:
+        return turn.say("reminder", "reminders-none", whose=turn.whose)
+    lines = [turn.words.say("reminders-head", count=len(found))]
+    lines += [f"{n}. {line(row, turn)}" for n, row in enumerate(found, 1)]
+    lines.append(turn.words.say("reminders-hint"))
+    rows = [
+        {
+            "id": r.id, "kind": str(r.kind), "rule": r.rule, "zone": r.zone, "due_ms": r.due_ms,
+            "plants": [p.id for p in plants_of(r.target, turn.collection)],
+        }
+        for r in found
+    ]  # fmt: skip
+    return turn.tell("reminder", lines, details={"reminders": rows})
+
+
+def line(row: Reminder, turn: Turn) -> str:
+    """One reminder: what, how often, and when next."""
+    often = cadence(row, turn.words)
+    about = what(row, turn)
+    if row.due_ms is None:
+        return about
+    return turn.words.say(
+        "reminder-line",
+        what=about,
+        often=often or "none",
+        next=comes(row.due_ms, row.zone, turn),
+        state=str(row.state) if row.state is ReminderState.PAUSED else "active",
+    )
+
+
+# --- setting one --------------------------------------------------------------------------------
+
+
+async def remind(turn: Turn) -> out.Answer:
+    """Set a reminder; what is missing is asked for, one thing after the other."""
+    return await _set(turn, turn.order, await _zone(turn))
+
+
+async def _zone(turn: Turn) -> str | None:
+    """Where they live; UTC where they would not say before; None where it is to be asked."""
+    if turn.owner is not None and turn.owner.zone:
+        return turn.owner.zone
+    return UTC if any(r.zone == UTC for r in await listed(turn)) else None
+
+
+async def _set(turn: Turn, order: Order, zone: str | None) -> out.Answer:
+    said = order.rhythm
+    if said is not None and said.doubt:
+        return _wait(turn, turn.ask(f"ask-rhythm-{said.doubt.replace('_', '-')}"), "when")
+    if said is None or not (said.says_when or said.clock or said.part):
+        choices = tuple(turn.words.say(f"rhythm-choice-{n}") for n in (1, 2, 3))
+        return _wait(turn, turn.ask("ask-remind-when", choices=choices), "when")
+    if not order.task:
+        choices = tuple(turn.words.say(f"task-{t}") for t in ("flush", "feed", "water"))
+        return _wait(turn, turn.ask("ask-remind-what", choices=choices), "what")
+    if zone is None:
+        skip = turn.words.say("meet-skip")
+        return _wait(turn, turn.ask("ask-remind-home", choices=(skip,)), "home")
+    target = _target(turn, order)
+    if isinstance(target, out.Answer):
+        return target
+    return await _keep(turn, order, said, target, zone)
+
+
+def _wait(turn: Turn, question: out.Answer, step: str, **more: Any) -> out.Answer:
+    """A question that goes on with this message once it is answered."""
+    text = turn.question.get("text", turn.incoming.text)
+    kept = {k: v for k, v in turn.question.items() if k in ("rhythm", "about")}
+    waiting = {"kind": "reminder", "step": step, "text": text, **kept, **more}
+    return question.model_copy(update={"details": {"waiting": waiting}})
+
+
+async def _keep(
+    turn: Turn, order: Order, said: Rhythm, target: dict[str, Any], zone: str
+) -> out.Answer:
+    plants = plants_of(target, turn.collection)
+    made = make(
+        said,
+        turn.incoming.said_at,
+        zone,
+        south=turn.south,
+        last=last_done(order.task, plants),
+    )
+    same = await _same(turn, order, target, made)
+    if same is not None:
+        return turn.say("reminder", "reminder-already", line=line(same, turn))
+    fields = made.fields
+    fields["kind"], fields["target"] = ReminderKind(order.task), target
+    fields["text"] = order.text or None
+    async with turn.writing() as told:
+        row = await reminders.add(told, person=setter(turn), **fields)
+        turn.remembered["reminder"] = row.id
+        lines = [turn.words.say("reminder-set", line=line(row, turn))]
+    lines += _notes(turn, said, zone, target, plants)
+    return turn.tell("reminder", lines, choices=("undo",), details=_details(row))
+
+
+def setter(turn: Turn) -> str | None:
+    """Which member of a group sets it; None in private."""
+    return turn.incoming.person if turn.incoming.group is not None else None
+
+
+def _details(row: Reminder) -> dict[str, Any]:
+    return {
+        "reminder": row.id,
+        "kind": str(row.kind),
+        "rule": row.rule,
+        "start": row.start,
+        "zone": row.zone,
+        "due_ms": row.due_ms,
+    }
+
+
+def last_done(task: str, plants: Sequence[Plant]) -> date | None:
+    """When it was done last for all of them."""
+    field = _LAST.get(task)
+    days = [getattr(p, field) for p in plants] if field else []
+    return min(days) if days and all(days) else None
+
+
+async def _same(turn: Turn, order: Order, target: dict[str, Any], made: Made) -> Reminder | None:
+    """The reminder that is set already, where it is the same in all that was said."""
+    return next(
+        (
+            r
+            for r in await listed(turn)
+            if (str(r.kind), r.text, r.rule) == (order.task, order.text or None, made.rhythm.rule)
+            and r.target == target
+            and r.start[11:] == made.fields["start"][11:]
+            and (r.rule is not None or r.start == made.fields["start"])
+        ),
+        None,
+    )
+
+
+def _notes(
+    turn: Turn, said: Rhythm, zone: str, target: dict[str, Any], plants: Sequence[Plant]
+) -> list[str]:
+    """What was taken one way and could be meant in another, and what to know."""
+    notes = []
+    if said.half_guessed and said.clock is not None:
+        half = "afternoon" if said.clock[0] >= 12 else "morning"
+        hour = said.clock[0] % 12 or 12
+        notes.append(turn.words.say("reminder-half", half=half, hour=hour))
+    if said.guess:
+        notes.append(turn.words.say(f"reminder-guess-{said.guess.replace('_', '-')}"))
+    if zone == UTC and (turn.owner is None or turn.owner.zone is None):
+        notes.append(turn.words.say("reminder-utc"))
+    named = bool(target.get("genera") or target.get("place"))
+    if named and not plants:
+        notes.append(turn.words.say("reminder-none-yet", plants=whom(target, turn)))
+    return notes
+
+
+def _target(turn: Turn, order: Order) -> dict[str, Any] | out.Answer:
+    """Which plants, as the records keep it; a question where they are not known."""
+    meant, collection = order.target, turn.collection
+    if meant.again and not meant.named:
+        ids = turn.last_plants
+        if ids:
+            return {"plants": list(ids)}
+        return {} if order.task in ("look", "other") else turn.ask("ask-which-plants")
+    if not meant.named and not meant.traits and not meant.medium:
+        return {} if order.task in ("look", "other") else {"everything": True}
+    excepted = bool(meant.not_names or meant.not_genera)
+    if meant.everything and not (meant.named_one or excepted):
+        return {"everything": True}
+    plain = not (meant.traits or meant.medium or meant.names or excepted)
+    if plain and meant.genera and not meant.place:
+        return {"genera": list(meant.genera)}
+    if plain and meant.place and not meant.genera and places_meant(meant.place, collection):
+        return {"place": meant.place}
+    found = pick(meant, collection, turn.last_plants)
+    if found:
+        return {"plants": [p.id for p in found]}
+    if order.text:
+        return {}
+    words = [*meant.traits, *meant.names, *meant.genera, meant.place or ""]
+    known = labels(collection.plants[:5], turn.words)
+    return turn.ask("ask-not-on-record", meant=" ".join(words).strip(), known=known or "none")
+
+
+# --- what was answered ---------------------------------------------------------------------------
+
+
+async def answered(turn: Turn) -> out.Answer | None:
+    """What an answer to a question of ours leads to; None where it is none."""
+    step, verb = str(turn.question["step"]), turn.order.verb
+    if step == "home":
+        return await home_told(turn, _go_on)
+    if verb in ("no", "skip"):
+        return turn.say("reminder", "reminder-dropped")
+    if step == "when":
+        return await _when_told(turn)
+    if step == "what":
+        return await _what_told(turn)
+    return None
+
+
+def _asked(turn: Turn) -> Order | None:
+    """The message that led to the question, with what was answered since."""
+    order = read(
+        str(turn.question["text"]), turn.reading.language, names=names_in(turn.collection)
+    ).order
+    if order is None or order.verb != "remind":
+        return None
+    rhythm, about = turn.question.get("rhythm"), turn.question.get("about")
+    if rhythm:
+        order = replace(order, rhythm=read_rhythm(rhythm, turn.reading.language)[0])
+    if about:
+        told = _about(turn, about)
+        order = replace(order, task=told.task, text=told.text, target=told.target)
+    return order
+
+
+def _about(turn: Turn, text: str) -> Order:
+    """What somebody is to be reminded of, said by itself."""
+    cue = turn.words.say("reminder-cue")
+    return read(
+        f"{cue} {text}", turn.reading.language, names=names_in(turn.collection)
+    ).order or Order("remind")
+
+
+async def _when_told(turn: Turn) -> out.Answer | None:
+    text = turn.incoming.text
+    rhythm, whole = read_rhythm(text, turn.reading.language)
+    if turn.order.verb == "remind" and turn.order.task:
+        return None  # another reminder, all of it
+    if rhythm is None or not whole or turn.order.verb not in _ANSWERS | {"home"}:
+        return None
+    turn = replace(turn, question={**turn.question, "rhythm": text})
+    return await _go_on(turn, None)
+
+
+async def _what_told(turn: Turn) -> out.Answer | None:
+    text = turn.incoming.text
+    figures = turn.reading.volume_l is not None or turn.reading.analysis is not None
+    if figures or turn.order.verb not in _ANSWERS or (turn.order.rhythm and turn.order.task):
+        return None
+    turn = replace(turn, question={**turn.question, "about": text})
+    return await _go_on(turn, None)
+
+
+async def _go_on(turn: Turn, zone: str | None) -> out.Answer | None:
+    order = _asked(turn)
+    if order is None:
+        return None
+    kept = zone or await _zone(turn)
+    turn = replace(turn, reading=replace(turn.reading, order=order, unknown=(), read_as=()))
+    return await _set(turn, order, kept)
+
+
+async def home_told(turn: Turn, then: Then) -> out.Answer | None:
+    """Where somebody lives, and then what they had asked for; UTC where they do not say."""
+    meant = meeting.meant(turn, 0)
+    if meant is None:
+        return None
+    if meant.verb == "skip":
+        return await then(turn, UTC)
+    reading = replace(turn.reading, order=meant, unknown=(), read_as=())
+    told = await home.home(replace(turn, reading=reading, question={}))
+    if told.kind != "home":
+        waiting = {"waiting": dict(turn.question)}
+        return told.model_copy(update={"details": waiting})
+    async with turn.records.reading() as session:
+        owner = await owners.find(session, turn.incoming.address)
+    turn = replace(turn, owner=owner)
+    told = await after_home(turn, told)
+    if owner is None or owner.zone is None:  # only a hemisphere was said
+        waiting = {"waiting": dict(turn.question)}
+        return turn.ask("ask-remind-home").model_copy(update={"details": waiting})
+    following = await then(turn, owner.zone)
+    if following is None:
+        return told
+    return following.model_copy(update={"reply": f"{told.reply}\n\n{following.reply}"})
