@@ -1,4 +1,4 @@
-"""`sinkside serve` and `sinkside remind`: settings, logs, records, and the channel until a signal ends it."""
+"""`sinkside serve` and `remind`: settings, logs, records, the channel until a signal ends it."""
 
 from __future__ import annotations
 
@@ -33,6 +33,8 @@ if TYPE_CHECKING:
     from bot.operating.metrics import Metrics
 
 log = logging.getLogger("sinkside")
+#: A poll lasts half a minute; one that is silent for longer hangs [s] (ours).
+POLLS_WITHIN_S = 90.0
 
 NO_TOKEN = (
     "SINKSIDE_TELEGRAM_TOKEN is missing: in the messenger, write to @BotFather, send /newbot, "
@@ -106,7 +108,9 @@ async def _run(channel: Channel, records: Records, watch: _Watch) -> None:
             receives=channel.receives,
         )
 
-    service = Service(channel, open_postbox)
+    service = Service(channel, open_postbox, watch.pulse.beat)
+    if channel.receives and channel.webhook_url is None:
+        watch.pulse.expect("polling", POLLS_WITHIN_S)
     wording("en")
     gc.freeze()  # what is loaded by now stays: the collector need not walk it with every row
 

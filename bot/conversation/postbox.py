@@ -313,7 +313,10 @@ class Postbox:
 
 async def _lose(session: AsyncSession, source: str, chat_id: int, at: int) -> None:
     """A chat cannot be reached: nothing waits for it, and its reminders pause."""
-    await post.lose(session, source, chat_id, now_ms=at)
+    for answers in await post.lose(session, source, chat_id, now_ms=at):
+        if "pings" in answers:
+            owner_id, ping_ids = answers["pings"]
+            await pings.note_failed(session, owner_id, ping_ids, now_ms=at)
     await reminders.pause_all(session, address_of(source.partition(":")[0], chat_id))
 
 

@@ -290,8 +290,16 @@ async def postpone(
 # --- chats -------------------------------------------------------------------------------------
 
 
-async def lose(session: AsyncSession, source: str, chat_id: int, *, now_ms: int) -> None:
-    """Note that a chat cannot be reached; what waits for it is dropped."""
+async def lose(
+    session: AsyncSession, source: str, chat_id: int, *, now_ms: int
+) -> list[dict[str, Any]]:
+    """Note that a chat cannot be reached; what waits for it is dropped.
+
+    Returns
+    -------
+    list of dict
+        `answers` of what was dropped.
+    """
     row = {"source": source, "chat_id": chat_id, "unreachable_ms": now_ms}
     statement = upserting(session, Chat).values(row)
     await session.execute(
@@ -299,9 +307,12 @@ async def lose(session: AsyncSession, source: str, chat_id: int, *, now_ms: int)
             index_elements=["source", "chat_id"], set_={"unreachable_ms": now_ms}
         )
     )
-    await session.execute(
-        delete(Outbox).where(Outbox.source == source, Outbox.lane == str(chat_id))
+    dropped = await session.scalars(
+        delete(_OUT)
+        .where(_OUT.c.source == source, _OUT.c.lane == str(chat_id))
+        .returning(_OUT.c.answers)
     )
+    return [answers for answers in dropped if answers]
 
 
 async def regain(session: AsyncSession, source: str, chat_ids: Iterable[int]) -> list[int]:

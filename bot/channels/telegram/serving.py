@@ -107,10 +107,23 @@ class _Going:
 
 
 class Service:
-    """One process that serves one bot."""
+    """One process that serves one bot.
 
-    def __init__(self, channel: Channel, open_postbox: Callable[[str], Postbox]) -> None:
+    Parameters
+    ----------
+    channel : how to reach the messenger
+    open_postbox : the post of a bot by its name
+    beat : told with each poll that polling lives
+    """
+
+    def __init__(
+        self,
+        channel: Channel,
+        open_postbox: Callable[[str], Postbox],
+        beat: Callable[[str], None] = lambda _: None,
+    ) -> None:
         self._channel = channel
+        self._beat = beat
         self._application = _application(channel)
         self._open_postbox = open_postbox
         self._arrived = asyncio.Event()
@@ -185,6 +198,7 @@ class Service:
         if ready is not None:
             ready.set()
         while not self._stopping.is_set():
+            self._beat("polling")
             try:
                 raw = await self._unless_stopped(
                     bot.do_api_request(
