@@ -1,4 +1,4 @@
-"""The command line: `sinkside ask`, `chat`, `say`, `serve` and `remind`; `backup` and other chores."""
+"""The command line: `sinkside ask`, `chat`, `say`, `serve`, `remind`; `backup` and other chores."""
 
 from __future__ import annotations
 

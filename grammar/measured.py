@@ -16,6 +16,8 @@ from grammar.tokens import UNITS
 
 #: 10 mS/cm is the most that a feed in use shows; a bare figure above it is in another unit.
 MOST_MS_CM = 10.0
+#: So many words may stand between a water and its own figure.
+_WATER_WITHIN = 3
 #: So many words may stand between a meter and its figure.
 _NEAR = 5
 _NITRATE_OF_N = 62.004 / 14.007  # molar masses, IUPAC
@@ -172,6 +174,7 @@ def meter(words: Words, tokens: list[Token], found: list[Mark]) -> tuple[MeterSa
     starts = {t.start: t for t in tokens}
     taken: set[int] = set()
     values: list[tuple[int, float, str]] = []
+    of_waters: list[tuple[int, float, str]] = []
     temp: float | None = None
     scale: int | None = None
     for index, raw in enumerate(words.raws):
@@ -189,8 +192,9 @@ def meter(words: Words, tokens: list[Token], found: list[Mark]) -> tuple[MeterSa
             scale = _SCALES[value]
             taken |= set(range(index, end))
         elif unit or end >= len(words.raws) or not _measures(starts, words.raws[end]):
-            values.append((index, value, unit))
-    chosen = _shown(values, found)
+            water = unit and _behind_water(words.raws, index, starts, by_place)
+            (of_waters if water else values).append((index, value, unit))
+    chosen = _shown(values, found) or _shown(of_waters, found)
     if chosen is not None:
         index, _, unit = chosen
         taken |= set(range(index, _unit(words.raws, index + 1, starts, by_place.get(index + 1))[1]))
@@ -204,6 +208,21 @@ def meter(words: Words, tokens: list[Token], found: list[Mark]) -> tuple[MeterSa
         temp_c=temp,
         compensated=False if "uncompensated" in said else True if "compensated" in said else None,
     ), frozenset(taken)
+
+
+def _behind_water(
+    raws: list[Raw], index: int, starts: dict[int, Token], by_place: dict[int, Mark]
+) -> bool:
+    """Whether a figure is that of the water named right before it: 'tap 0.4 mS', 'tap is 0.4'."""
+    for place in range(index - 1, max(index - 1 - _WATER_WITHIN, -1), -1):
+        token = starts.get(raws[place].start)
+        if token is not None and token.type in ("WATER", "WATER_WORD"):
+            return True
+        if place in by_place and by_place[place].value in ("meter", "ready", "shows"):
+            return False
+        if raws[place + 1].after_break:
+            return False
+    return False
 
 
 def _unit(

@@ -192,6 +192,14 @@ def _export(facts: Facts) -> Order | None:
     return Order("export", text="csv" if facts.has("csv") else "json")
 
 
+def _calendar(facts: Facts) -> Order | None:
+    """'calendar', 'calendar for the vandas'; a calendar that is spoken of is none."""
+    if not facts.has("calendar") or facts.asks_dose or facts.has("fed", "gave", "repot", "import"):
+        return None
+    meant = facts.starts("calendar") or facts.alone
+    return Order("calendar", target=facts.target) if meant else None
+
+
 def _import(facts: Facts) -> Order | None:
     cue = facts.first("import")
     if cue is None or facts.asks_dose:
@@ -539,6 +547,7 @@ _FORMS: tuple[Form, ...] = (
     reminding.resume,
     reminding.move,
     reminding.remind,
+    _calendar,
     reminding.listing,
     _simple("forget", "forget"),
     _import,

@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 from grammar.facts import Facts
 from grammar.marks import Mark, phrases
 from grammar.order import Order, Rhythm, Target
-from grammar.rhythms import hours, lone_span
+from grammar.rhythm_clock import hours
+from grammar.rhythms import lone_span
 
 #: Verbs of this module: their words are the rhythm, the plants and the person's own.
 VERBS = frozenset({

@@ -58,7 +58,10 @@ def meter(facts: Facts) -> Order | None:
         return None
     if rest.analysis and not by_meter and (facts.has("dose") or not facts.says("METER", "shows")):
         return None
-    return Order("meter", target=facts.target, products=facts.products, meter=said)
+    rate = rest.label_rate
+    labelled = any(t.type == "LABEL" for t in facts.tokens)
+    mixed = rate.per_litre if rate is not None and rate.unit == "g" and not labelled else None
+    return Order("meter", facts.target, products=facts.products, meter=said, value=mixed)
 
 
 def _of_water(facts: Facts, taken: frozenset[int]) -> bool:

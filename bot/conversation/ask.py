@@ -24,8 +24,14 @@ from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING, Step
 from bot.dosing.water import Range
 from bot.dosing.water import Water as WaterIons
-from grammar import Conflict, Reading, read
+from grammar import Conflict, Names, Reading, read
 
+#: What is answered beside a dose with nothing on record, and what takes records.
+TOPICS = frozenset({"meter", "water_suits", "water_mix", "stock", "together", "rescue"})
+NEEDS_RECORDS = frozenset({
+    "water", "supplement", "salts", "blend", "compare", "compare_labels", "plan", "plants", "shelf",
+    "fed", "clear", "flush", "reading", "history", "add", "product", "done", "export", "import",
+})  # fmt: skip
 #: The kind of an answer that is an apology for a fault of ours.
 FAULT = "fault"
 #: More than any home mixes at once [L].
@@ -84,7 +90,17 @@ def ask(text: str, setting: Setting) -> out.Answer:
     Answer
         Never raises for any text.
     """
-    return respond(read(text, setting.language, measure=setting.measure), setting)
+    reading = read(text, setting.language, measure=setting.measure)
+    answer = respond(reading, setting)
+    settled = answer.kind in ("dose", "no_feed") and not reading.unknown
+    if settled or reading.problems:
+        return answer
+    wanted = read(text, reading.language, measure=setting.measure, names=Names())
+    if wanted.order is None or wanted.order.verb not in (*TOPICS, *NEEDS_RECORDS):
+        return answer
+    from bot.conversation.unremembered import told  # loads the records, which few messages need
+
+    return told(wanted, setting)
 
 
 def respond(reading: Reading, setting: Setting) -> out.Answer:

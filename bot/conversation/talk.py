@@ -25,6 +25,7 @@ from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import (
     bottles,
+    calendar,
     compare,
     day,
     diary,
@@ -36,8 +37,12 @@ from bot.conversation.turns import (
     meter,
     plants,
     reminders,
+    reminders_after,
+    reminders_answers,
+    reminders_asked,
     reminders_change,
     reminders_offer,
+    reminders_pause,
     reminders_pings,
     rescue,
     salts,
@@ -107,11 +112,12 @@ HANDLERS: dict[str, Handler] = {
     "compare": compare.compare,
     "compare_labels": compare.not_on_shelf,
     "plan": day.plan,
-    "done": reminders_pings.done,
+    "done": reminders_answers.done,
     "remind": reminders.remind,
     "reminders": reminders.listing,
     **reminders_change.HANDLERS,
     "export": take_along.export,
+    "calendar": calendar.calendar,
     "import": take_along.take_in,
     "forget": take_along.forget,
     "dose": doses.dose,
@@ -314,7 +320,7 @@ async def _handled(turn: Turn) -> out.Answer:
     """The answer of the module that the order belongs to."""
     verb, reading = turn.order.verb, turn.reading
     if verb in ("yes", "no", "skip"):
-        answer = await reminders_pings.bare(turn)
+        answer = await reminders_answers.bare(turn)
         return answer or turn.say("help", "nothing-asked")
     usual = "help-chat" if turn.incoming.group is None else "help-group"
     if verb == "help":
@@ -326,9 +332,9 @@ async def _handled(turn: Turn) -> out.Answer:
         return respond(reading, turn.setting)  # refuses or asks
     answer = await doses.keep_why(turn, await HANDLERS[verb](turn))
     if verb in ("fed", "clear", "flush", "done"):
-        answer = await reminders_pings.after_log(turn, answer)
+        answer = await reminders_after.after_log(turn, answer)
     elif verb == "home" and answer.kind == "home":
-        answer = await reminders_pings.after_home(turn, answer)
+        answer = await reminders_after.after_home(turn, answer)
     elif verb == "add" and answer.kind == "plants":
         answer = await reminders_offer.with_offer(turn, answer)
     if verb == "dose" and answer.kind == "help":
@@ -373,10 +379,11 @@ async def _to_question(turn: Turn) -> out.Answer | None:
 
 #: What hears the answer to a question about reminders.
 _REMINDER_ANSWERS: dict[str, Callable[[Turn], Awaitable[out.Answer | None]]] = {
-    "reminder": reminders.answered,
+    "reminder": reminders_asked.answered,
     "reminder_which": reminders_change.picked,
-    "reminder_until": reminders_change.until_told,
+    "reminder_until": reminders_pause.until_told,
     "reminder_offer": reminders_offer.answered,
+    "reminder_calendar": calendar.answered,
 }
 
 

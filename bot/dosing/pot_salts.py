@@ -282,6 +282,11 @@ def start_of(pot: Pot, ec: float | None = None, ec_sd: float | None = None) -> P
     return PotState(known_ec * pot.held_l, sd * pot.held_l, pot.held_l)
 
 
+def unknown_start_ec_ms_cm() -> float:
+    """How far the EC of a pot may be off at the start where nothing is known of it [mS/cm]."""
+    return settings()["start_ec"].value
+
+
 def wet_ec(pot: Pot, state: PotState) -> float:
     """EC of the pot's water once it is refilled with pure water [mS/cm]: what ceilings mean."""
     return state.salt / pot.held_l

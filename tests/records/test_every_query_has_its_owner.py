@@ -37,13 +37,25 @@ from bot.records import (
 )
 from bot.records.kinds import EventKind, OwnerKind, PingState, ReminderKind, Units
 from bot.records.log import Entry
-from bot.records.models import Base, Card, Chat, Inbox, Memory, Outbox, Owned, Owner, Posted, Tap
+from bot.records.models import (
+    Base,
+    Card,
+    Chat,
+    Inbox,
+    Memory,
+    Outbox,
+    Owned,
+    Owner,
+    Pace,
+    Posted,
+    Tap,
+)
 from bot.records.owners import Address
 
 from .records_kit import ADDRESS, NEIGHBOUR, NOW, TODAY, Databases, begin
 
 #: The messenger's post belongs to nobody: it is there for a moment, and asked for by its chat.
-POST = (Inbox, Outbox, Chat, Posted, Tap, Card)
+POST = (Inbox, Outbox, Chat, Posted, Tap, Card, Pace)
 MODULES = (
     forget, log, memory, owners, pings, places, plants, products, reminders, transfer, waters,
 )  # fmt: skip

@@ -55,6 +55,11 @@ def _full_g_l(product: models.Product) -> float:
 def _meant(turn: Turn) -> list[models.Product]:
     named = [turn.collection.product_named(n) for n in turn.order.products]
     found = [p for p in named if p is not None] + [_of_label(f) for f in turn.order.feeds]
+    if not found and turn.reading.analysis is not None:
+        reading = turn.reading
+        feed = FeedSaid(reading.analysis or (0.0, 0.0, 0.0), reading.extras, reading.form)
+        found = [p for p in turn.collection.products if analysis_of(p) == feed.analysis][:1]
+        found = found or [_of_label(feed)]
     if not found and turn.collection.default_product is not None:
         found = [turn.collection.default_product]
     return found

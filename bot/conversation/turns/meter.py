@@ -26,7 +26,7 @@ from bot.dosing.plants import named, of_name
 from bot.dosing.strength import limits, most_sensitive
 from bot.dosing.supplement import ec_ceiling
 from bot.dosing.water import Range, Water
-from grammar import MeterSaid, Reading, read
+from grammar import LabelRate, MeterSaid, Reading, read
 from grammar.measured import MOST_MS_CM
 
 _UNITS = {
@@ -165,6 +165,9 @@ def _mix(turn: Turn, filled: Reading, on_record: OnRecord, *, just_mixed: bool) 
     if just_mixed and worked is not None and worked[1].amount and worked[1].unit != "tsp":
         heavy = _density(on_record) if worked[1].unit == "ml" else 1.0
         meant = worked[1].per_litre * heavy
+    if turn.order.value is not None:
+        meant = turn.order.value  # '20-20-20 at 1 g/l' beside the reading
+        label_g_l = _label_g_l(replace(filled, label_rate=_shelf_rate(turn, filled)), on_record)
     classes = [g.feeding_class for g in named(filled.genera)]
     if on_record.some_unknown:
         classes.append("moderate")
@@ -192,6 +195,11 @@ def _mix(turn: Turn, filled: Reading, on_record: OnRecord, *, just_mixed: bool) 
         volume_l=filled.volume_l if told else can_l,
         plants=_whom(turn, filled, feeding_class),
     )
+
+
+def _shelf_rate(turn: Turn, filled: Reading) -> LabelRate | None:
+    """The rate of the label itself, where the message tells what was dissolved."""
+    return None if filled.label_rate == turn.reading.label_rate else filled.label_rate
 
 
 def _density(on_record: OnRecord) -> float:
@@ -370,10 +378,14 @@ def _against_meant(turn: Turn, found: Meaning, verdict: str) -> str:
     if found.strength is None:
         return ""
     low, high = found.strength
-    if verdict == "over" and low <= 1 <= high:
+    if low <= 0 or (verdict == "over" and low <= 1 <= high):
         return ""
     code = "less" if high < 1 else "more" if low > 1 else "same"
-    return turn.words.say(f"meter-meant-{code}", share=_range(turn, 100 * low, 100 * high, 0))
+    return turn.words.say(
+        f"meter-meant-{code}",
+        share=_range(turn, 100 * low, 100 * high, 0),
+        whose="given" if turn.order.value is None else "said",
+    )
 
 
 def _range(turn: Turn, low: float, high: float, digits: int = 2) -> str:

@@ -13,7 +13,6 @@ from sqlalchemy import Text, cast, exists, func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
 
-from bot.almanac.pot_salts import settings
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
 from bot.conversation.turns.advice import advice_for, genus_of
@@ -38,6 +37,7 @@ from bot.dosing.pot_salts import (
     pot_of,
     simulate,
     start_of,
+    unknown_start_ec_ms_cm,
     wet_ec,
 )
 from bot.records.kinds import EventKind
@@ -85,7 +85,7 @@ class PotLog:
     @property
     def least_start(self) -> PotState:
         """The beginning with the salts of the water alone: what nobody told brings no flush."""
-        sd = self.water_ec if self.known_from else settings()["start_ec"].value
+        sd = self.water_ec if self.known_from else unknown_start_ec_ms_cm()
         return start_of(self.pot, self.water_ec, sd)
 
     def state(self, day: date, start: PotState | None) -> PotState:

@@ -1,36 +1,25 @@
-"""Reminders: to set one, to list them, and the questions on the way."""
+"""Reminders: to set one, and to list them."""
 
 from __future__ import annotations
 
-from collections.abc import Awaitable, Callable, Sequence
-from dataclasses import replace
+from collections.abc import Sequence
 from datetime import date
-from typing import Any, TypeAlias
+from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import labels, names_in, pick, places_meant
+from bot.conversation.collection import labels, pick, places_meant
 from bot.conversation.turn import Turn
-from bot.conversation.turns import home, meeting
-from bot.conversation.turns.reminders_pings import after_home
 from bot.conversation.turns.reminders_rules import Made, make
 from bot.conversation.turns.reminders_said import cadence, comes, plants_of, what, whom
-from bot.records import owners, reminders
+from bot.records import reminders
 from bot.records.kinds import ReminderKind, ReminderState
 from bot.records.models import Plant, Reminder
-from grammar import Order, Rhythm, read, read_rhythm
+from grammar import Order, Rhythm
 
 #: Where somebody does not say where they live, their clock is taken to be this one.
 UTC = "Etc/UTC"
 #: What is to be done again is counted from when it was done last.
 _LAST = {"flush": "last_flush_on", "feed": "last_fed_on"}
-#: Readings that an answer to a question of ours can have by itself.
-_ANSWERS = frozenset({
-    "dose", "remind", "flush", "fed", "clear", "plan", "follow_up", "add", "reminders",
-    "reminder_move",
-})  # fmt: skip
-
-#: What goes on once it is known where somebody lives.
-Then: TypeAlias = Callable[[Turn, str | None], Awaitable[out.Answer | None]]
 
 
 async def listed(turn: Turn) -> list[Reminder]:
@@ -79,17 +68,17 @@ def line(row: Reminder, turn: Turn) -> str:
 
 async def remind(turn: Turn) -> out.Answer:
     """Set a reminder; what is missing is asked for, one thing after the other."""
-    return await _set(turn, turn.order, await _zone(turn))
+    return await settled(turn, turn.order, await zone_of(turn))
 
 
-async def _zone(turn: Turn) -> str | None:
+async def zone_of(turn: Turn) -> str | None:
     """Where they live; UTC where they would not say before; None where it is to be asked."""
     if turn.owner is not None and turn.owner.zone:
         return turn.owner.zone
     return UTC if any(r.zone == UTC for r in await listed(turn)) else None
 
 
-async def _set(turn: Turn, order: Order, zone: str | None) -> out.Answer:
+async def settled(turn: Turn, order: Order, zone: str | None) -> out.Answer:
     said = order.rhythm
     if said is not None and said.doubt:
         return _wait(turn, turn.ask(f"ask-rhythm-{said.doubt.replace('_', '-')}"), "when")
@@ -224,98 +213,3 @@ def _target(turn: Turn, order: Order) -> dict[str, Any] | out.Answer:
     words = [*meant.traits, *meant.names, *meant.genera, meant.place or ""]
     known = labels(collection.plants[:5], turn.words)
     return turn.ask("ask-not-on-record", meant=" ".join(words).strip(), known=known or "none")
-
-
-# --- what was answered ---------------------------------------------------------------------------
-
-
-async def answered(turn: Turn) -> out.Answer | None:
-    """What an answer to a question of ours leads to; None where it is none."""
-    step, verb = str(turn.question["step"]), turn.order.verb
-    if step == "home":
-        return await home_told(turn, _go_on)
-    if verb in ("no", "skip"):
-        return turn.say("reminder", "reminder-dropped")
-    if step == "when":
-        return await _when_told(turn)
-    if step == "what":
-        return await _what_told(turn)
-    return None
-
-
-def _asked(turn: Turn) -> Order | None:
-    """The message that led to the question, with what was answered since."""
-    order = read(
-        str(turn.question["text"]), turn.reading.language, names=names_in(turn.collection)
-    ).order
-    if order is None or order.verb != "remind":
-        return None
-    rhythm, about = turn.question.get("rhythm"), turn.question.get("about")
-    if rhythm:
-        order = replace(order, rhythm=read_rhythm(rhythm, turn.reading.language)[0])
-    if about:
-        told = _about(turn, about)
-        order = replace(order, task=told.task, text=told.text, target=told.target)
-    return order
-
-
-def _about(turn: Turn, text: str) -> Order:
-    """What somebody is to be reminded of, said by itself."""
-    cue = turn.words.say("reminder-cue")
-    return read(
-        f"{cue} {text}", turn.reading.language, names=names_in(turn.collection)
-    ).order or Order("remind")
-
-
-async def _when_told(turn: Turn) -> out.Answer | None:
-    text = turn.incoming.text
-    rhythm, whole = read_rhythm(text, turn.reading.language)
-    if turn.order.verb == "remind" and turn.order.task:
-        return None  # another reminder, all of it
-    if rhythm is None or not whole or turn.order.verb not in _ANSWERS | {"home"}:
-        return None
-    turn = replace(turn, question={**turn.question, "rhythm": text})
-    return await _go_on(turn, None)
-
-
-async def _what_told(turn: Turn) -> out.Answer | None:
-    text = turn.incoming.text
-    figures = turn.reading.volume_l is not None or turn.reading.analysis is not None
-    if figures or turn.order.verb not in _ANSWERS or (turn.order.rhythm and turn.order.task):
-        return None
-    turn = replace(turn, question={**turn.question, "about": text})
-    return await _go_on(turn, None)
-
-
-async def _go_on(turn: Turn, zone: str | None) -> out.Answer | None:
-    order = _asked(turn)
-    if order is None:
-        return None
-    kept = zone or await _zone(turn)
-    turn = replace(turn, reading=replace(turn.reading, order=order, unknown=(), read_as=()))
-    return await _set(turn, order, kept)
-
-
-async def home_told(turn: Turn, then: Then) -> out.Answer | None:
-    """Where somebody lives, and then what they had asked for; UTC where they do not say."""
-    meant = meeting.meant(turn, 0)
-    if meant is None:
-        return None
-    if meant.verb == "skip":
-        return await then(turn, UTC)
-    reading = replace(turn.reading, order=meant, unknown=(), read_as=())
-    told = await home.home(replace(turn, reading=reading, question={}))
-    if told.kind != "home":
-        waiting = {"waiting": dict(turn.question)}
-        return told.model_copy(update={"details": waiting})
-    async with turn.records.reading() as session:
-        owner = await owners.find(session, turn.incoming.address)
-    turn = replace(turn, owner=owner)
-    told = await after_home(turn, told)
-    if owner is None or owner.zone is None:  # only a hemisphere was said
-        waiting = {"waiting": dict(turn.question)}
-        return turn.ask("ask-remind-home").model_copy(update={"details": waiting})
-    following = await then(turn, owner.zone)
-    if following is None:
-        return told
-    return following.model_copy(update={"reply": f"{told.reply}\n\n{following.reply}"})

@@ -10,7 +10,8 @@ from bot.conversation import answer as out
 from bot.conversation.collection import Collection, load
 from bot.conversation.turn import Turn
 from bot.conversation.turns.advice import genus_of
-from bot.conversation.turns.reminders import home_told, line, setter
+from bot.conversation.turns.reminders import line, setter
+from bot.conversation.turns.reminders_asked import home_told
 from bot.conversation.turns.reminders_rules import USUAL, fit
 from bot.conversation.turns.reminders_said import clock
 from bot.dosing.plants import Genus

@@ -73,7 +73,7 @@ def planned(
 def _done(turn: Turn, action: Action, plant: str, *, lead: bool = False) -> str:
     """One thing to do, as a sentence."""
     words = turn.words
-    values = {"plant": plant if lead else "none"}
+    values = {"plant": plant if lead else "none", "lead": "yes" if lead else "no"}
     if action.volume_l:
         passes = action.passes or 1
         values |= {

@@ -32,7 +32,7 @@ _GROWTH = (
     "seedling",
 )
 _WATERS = ("tap", "rain", "reverse_osmosis", "distilled", "softened", "well")
-_SHOWN = ("plant", "product", "water", "place", "event")
+_SHOWN = ("plant", "product", "water", "place", "reminder", "event")
 
 
 def codes() -> dict[str, tuple[str, ...]]:
@@ -156,6 +156,7 @@ def _preview_counted(preview: Preview, turn: Turn) -> str:
         "products": "product",
         "waters": "water",
         "places": "place",
+        "reminders": "reminder",
         "events": "event",
     }
     return _counted({singular[k]: v for k, v in preview.counts.items()}, turn)

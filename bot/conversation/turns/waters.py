@@ -225,6 +225,8 @@ async def suits(turn: Turn) -> out.Answer:
         choices = tuple(turn.words.say(f"choice-water-{c}") for c in ("hard", "soft"))
         return turn.ask("ask-water-figures", choices=choices)
     found = suitability(known, feeding_class, soft=soft)
+    said_as = tuple(r for r in turn.reading.read_as if r.meaning != "tap")
+    turn = replace(turn, reading=replace(turn.reading, read_as=said_as))
     return _suits(turn, found, known, name, feeding_class, kind)
 
 

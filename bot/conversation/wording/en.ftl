@@ -139,6 +139,9 @@ refuse-granules = Granules and slow-release feed are never dissolved for waterin
 help = I work out how much feed goes into your water. Send one line, like:
     5 litres, 20-20-20 powder, sphagnum, winter, quarter strength
     Add what you know: the plant, the label rate, your water. The order does not matter.
+    Also: my meter says 0.9, 20-20-20 · is 14 dH too hard for phals? · mix tap and RO to 6 dH · stock 1:100 of 20-20-20 · brown root tips and white crust
+needs-chat = For that I would have to remember your plants, feeds and water, and here I remember nothing. Send it in a chat.
+needs-one-line = Here I remember nothing: send all you see in one line, or ask in a chat.
 apology = Sorry, that is my fault: something went wrong and I have noted it. Please send it again in a moment.
 missing-hint = A better answer needs { $items }. “more” lists all cautions, “why” the steps.
 hint-plant = the plant
@@ -446,6 +449,7 @@ help-chat = Tell me, and I remember:
     Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
     Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
     Remind: remind me to flush every first Sunday at 9 · my reminders
+    Measure and mix: my meter says 0.9 · is my water good for phals? · how salty is Ruby · stock 1:100 of blue tub · compare my feeds · brown root tips on Ruby
 
 help-group = I work out feed. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
     What you put on record here is the group's: all can see it; you and administrators can take it back. Your own plants and feeds I keep in private.
@@ -743,6 +747,10 @@ count-place = { $count } { $count ->
     [one] place
    *[other] places
 }
+count-reminder = { $count } { $count ->
+    [one] reminder
+   *[other] reminders
+}
 count-event = { $count } { $count ->
     [one] log entry
    *[other] log entries
@@ -753,6 +761,53 @@ export-done = Everything of { $whose ->
    *[own] yours
 }: { $what }.
 export-none = Nothing of yours is on record.
+# the .ics file: titles and descriptions of its entries, and what is said beside it
+calendar-title = { $kind ->
+    [flush] Flush
+    [feed] Feed
+    [water] Water
+    [look] { $plants ->
+        [none] Have a look
+       *[other] Look at
+    }
+   *[other] Remember
+}{ $plants ->
+    [none] {""}
+   *[other] {" "}{ $plants }
+}
+calendar-often = Comes { $often }.
+calendar-plants = Plants: { $plants }.
+calendar-amounts = For the amounts of that day send “plan” in the chat.
+calendar-rest-begins = Rest begins: { $plants }
+calendar-rest-ends = Rest ends: { $plants }
+calendar-reminders = { $count } { $count ->
+    [one] reminder
+   *[other] reminders
+}
+calendar-rests = { $count } { $count ->
+    [one] beginning or end of a rest
+   *[other] beginnings and ends of rests
+}
+calendar-done = Calendar until { $until }: { $what }. Open the file to add it.
+calendar-copy = It is a copy: after a change here, send “calendar” again.
+calendar-none = Nothing for a calendar yet: { $whose ->
+    [group] the group has
+   *[own] you have
+} no reminder, and no plant whose rest I know.
+calendar-flush = No flush is set, so none is in it. Usual is clear water once a month; the next would be { $day }. { $whose ->
+    [group] An administrator sets it with: remind us to flush every first Sunday at 9.
+   *[own] To set it, send: remind me to flush every first Sunday at 9.
+}
+calendar-flush-choice = { $whose ->
+    [group] remind us to flush every first Sunday at 9
+   *[own] remind me to flush every first Sunday at 9
+}
+calendar-north = I do not know where you live, so the rests are those of the north. Send it like: I live in Porto, then “calendar” again.
+calendar-held = { $count ->
+    [one] One reminder is
+   *[other] { $count } reminders are
+} left out: held, as I could not reach you.
+ask-calendar-home = Where do you live? Rests fall half a year apart north and south; a town is enough, like: Porto.
 ask-forget = Delete everything of { $whose ->
     [group] this group
    *[own] yours
@@ -977,9 +1032,12 @@ rescue-likely = { $likely ->
    *[other] {" "}Unlikely: { $unlikely }.
 }
 rescue-unclear = From that I cannot tell what it is.
-rescue-do-flush = { $plant ->
-    [none] Flush again with { $volume } of clear water in { $passes } parts.
-   *[other] Flush { $plant } with { $volume } of clear water: { $passes } parts of { $part }, { $rest } minutes apart.
+rescue-do-flush = { $lead ->
+    [no] Flush again with { $volume } of clear water in { $passes } parts.
+   *[yes] Flush { $plant ->
+        [none] it
+       *[other] { $plant }
+    } with { $volume } of clear water: { $passes } parts of { $part }, { $rest } minutes apart.
 }
 rescue-do-soak = Water { $plant ->
     [none] it
@@ -1222,9 +1280,18 @@ meter-means = EC { $ec } mS/cm at 25 °C{ $water ->
     [none] {""}
    *[other] , { $water } of it your water
 }: N { $n } mg/l, from { $grams } g of feed a litre.
-meter-meant-less = That is { $share } % of the dose I gave: weaker than meant.
-meter-meant-more = That is { $share } % of the dose I gave: stronger than meant. Check scale and volume.
-meter-meant-same = That is { $share } % of the dose I gave: it can well be right.
+meter-meant-less = That is { $share } % of { $whose ->
+    [said] what you meant to dissolve
+   *[given] the dose I gave
+}: weaker than meant.
+meter-meant-more = That is { $share } % of { $whose ->
+    [said] what you meant to dissolve
+   *[given] the dose I gave
+}: stronger than meant. Check scale and volume.
+meter-meant-same = That is { $share } % of { $whose ->
+    [said] what you meant to dissolve
+   *[given] the dose I gave
+}: it can well be right.
 meter-scale-unknown = ppm is 500, 640 or 700 for 1 mS/cm, by the meter: say which, like “on the 500 scale”.
 meter-unit-taken = Taken as mS/cm.
 meter-temperature = Most meters correct to 25 °C; yours may not, so both are counted.

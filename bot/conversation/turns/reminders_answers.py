@@ -1,0 +1,193 @@
+"""What is answered to a ping: done, later, skip, stop."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+
+from bot.conversation import answer as out
+from bot.conversation.collection import labels
+from bot.conversation.reminding import instant
+from bot.conversation.turn import Turn
+from bot.conversation.turns import day as days
+from bot.conversation.turns.reminders_rules import moment
+from bot.conversation.turns.reminders_said import comes, what
+from bot.conversation.turns.reminders_work import work_for
+from bot.records import log, pings, reminders
+from bot.records.kinds import EventKind, PingState
+from bot.records.models import Ping, Plant, Reminder
+from bot.reminders.quiet import later as later_at
+from bot.reminders.rhythm import Due as Moment
+from bot.reminders.rhythm import to_local
+
+#: A ping can be answered for so long (ours).
+OPEN_FOR = timedelta(days=14)
+#: Where a channel cannot send, pings are numbered by the moment they were shown [ms].
+_A_MOMENT = 10**12
+
+
+async def newest_open(turn: Turn, *, and_new: bool = False) -> list[Ping]:
+    """The pings of the last message that got no answer yet.
+
+    Those that come with this very answer were not seen yet; `and_new` where they count too.
+    """
+    if turn.owner is None:
+        return []
+    now_ms = ms(turn.incoming.said_at)
+    async with turn.records.reading() as session:
+        found = await pings.unanswered(session, turn.owner_id, since_ms=0)
+    since = now_ms - _ms_of(OPEN_FOR)
+    found = [
+        p
+        for p in found
+        if (and_new or p.id not in turn.just_pinged)
+        and since <= _shown_ms(p)
+        and p.due_ms <= now_ms
+    ]
+    if not found:
+        return []
+    newest = max(found, key=lambda p: p.id)
+    if newest.message_id is None:
+        return [p for p in found if p.message_id is None and p.due_ms >= newest.due_ms]
+    return [p for p in found if p.message_id == newest.message_id]
+
+
+def _shown_ms(ping: Ping) -> int:
+    """When it was shown, as far as is known; otherwise when it was due."""
+    moment_ms = ping.message_id or 0
+    return moment_ms if moment_ms > _A_MOMENT else ping.due_ms
+
+
+async def done(turn: Turn) -> out.Answer:
+    """Log what a ping was for; where none waits, tick off the plan."""
+    narrowed = bool(turn.order.steps) or not turn.order.target.empty
+    opened = [] if narrowed else await newest_open(turn)
+    if not opened or _plan_is_newer(turn, opened):
+        return await days.done(turn)
+    found = await _reminders_of(turn, opened)
+    work = await work_for(found, turn, turn.today)
+    entries = work.entries(turn.today)
+    settled = []
+    async with turn.writing() as told:
+        for ping in opened:
+            state = PingState.DONE
+            kept = await pings.settle(
+                told.session, told.owner_id, ping.id, state, now_ms=ms(told.said_at)
+            )
+            settled += [kept] if kept is not None else []
+        if settled:
+            await log.record(told, entries)
+    if not settled:
+        return turn.say("log", "done-nothing")
+    lines = [_logged(entries, turn)] if entries else [turn.words.say("ping-noted")]
+    lines += next_lines(found, turn)
+    return turn.tell("log", lines, choices=("undo",) if entries else ())
+
+
+def _logged(entries: Sequence[log.Entry], turn: Turn) -> str:
+    by_kind: dict[EventKind, list[Plant]] = {}
+    standing = {p.id: p for p in turn.collection.plants}
+    for entry in entries:
+        by_kind.setdefault(entry.kind, []).append(standing[entry.plant_id or 0])
+    facts = [
+        turn.words.say(f"done-{kind}", plants=labels(plants, turn.words))
+        for kind, plants in by_kind.items()
+    ]
+    return turn.words.say("done-logged", what="; ".join(facts))
+
+
+def next_lines(found: Sequence[Reminder], turn: Turn) -> list[str]:
+    coming = [r for r in found if r.due_ms is not None]
+    if len(coming) != 1:
+        return []
+    row = coming[0]
+    then = comes(row.due_ms or 0, row.zone, turn)
+    return [turn.words.say("reminder-next", what=what(row, turn), next=then)]
+
+
+def _plan_is_newer(turn: Turn, opened: Sequence[Ping]) -> bool:
+    """Whether a plan of today was asked for after the ping, and is not all done."""
+    kept = turn.recalled.get("plan")
+    if not isinstance(kept, dict) or kept.get("day") != turn.today.isoformat():
+        return False
+    ids = {i for g in kept["groups"].values() for i in g["ids"]}
+    if turn.incoming.tapped_at is not None or not ids - set(kept["ticked"]):
+        return False
+    pinged_ms = max(map(_shown_ms, opened))
+    return turn.recalled_at is not None and ms(turn.recalled_at) > pinged_ms
+
+
+async def bare(turn: Turn) -> out.Answer | None:
+    """'later', 'skip' and 'stop' to a ping; None where there is none to answer."""
+    verb, text = turn.order.verb, turn.order.text
+    if verb not in ("skip", "no") or (verb == "no" and text != "stop"):
+        return None
+    if text == "stop":
+        from bot.conversation.turns import reminders_change
+
+        if not await newest_open(turn) and not await _any(turn):
+            return None
+        if not await turn.administers():
+            return turn.refuse("refuse-administrators-reminders")
+        return await reminders_change.stop(turn)
+    opened = await newest_open(turn)
+    if not opened:
+        return None
+    return await (_later if text == "later" else _skip)(turn, opened)
+
+
+async def _any(turn: Turn) -> bool:
+    async with turn.records.reading() as session:
+        return turn.owner is not None and bool(await reminders.listing(session, turn.owner_id))
+
+
+async def _later(turn: Turn, opened: Sequence[Ping]) -> out.Answer:
+    found = {r.id: r for r in await _reminders_of(turn, opened)}
+    when = ""
+    async with turn.writing() as told:
+        for ping in opened:
+            row = found[ping.reminder_id]
+            at = later_at(turn.incoming.said_at, row.zone)
+            kept = await pings.settle(
+                told.session, told.owner_id, ping.id, PingState.LATER, now_ms=ms(told.said_at)
+            )
+            if kept is None:
+                continue
+            due = Moment(at, to_local(instant(ping.due_ms), row.zone))
+            await reminders.change(told, row.id, **moment(due, moved=True))
+            when = comes(ms(at), row.zone, turn)
+    if not when:
+        return turn.say("reminder", "ping-answered")
+    return turn.say("reminder", "ping-again", next=when)
+
+
+async def _skip(turn: Turn, opened: Sequence[Ping]) -> out.Answer:
+    from bot.conversation.turns.reminders_change import skipped
+
+    found = {r.id: r for r in await _reminders_of(turn, opened)}
+    lines = []
+    async with turn.writing() as told:
+        for ping in opened:
+            kept = await pings.settle(
+                told.session, told.owner_id, ping.id, PingState.SKIPPED, now_ms=ms(told.said_at)
+            )
+            if kept is not None:
+                row = found[ping.reminder_id]
+                lines.append(skipped(turn, what(row, turn), row))
+    return turn.tell("reminder", lines or [turn.words.say("ping-answered")])
+
+
+async def _reminders_of(turn: Turn, opened: Sequence[Ping]) -> list[Reminder]:
+    async with turn.records.reading() as session:
+        return [
+            await reminders.get(session, turn.owner_id, number)
+            for number in dict.fromkeys(p.reminder_id for p in opened)
+        ]
+
+
+def ms(at: datetime) -> int:
+    return round(at.timestamp() * 1000)
+
+
+def _ms_of(span: timedelta) -> int:
+    return round(span.total_seconds() * 1000)

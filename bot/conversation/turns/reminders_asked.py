@@ -1,0 +1,117 @@
+"""What is answered to our questions on the way to a reminder."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable
+from dataclasses import replace
+from typing import TypeAlias
+
+from bot.conversation import answer as out
+from bot.conversation.collection import names_in
+from bot.conversation.turn import Turn
+from bot.conversation.turns import home, meeting
+from bot.conversation.turns.reminders import UTC, settled, zone_of
+from bot.conversation.turns.reminders_after import after_home
+from bot.records import owners
+from grammar import Order, read, read_rhythm
+
+#: Readings that an answer to a question of ours can have by itself.
+_ANSWERS = frozenset({
+    "dose", "remind", "flush", "fed", "clear", "plan", "follow_up", "add", "reminders",
+    "reminder_move",
+})  # fmt: skip
+
+#: What goes on once it is known where somebody lives.
+Then: TypeAlias = Callable[[Turn, str | None], Awaitable[out.Answer | None]]
+
+
+async def answered(turn: Turn) -> out.Answer | None:
+    """What an answer to a question of ours leads to; None where it is none."""
+    step, verb = str(turn.question["step"]), turn.order.verb
+    if step == "home":
+        return await home_told(turn, _go_on)
+    if verb in ("no", "skip"):
+        return turn.say("reminder", "reminder-dropped")
+    if step == "when":
+        return await _when_told(turn)
+    if step == "what":
+        return await _what_told(turn)
+    return None
+
+
+def _asked(turn: Turn) -> Order | None:
+    """The message that led to the question, with what was answered since."""
+    order = read(
+        str(turn.question["text"]), turn.reading.language, names=names_in(turn.collection)
+    ).order
+    if order is None or order.verb != "remind":
+        return None
+    rhythm, about = turn.question.get("rhythm"), turn.question.get("about")
+    if rhythm:
+        order = replace(order, rhythm=read_rhythm(rhythm, turn.reading.language)[0])
+    if about:
+        told = _about(turn, about)
+        order = replace(order, task=told.task, text=told.text, target=told.target)
+    return order
+
+
+def _about(turn: Turn, text: str) -> Order:
+    """What somebody is to be reminded of, said by itself."""
+    cue = turn.words.say("reminder-cue")
+    return read(
+        f"{cue} {text}", turn.reading.language, names=names_in(turn.collection)
+    ).order or Order("remind")
+
+
+async def _when_told(turn: Turn) -> out.Answer | None:
+    text = turn.incoming.text
+    rhythm, whole = read_rhythm(text, turn.reading.language)
+    if turn.order.verb == "remind" and turn.order.task:
+        return None  # another reminder, all of it
+    if rhythm is None or not whole or turn.order.verb not in _ANSWERS | {"home"}:
+        return None
+    turn = replace(turn, question={**turn.question, "rhythm": text})
+    return await _go_on(turn, None)
+
+
+async def _what_told(turn: Turn) -> out.Answer | None:
+    text = turn.incoming.text
+    figures = turn.reading.volume_l is not None or turn.reading.analysis is not None
+    if figures or turn.order.verb not in _ANSWERS or (turn.order.rhythm and turn.order.task):
+        return None
+    turn = replace(turn, question={**turn.question, "about": text})
+    return await _go_on(turn, None)
+
+
+async def _go_on(turn: Turn, zone: str | None) -> out.Answer | None:
+    order = _asked(turn)
+    if order is None:
+        return None
+    kept = zone or await zone_of(turn)
+    turn = replace(turn, reading=replace(turn.reading, order=order, unknown=(), read_as=()))
+    return await settled(turn, order, kept)
+
+
+async def home_told(turn: Turn, then: Then) -> out.Answer | None:
+    """Where somebody lives, and then what they had asked for; UTC where they do not say."""
+    meant = meeting.meant(turn, 0)
+    if meant is None:
+        return None
+    if meant.verb == "skip":
+        return await then(turn, UTC)
+    reading = replace(turn.reading, order=meant, unknown=(), read_as=())
+    told = await home.home(replace(turn, reading=reading, question={}))
+    if told.kind != "home":
+        waiting = {"waiting": dict(turn.question)}
+        return told.model_copy(update={"details": waiting})
+    async with turn.records.reading() as session:
+        owner = await owners.find(session, turn.incoming.address)
+    turn = replace(turn, owner=owner)
+    told = await after_home(turn, told)
+    if owner is None or owner.zone is None:  # only a hemisphere was said
+        waiting = {"waiting": dict(turn.question)}
+        return turn.ask("ask-remind-home").model_copy(update={"details": waiting})
+    following = await then(turn, owner.zone)
+    if following is None:
+        return told
+    return following.model_copy(update={"reply": f"{told.reply}\n\n{following.reply}"})
