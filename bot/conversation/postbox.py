@@ -20,12 +20,22 @@ from bot.conversation.answer import Answer
 from bot.conversation.talk import Conversation
 from bot.conversation.turn import Incoming
 from bot.records import Records, owners, pings, post, reminders
-from bot.records.errors import OwnerExists
+from bot.records.errors import DatabaseProblem, OwnerExists
 from bot.records.kinds import OwnerKind
 from bot.records.models import Posted
 from bot.records.post import Arrived, Claimed, Letter, Limits, LostClaim
 
-__all__ = ["Arrived", "Claimed", "Letter", "Limits", "LostClaim", "Postbox", "Settled", "Work"]
+__all__ = [
+    "Arrived",
+    "Claimed",
+    "DatabaseProblem",
+    "Letter",
+    "Limits",
+    "LostClaim",
+    "Postbox",
+    "Settled",
+    "Work",
+]
 
 #: How long a claim holds [ms]: longer than any update takes, short enough to wait for.
 CLAIM_MS = 60_000

@@ -22,6 +22,7 @@ from .errors import (
     DatabaseBusy,
     DatabaseProblem,
     DatabaseUnreachable,
+    DiskFull,
     ForeignDatabase,
 )
 from .schema import bring_up
@@ -29,11 +30,17 @@ from .schema import bring_up
 _BUSY_STATES = frozenset({"40001", "40P01", "55P03"})
 """PostgreSQL: serialization failure, deadlock, lock not available."""
 
+_FULL_STATE = "53100"
+"""PostgreSQL: disk full."""
+
 _READ_ONLY_STATE = "25006"
 """PostgreSQL: the transaction is one for reading."""
 
 _AWAY_CLASSES = frozenset({"08", "28", "3D", "53", "57"})
 """PostgreSQL: connection, authorization, no such database, out of resources, shutting down."""
+
+_CLOSED_STATE = "55000"
+"""PostgreSQL: among others, a database that takes no connections for now."""
 
 
 class Records:
@@ -228,14 +235,18 @@ def _problem(error: DBAPIError) -> DatabaseProblem | None:
     sqlite_code = getattr(error.orig, "sqlite_errorcode", 0) & 0xFF
     if sqlite_code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
         return DatabaseBusy("another program keeps the database file from us")
+    if sqlite_code == sqlite3.SQLITE_FULL:
+        return DiskFull("the disk of the database is full")
     if sqlite_code == sqlite3.SQLITE_NOTADB:
         return ForeignDatabase("the file is not a database")
     state = getattr(error.orig, "sqlstate", None) or ""
+    if state == _FULL_STATE:
+        return DiskFull("the disk of the database is full")
     if sqlite_code == sqlite3.SQLITE_READONLY or state == _READ_ONLY_STATE:
         return CannotWrite(message)
     if state in _BUSY_STATES:
         return DatabaseBusy(message)
-    away = error.connection_invalidated or state[:2] in _AWAY_CLASSES
+    away = error.connection_invalidated or state == _CLOSED_STATE or state[:2] in _AWAY_CLASSES
     if away or isinstance(error, OperationalError | InterfaceError):
         return DatabaseUnreachable(message)
     return None

@@ -137,6 +137,10 @@ class DatabaseUnreachable(DatabaseProblem):
     """The database cannot be opened, or the connection to it was lost."""
 
 
+class DiskFull(DatabaseProblem):
+    """There is no room to write on the disk of the database; nothing was written."""
+
+
 class DatabaseBusy(DatabaseProblem):
     """The database stayed locked for longer than we wait."""
 

@@ -4,7 +4,7 @@ Three processes remind and send while one of them is killed again and again. Wha
 ping that is due is sent, and at most one is sent twice for each kill.
 
 By hand, the whole of it: `pytest tests/reminders/test_faults.py` with SINKSIDE_KILLS=50 and
-SINKSIDE_PINGS=2000.
+SINKSIDE_PINGS=2000, and SINKSIDE_AWAY_S=30 for a database that goes away.
 """
 
 from __future__ import annotations
@@ -17,15 +17,18 @@ import subprocess
 import sys
 import time
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
+import asyncpg  # type: ignore[import-untyped]
 import pytest
 from aiohttp import web
-from sqlalchemy import func, insert, select, update
+from sqlalchemy import func, insert, make_url, select, text, update
 
 from bot.records import Records, open_records
 from bot.records.kinds import OwnerKind, PingState, ReminderKind, ReminderState
@@ -35,6 +38,8 @@ from tests.channels.loopback import Loopback, Request, error, flood
 from tests.records.records_kit import Databases
 
 KILLS = int(os.environ.get("SINKSIDE_KILLS", "8"))
+#: How long the database is away [s].
+AWAY_S = float(os.environ.get("SINKSIDE_AWAY_S", "6"))
 PINGS = int(os.environ.get("SINKSIDE_PINGS", "250"))
 ROOT = Path(__file__).parents[2]
 CREATED = datetime(2026, 3, 1, tzinfo=UTC)
@@ -238,4 +243,71 @@ async def test_a_clock_set_back_repeats_nothing(
     async with records.reading() as session:
         due = (await session.scalars(select(Reminder.due_ms))).all()
     assert all(d is not None and d > real() for d in due)
+    await records.close()
+
+
+@contextmanager
+def postgres_away(url: str) -> Iterator[None]:
+    """The database takes no connection and drops those it has."""
+    name = make_url(url).database
+
+    def asked(*statements: str) -> None:
+        async def ask() -> None:
+            elsewhere = make_url(url).set(database="postgres")
+            connection = await asyncpg.connect(elsewhere.render_as_string(hide_password=False))
+            for statement in statements:
+                await connection.execute(statement)
+            await connection.close()
+
+        asyncio.run(ask())
+
+    with ThreadPoolExecutor(1) as aside:
+        aside.submit(
+            asked,
+            f"ALTER DATABASE {name} ALLOW_CONNECTIONS false",
+            f"SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '{name}'",
+        ).result()
+        try:
+            yield
+        finally:
+            aside.submit(asked, f"ALTER DATABASE {name} ALLOW_CONNECTIONS true").result()
+
+
+async def test_a_database_that_goes_away_loses_nothing(
+    postgres_databases: Databases, loopback: Loopback, caplog: pytest.LogCaptureFixture
+) -> None:
+    url = await postgres_databases.migrated()
+    records = await open_records(url)
+    await store(records, 40, just_now_ms() + 2000)
+    async with served(records, loopback, receives=False):
+        await asyncio.sleep(0.5)
+        with postgres_away(url):
+            await asyncio.sleep(AWAY_S)
+            assert loopback.of("sendMessage") == []
+        await all_sent(records, loopback, 60)
+    assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1] * 40
+    assert "DatabaseUnreachable" in caplog.text
+    await records.close()
+
+
+async def test_a_full_disk_loses_nothing_and_is_named(
+    sqlite_databases: Databases, loopback: Loopback, caplog: pytest.LogCaptureFixture
+) -> None:
+    records = await open_records(await sqlite_databases.migrated())
+    await store(records, 40, just_now_ms() + 2000)
+    async with served(records, loopback, receives=False):
+        # The limit is the writing connection's, of which there is one.
+        async with records.writing() as session:
+            pages = await session.scalar(text("PRAGMA page_count"))
+            free = await session.scalar(text("PRAGMA freelist_count"))
+            assert not free
+            await session.execute(text(f"PRAGMA max_page_count = {pages}"))
+        await asyncio.sleep(AWAY_S)
+        assert "DiskFull" in caplog.text
+        assert len(loopback.of("sendMessage")) < 40
+        async with records.writing() as session:
+            await session.execute(text("PRAGMA max_page_count = 1000000"))
+        await all_sent(records, loopback, 60)
+    assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1] * 40
+    assert len(caplog.records) < 60  # it says so now and then, not as fast as it can
     await records.close()

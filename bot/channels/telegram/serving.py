@@ -27,6 +27,7 @@ from bot.channels.telegram.sending import as_sent, send
 from bot.conversation.postbox import (
     Arrived,
     Claimed,
+    DatabaseProblem,
     Letter,
     Limits,
     LostClaim,
@@ -385,6 +386,9 @@ class Service:
                         self._pings.woken.set()
                 elif due_ms is not None:
                     idle_s = min(_LOOK_S, (due_ms - now_ms()) / 1000)
+            except DatabaseProblem as problem:  # it may serve again in a moment
+                log.error("what is due could not be promised: %s", type(problem).__name__)
+                idle_s = _POLL_AGAIN_S
             except Exception:  # what is due stays due
                 log.exception("what is due could not be promised")
                 idle_s = _POLL_AGAIN_S
