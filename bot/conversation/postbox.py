@@ -240,8 +240,9 @@ class Postbox:
                 await post.postpone(session, letter.id, free_ms=at, tries=letter.tries, dead=True)
             for chat_id in settled.lost:
                 await _lose(session, self.source, chat_id, at)
-            reached = [int(n.lane) for n, _ in settled.sent if post.is_chat(n.lane)]
-            await _regain(session, self.source, reached)
+            if rank == 0:  # what answers somebody: who wrote to us can be reached
+                reached = [int(n.lane) for n, _ in settled.sent if post.is_chat(n.lane)]
+                await _regain(session, self.source, reached)
             if most < 1:
                 return []
             return await post.claim_letters(

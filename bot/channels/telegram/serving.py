@@ -300,8 +300,13 @@ class Service:
                 running.add(task)
                 task.add_done_callback(running.discard)
                 task.add_done_callback(lambda _: woken.set())
-            idle_s = _GATHER_S if claimed else _TURN_S if await waits() else _IDLE_S
-            await _wait(woken, idle_s)
+            if len(running) >= most:  # the next one begins where one ends
+                idle_s = _IDLE_S
+            elif claimed:
+                idle_s = _GATHER_S
+            else:
+                idle_s = _TURN_S if await waits() else _IDLE_S
+            await _wait(woken, idle_s, _GATHER_S if most > 1 else 0.0)
         if running:
             await asyncio.wait(running, timeout=_STOP_S)
 
@@ -424,11 +429,11 @@ async def _no() -> bool:
     return False
 
 
-async def _wait(event: asyncio.Event, longest_s: float) -> None:
+async def _wait(event: asyncio.Event, longest_s: float, gather_s: float) -> None:
     """Wait for an event, and a moment more for what comes with it."""
     with suppress(TimeoutError):
         await asyncio.wait_for(event.wait(), longest_s)
-    await asyncio.sleep(_GATHER_S)
+    await asyncio.sleep(gather_s)
 
 
 async def _first(*awaited: Coroutine[Any, Any, Any]) -> None:
