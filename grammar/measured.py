@@ -193,6 +193,7 @@ def meter(words: Words, tokens: list[Token], found: list[Mark]) -> tuple[MeterSa
             taken |= set(range(index, end))
         elif unit or end >= len(words.raws) or not _measures(starts, words.raws[end]):
             water = unit and _behind_water(words.raws, index, starts, by_place)
+            unit = unit or _unheard_unit(words, index + 1, starts)
             (of_waters if water else values).append((index, value, unit))
     chosen = _shown(values, found) or _shown(of_waters, found)
     if chosen is not None:
@@ -223,6 +224,18 @@ def _behind_water(
         if raws[place + 1].after_break:
             return False
     return False
+
+
+def _unheard_unit(words: Words, index: int, starts: dict[int, Token]) -> str:
+    """A word right behind a figure that nobody knows: '9 bananas'; empty where there is none."""
+    if index >= len(words.raws):
+        return ""
+    raw = words.raws[index]
+    token = starts.get(raw.start)
+    held = any(index in range(m.at, m.end) for m in words.found)
+    known = held or (token is not None and token.type != "UNKNOWN")
+    plain = raw.kind == "word" and not raw.after_break and raw.text.isalpha()
+    return "" if known or not plain else raw.text
 
 
 def _unit(

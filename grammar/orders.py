@@ -140,6 +140,8 @@ def _with_order(facts: Facts, order: Order) -> Reading:
         if order.mix is not None:  # two waters are no contradiction here
             base = replace(base, conflicts=(), target_ec_ms_cm=None, water=None, read_as=())
         unknown = _with_digits(unknown) if order.mix is None else ()
+    elif order.verb == "reading":
+        base = replace(facts.rest, read_as=())  # what ran out of a pot is no water
     elif order.verb == "kit":
         base = replace(facts.rest, scale_step_g=_scale_step(facts))
     elif order.verb == "add" and len(order.plants) > 1:

@@ -68,12 +68,13 @@ def _implied(facts: Facts) -> Order | None:
     """Without a word for reminding: an imperative with a day to come, or a rhythm alone."""
     if facts.has(*_SOMETHING_ELSE) or facts.question:
         return None
-    if not (facts.tasks or facts.has("flush")) and not any(
-        r.kind == "number" or r.text in facts.words.lexicon.rhythm_words for r in facts.raws
-    ):
+    timed = facts.words.lexicon.rhythm_words
+    if not any(r.text in timed for r in facts.raws) or facts.asks_dose:
+        return None
+    if facts.rest.conflicts or facts.rest.problems:
         return None
     rhythm, held = facts.rhythm
-    if rhythm is None or facts.asks_dose or facts.rest.conflicts or facts.rest.problems:
+    if rhythm is None:
         return None
     if not _left(facts, held):
         alone = rhythm.recurs and (
@@ -250,12 +251,12 @@ def skip(facts: Facts) -> Order | None:
 
 def pause(facts: Facts) -> Order | None:
     """'pause reminders until january', 'no reminders for two weeks', 'I'm away until june'."""
-    if facts.asks_dose:
+    others = ("reminder_away", "reminder_stop", "reminder_stop_all")
+    if not facts.has("reminder_pause", *others) or facts.asks_dose:
         return None
     cue = facts.first("reminder_pause")
     if cue is None:
-        meant = facts.first("reminder_away", "reminder_stop", "reminder_stop_all")
-        ends = meant is not None and facts.rhythm[0]
+        ends = facts.rhythm[0]
         return _about(facts, "reminder_pause", rhythm=ends) if ends and _ends(ends) else None
     rhythm, held = facts.rhythm
     if facts.raws[cue.end - 1].text != "pause" or rhythm is not None or facts.alone:

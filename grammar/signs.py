@@ -68,6 +68,7 @@ def rescue(facts: Facts) -> Order | None:
     return Order(
         "rescue", target=target, when=facts.when[0], signs=said, denied=seen.denied, text=answers,
         value=_runoff(facts), asks_kind="fed" if facts.has("fed", "gave") else None,
+        place=_moved_to(facts, seen),
     )  # fmt: skip
 
 
@@ -233,6 +234,14 @@ def _says_first(facts: Facts, seen: Seen) -> bool:
     )  # fmt: skip
     named = bool(facts.new_name[0]) and facts.has("add", "have")
     return named or (cue is not None and seen.first is not None and cue.at < seen.first)
+
+
+def _moved_to(facts: Facts, seen: Seen) -> str | None:
+    """Where a plant was moved to before its signs were said: 'moved Ruby out, leaves yellow'."""
+    cue = facts.first("move")
+    if cue is None or seen.first is None or cue.at > seen.first or not facts.target.named:
+        return None
+    return facts.place
 
 
 def _every_plant(facts: Facts) -> bool:

@@ -51,7 +51,8 @@ def meter(facts: Facts) -> Order | None:
     measured = bool(said.unit) or as_ec
     shown = facts.says("METER", "shows") or judged or by_meter
     shown = shown or (facts.says("METER", "is") and as_ec)
-    if said.value is None or not shown or not (by_meter or measured):
+    read_off = ready and _read_off(facts, taken)
+    if said.value is None or not shown or not (by_meter or measured or read_off):
         return None
     rest = facts.meter_rest
     if _of_water(facts, taken) and not ready and not (rest.water and rest.water.ec_ms_cm):
@@ -62,6 +63,12 @@ def meter(facts: Facts) -> Order | None:
     labelled = any(t.type == "LABEL" for t in facts.tokens)
     mixed = rate.per_litre if rate is not None and rate.unit == "g" and not labelled else None
     return Order("meter", facts.target, products=facts.products, meter=said, value=mixed)
+
+
+def _read_off(facts: Facts, taken: frozenset[int]) -> bool:
+    """Whether a figure stands right behind a word for showing: 'the can reads 2.5'."""
+    ends = {m.end for m in facts.measured if m.type == "METER" and m.value == "shows"}
+    return not ends.isdisjoint(taken)
 
 
 def _of_water(facts: Facts, taken: frozenset[int]) -> bool:

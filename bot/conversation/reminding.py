@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 
 from bot.records.pings import DueOwner, DueReminder, Promised
 from bot.reminders.catching_up import Step, Waiting, catch_up
+from bot.reminders.quiet import USUAL, Quiet
 from bot.reminders.rhythm import Rhythm
 
 
@@ -41,17 +42,18 @@ class Due:
         return [p.reminder.ping_id for p in self.pinging]
 
 
-def reckon(owner: DueOwner, now_ms: int) -> Due:
+def reckon(owner: DueOwner, now_ms: int, quiet: Quiet = USUAL) -> Due:
     """What is to be said and kept of what is due.
 
     Parameters
     ----------
     owner : from `pings.due`
     now_ms : the instant [ms since 1970]
+    quiet : the hours in which nobody is woken
     """
     now = instant(now_ms)
     by_id = {r.id: r for r in owner.reminders}
-    steps = catch_up(map(_waiting, owner.reminders), now)
+    steps = catch_up(map(_waiting, owner.reminders), now, quiet)
     pinging = tuple(Pinging(by_id[s.reminder_id], s) for s in steps if s.pings)
     return Due(owner, now, pinging, tuple(_promised(by_id[s.reminder_id], s) for s in steps))
 

@@ -7,7 +7,7 @@ from math import ceil, floor, log10
 from bot.conversation import answer as out
 from bot.conversation.wording import Wording
 from bot.dosing.dose import Dose, DoseRequest
-from bot.dosing.measuring import level_teaspoons
+from bot.dosing.measuring import Measured, level_teaspoons
 from grammar import Reading
 
 #: Cautions shown at once; the rest is behind a choice.
@@ -27,7 +27,7 @@ def dose_reply(
     """The reply to one dose, line by line."""
     lines = [
         _amount_line(request, dose, product_name, words),
-        _measure_line(dose, words),
+        measure_line(dose, words),
         _makes_line(dose, words),
         words.say(
             "chain",
@@ -117,7 +117,8 @@ def _last_digit(value: float) -> float:
     return 1.0 if value >= 10 else float(10.0 ** (floor(log10(value)) - 1))
 
 
-def _measure_line(dose: Dose, words: Wording) -> str:
+def measure_line(dose: Dose | Measured, words: Wording) -> str:
+    """How to measure an amount: at once, through a stock, or only in a larger batch."""
     if dose.relative_error is None or dose.measuring_step is None:
         return words.say("measure-spoon")
     step = words.number(dose.measuring_step)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable
 from dataclasses import replace
-from datetime import timedelta
+from datetime import time, timedelta
 from typing import Any
 
 from sqlalchemy.ext.asyncio import AsyncSession
@@ -62,6 +62,7 @@ from bot.records.errors import (
 )
 from bot.records.kinds import OwnerKind
 from bot.records.models import Owner
+from bot.reminders.quiet import Quiet
 from grammar import Reading, read
 
 Handler = Callable[[Turn], Awaitable[out.Answer]]
@@ -133,6 +134,8 @@ FOR_ADMINISTRATORS = {
     **dict.fromkeys(("import", "forget"), "refuse-administrators-all"),
     **dict.fromkeys(("remind", *reminders_change.HANDLERS), "refuse-administrators-reminders"),
 }  # fmt: skip
+#: Who is writing to us just now is not woken by what is due.
+AWAKE = Quiet(time(), time())
 #: Collections kept in memory, those asked for last.
 KEPT_COLLECTIONS = 256
 #: An open question is answered within this time, or not at all.
@@ -202,7 +205,8 @@ class Conversation:
         """What is due to who is speaking, said now and kept as sent; None where nothing is."""
         if turn.owner is None:
             return None
-        now_ms = round(turn.incoming.said_at.timestamp() * 1000)
+        now_ms = round(turn.by_now.timestamp() * 1000)
+        shown_ms = round(turn.incoming.said_at.timestamp() * 1000)
         async with turn.records.reading() as session:
             if not await pings.is_due(session, turn.owner_id, now_ms=now_ms):
                 return None
@@ -211,10 +215,10 @@ class Conversation:
                 found = await pings.due_of(session, turn.owner_id, now_ms=now_ms)
                 if found is None:
                     return None
-                due = reminding.reckon(found, now_ms)
+                due = reminding.reckon(found, now_ms, AWAKE)
                 await pings.promise(session, due.promised)
                 ids = due.ping_ids
-                await pings.note_sent(session, turn.owner_id, ids, message_id=now_ms)
+                await pings.note_sent(session, turn.owner_id, ids, message_id=shown_ms)
             if not due.pinging:
                 return None
             silent = replace(turn.reading, unknown=(), read_as=())

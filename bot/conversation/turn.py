@@ -6,7 +6,7 @@ import hashlib
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from typing import Any, TypeAlias
 from zoneinfo import ZoneInfo
 
@@ -109,6 +109,16 @@ class Turn:
             return self.incoming.today
         zone = self.owner.zone if self.owner is not None else None
         return self.incoming.said_at.astimezone(ZoneInfo(zone) if zone else None).date()
+
+    @property
+    def by_now(self) -> datetime:
+        """By when what is due has come: now, or the end of the day that it is taken to be."""
+        said_at = self.incoming.said_at
+        if self.incoming.today is None:
+            return said_at
+        zone = self.owner.zone if self.owner is not None else None
+        end = datetime.combine(self.incoming.today, time(23, 59, 59))
+        return max(said_at, end.replace(tzinfo=ZoneInfo(zone or "UTC")).astimezone(UTC))
 
     @property
     def south(self) -> bool:

@@ -27,6 +27,8 @@ MONTHLY = "orchid growers' pages: at least once a month; no research seen"
 #: The rule on salts over their ceiling by the log of the pot, and its source.
 BY_SALTS = "flush.salts"
 BY_MODEL = "well-mixed pot, FAO Irrigation and Drainage Paper 29; ceilings in pot_salts.toml, ours"
+#: How long a rescue leaves a plant without feed, and what it begins with.
+BY_RESCUE = "rescue.toml"
 #: The rest's own source in the almanac is taken.
 _OF_GENUS = "genus"
 
@@ -52,6 +54,8 @@ class PlantState:
     growth_days : since when it grows so [d]
     types_rest : named by its genus alone, and some types of it rest now
     too_salty : by its log its pore water passes its ceiling (`pot_salts`)
+    pause_days : that a rescue leaves without feed [d]
+    resume_share : of the usual strength for the first feed after a rescue [1]
     """
 
     genus: Genus | None = None
@@ -65,6 +69,8 @@ class PlantState:
     growth_days: int | None = None
     types_rest: bool = False
     too_salty: bool = False
+    pause_days: int | None = None
+    resume_share: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,6 +190,11 @@ def _too_salty(state: PlantState, day: _Day) -> bool:
     return state.too_salty and state.medium != "mounted"
 
 
+def _recovers(state: PlantState, day: _Day) -> bool:
+    """A rescue gave it a pause that is not over."""
+    return bool(state.pause_days)
+
+
 def _types_rest(state: PlantState, day: _Day) -> bool:
     """Named by its genus alone, it may be one of those that rest: the careful side."""
     awake = state.growth in GROWING or state.growth == "flowering"
@@ -241,6 +252,7 @@ _RULES = (
     _Rule("flush.mounted", Action.CLEAR, NO_FEED, MONTHLY, _mounted_flush_due, _days_of_salts),
     _Rule("flush.due", Action.FLUSH, NO_FEED, MONTHLY, _flush_due, _days_of_salts),
     _Rule(BY_SALTS, Action.FLUSH, NO_FEED, BY_MODEL, _too_salty),
+    _Rule("rescue", Action.CLEAR, NO_FEED, BY_RESCUE, _recovers, lambda s: s.pause_days),
     _Rule("types-rest", Action.CLEAR, NO_FEED, COMMON, _types_rest),
     _Rule("not-yet", Action.CLEAR, NO_FEED, COMMON, _not_yet, lambda s: s.days_since_fed),
 )
@@ -263,6 +275,8 @@ def _feed(state: PlantState, day: _Day) -> Advice:
         first = Reason(f"growth.{state.growth}", None, COMMON)
     else:
         first = Reason(f"season.{day.season}", None, COMMON)
+    if state.resume_share is not None and state.resume_share < 1:
+        steps.append(Step("rescue.resume", state.resume_share, BY_RESCUE))
     reasons = {first.code: first}
     for step in steps[1:]:  # the first is the strength itself
         # that a seedling is one is said once, with the factor

@@ -29,6 +29,7 @@ MOST_N_MG_L = 1000.0
 
 _DEPENDENT = 1e-10  # of a column's square that is not in the columns before it
 _NO_BETTER = 1e-12  # of the wanted square: a larger mix must explain more than this
+_MOST_SWAPS = 20  # of columns in and out before all subsets are tried
 _NO_HELP = 1e-12  # of the wanted length: a slope that leads nowhere
 _CAP_WEIGHT = 1e3  # of a cap that is met, beside what is wanted most
 _BROKEN_BY_WEIGHT = 1e-5  # of a cap that stands as an equation by weight
@@ -178,9 +179,10 @@ def blend(
     left_out = _not_told(products, target)
     aimed = [nutrient for nutrient in target.mg_l if nutrient not in left_out]
     scale = [target.weights.get(n, 1.0) / target.mg_l[n] for n in aimed]
-    columns = [
-        [s * _brings(product, n) for s, n in zip(scale, aimed, strict=True)] for product in products
-    ]
+    looked_at = dict.fromkeys((*aimed, *LISTED, *toxic_limits()))
+    brings = {n: [_brings(product, n) for product in products] for n in looked_at}
+    rows = [[s * each for each in brings[n]] for s, n in zip(scale, aimed, strict=True)]
+    columns = [list(column) for column in zip(*rows, strict=True)]
     if not any(map(any, columns)):
         raise ValueError(
             f"None of {', '.join(p.key for p in products)} brings {', '.join(aimed)}: add a "
@@ -188,11 +190,10 @@ def blend(
         )
     lacking = [target.mg_l[n] - water.get(n, 0.0) for n in aimed]
     wanted = [s * amount for s, amount in zip(scale, lacking, strict=True)]
-    caps = _caps(products, water)
+    caps = _caps(brings, water)
     amounts = least_squares(columns, wanted, list(caps.values()))
     brought = {
-        nutrient: water.get(nutrient, 0.0)
-        + sum(map(mul, amounts, (_brings(product, nutrient) for product in products)))
+        nutrient: water.get(nutrient, 0.0) + sum(map(mul, amounts, brings[nutrient]))
         for nutrient in (*aimed, *LISTED)
     }
     misses = (Miss(n, target.mg_l[n], brought[n], target.weights.get(n, 1.0)) for n in aimed)
@@ -231,7 +232,7 @@ def _not_told(products: Sequence[Product], target: Goal) -> tuple[str, ...]:
     return (NITRATE,) if silent and NITRATE in target.mg_l else ()
 
 
-def _caps(products: Sequence[Product], water: Mapping[str, float]) -> dict[str, _Cap]:
+def _caps(brings: Mapping[str, list[float]], water: Mapping[str, float]) -> dict[str, _Cap]:
     """Toxic limits that some product could break, less what the water brings [mg/L]."""
     caps: dict[str, _Cap] = {}
     for symbol, limit in toxic_limits().items():
@@ -241,9 +242,8 @@ def _caps(products: Sequence[Product], water: Mapping[str, float]) -> dict[str, 
                 f"The water alone brings {water[symbol]:g} mg/L {symbol}, over the limit of "
                 f"{limit.value:g}: use rain or reverse-osmosis water."
             )
-        row = [_brings(product, symbol) for product in products]
-        if any(row):
-            caps[symbol] = (row, most)
+        if any(brings[symbol]):
+            caps[symbol] = (brings[symbol], most)
     return caps
 
 
@@ -304,6 +304,8 @@ def _under_caps(
     heavy = _CAP_WEIGHT * max(map(abs, wanted))
     worst = max(_over(free, cap) for cap in caps)
     best, nearest = [amount / worst for amount in free], inf
+    caps = sorted(caps, key=lambda cap: -_over(free, cap))  # the worst alone does it most often
+    likely = [amount > 0 for amount in free]  # a cap mostly changes amounts, not products
     for size in range(1, len(caps) + 1):
         for active in combinations(caps, size):
             if size == 1 and _over(free, active[0]) <= 1:
@@ -312,7 +314,7 @@ def _under_caps(
                 [*column, *(heavy * row[j] / most for row, most in active)]
                 for j, column in enumerate(columns)
             ]
-            found = _best_subset(extended, wanted + [heavy] * size)
+            found = _best_subset(extended, wanted + [heavy] * size, likely)
             over = max(1.0, *(_over(found, cap) for cap in caps))
             if over > 1 + _BROKEN_BY_WEIGHT:
                 continue
@@ -334,12 +336,15 @@ def _distance(columns: list[list[float]], wanted: list[float], amounts: list[flo
     return float(sum(miss * miss for miss in missed))
 
 
-def _best_subset(columns: list[list[float]], wanted: list[float]) -> list[float]:
+def _best_subset(
+    columns: list[list[float]], wanted: list[float], likely: Sequence[bool] = ()
+) -> list[float]:
     """The best amounts of all subsets that need no negative amount.
 
-    Subsets grow by one column at a time with the Cholesky factor of their normal equations, so
-    that each costs one row of it; columns are scaled to length 1 first. The search stops where no
-    column left out would help (the conditions of Karush, Kuhn and Tucker).
+    An active set finds them, from the columns that are `likely` in the optimum on. Where it does
+    not settle, all subsets are tried: they grow by one column at a time with the Cholesky factor
+    of their normal equations, so that each costs one row of it, until no column left out would
+    help (the conditions of Karush, Kuhn and Tucker). Columns are scaled to length 1 first.
     """
     lengths = [sqrt(sum(map(mul, column, column))) for column in columns]
     units = [[v / length for v in c] for c, length in zip(columns, lengths, strict=True)]
@@ -347,6 +352,10 @@ def _best_subset(columns: list[list[float]], wanted: list[float]) -> list[float]
     right = [sum(map(mul, unit, wanted)) for unit in units]
     square = sum(map(mul, wanted, wanted))
     no_better, no_help = _NO_BETTER * square, _NO_HELP * sqrt(square)
+    begin = [j for j, is_likely in enumerate(likely) if is_likely]
+    settled = _active_set(gram, right, begin, no_help)
+    if settled is not None:
+        return [settled.get(j, 0.0) / length for j, length in enumerate(lengths)]
     by_promise = sorted(range(len(units)), key=lambda j: -right[j])
     best: list[float] = [0.0] * len(units)
     explained = 0.0
@@ -388,6 +397,61 @@ def _best_subset(columns: list[list[float]], wanted: list[float]) -> list[float]
 
     grow(0, [], [], [], 0.0)
     return [amount / length for amount, length in zip(best, lengths, strict=True)]
+
+
+def _active_set(
+    gram: list[list[float]], right: list[float], chosen: list[int], no_help: float
+) -> dict[int, float] | None:
+    """Amounts at the optimum by column: one column in or out at a time, from those `chosen`.
+
+    As Lawson and Hanson, without their care for ties: None where it does not settle, or where
+    columns depend on each other. What it finds meets the conditions of Karush, Kuhn and Tucker,
+    so it is the optimum.
+    """
+    for _ in range(_MOST_SWAPS):
+        amounts = _solved(
+            [[gram[i][j] for j in chosen] for i in chosen], [right[i] for i in chosen]
+        )
+        if amounts is None:
+            return None
+        least = min(range(len(chosen)), key=amounts.__getitem__, default=None)
+        if least is not None and amounts[least] < 0:
+            del chosen[least]
+            continue
+        steepest, slope = -1, no_help
+        for j, row in enumerate(gram):
+            if j not in chosen:
+                mine = right[j] - sum([row[i] * x for i, x in zip(chosen, amounts, strict=True)])
+                if mine > slope:
+                    steepest, slope = j, mine
+        if steepest < 0:
+            return dict(zip(chosen, amounts, strict=True))
+        chosen.append(steepest)
+    return None
+
+
+def _solved(square: list[list[float]], right: list[float]) -> list[float] | None:
+    """Solution of some equations by elimination, None where they depend on each other; in place."""
+    count = len(right)
+    for k in range(count):
+        pivot = square[k][k]
+        if pivot <= _DEPENDENT:
+            return None
+        for i in range(k + 1, count):
+            factor = square[i][k] / pivot
+            if factor:
+                square[i] = [a - factor * b for a, b in zip(square[i], square[k], strict=True)]
+                right[i] -= factor * right[k]
+    return _back_up(square, right)
+
+
+def _back_up(upper: list[list[float]], right: list[float]) -> list[float]:
+    """Solve an upper triangle, from the last row up; in place."""
+    for k in range(len(right) - 1, -1, -1):
+        right[k] /= upper[k][k]
+        for i in range(k):
+            right[i] -= upper[i][k] * right[k]
+    return right
 
 
 def _back(factor: list[list[float]], forward: list[float]) -> list[float]:

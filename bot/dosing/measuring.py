@@ -89,6 +89,57 @@ def _fits(use_ml: float) -> bool:
     return _USE_ML[0] <= use_ml <= _USE_ML[1]
 
 
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """How an amount is measured; the names are those of a dose.
+
+    Parameters
+    ----------
+    amount, unit : of product [g] or [mL]
+    measuring_step : of the scale or syringe, same unit
+    relative_error : of measuring it at once, k = 2 [1]
+    stock : what to do instead where that is too large, None where it need not or cannot be
+    batch_l : volume from which measuring at once would do [L]; None where it does already
+    """
+
+    amount: float
+    unit: str
+    measuring_step: float
+    relative_error: float
+    stock: Stock | None
+    batch_l: float | None
+
+
+def measured(
+    amount: float, unit: str, volume_l: float, *, step: float | None = None, stocks: bool = True
+) -> Measured:
+    """How to measure an amount for a volume with a tool.
+
+    Parameters
+    ----------
+    amount : above 0 [g] or [mL], as `unit`
+    unit : 'g' or 'ml'
+    volume_l : of the ready feed [L]
+    step : of the scale or syringe, None for a usual one
+    stocks : whether it may be kept dissolved
+
+    Returns
+    -------
+    Measured
+    """
+    used = step or (SCALE_STEP_G if unit == "g" else SYRINGE_STEP_ML)
+    error = relative_error(amount, used)
+    coarse = error > TOLERABLE_ERROR
+    return Measured(
+        amount=amount,
+        unit=unit,
+        measuring_step=used,
+        relative_error=error,
+        stock=stock_for(amount, unit, used) if coarse and stocks else None,
+        batch_l=larger_batch_l(volume_l, error) if coarse else None,
+    )
+
+
 def larger_batch_l(volume_l: float, error: float) -> float:
     """Volume [L] at which the same strength is weighed within the tolerable error."""
     return volume_l * error / TOLERABLE_ERROR

@@ -143,3 +143,25 @@ async def test_a_mix_is_held_to_the_most_sensitive_plant(mira: Grower) -> None:
 
 async def test_one_powder_is_no_mix(mira: Grower) -> None:
     assert (await mira.says(TUB, "best mix for bloom")).kind == "ask"
+
+
+@pytest.mark.parametrize(
+    "line", ["500 ml stock of blue tub", "stock 1:100 of blue tub", "blend my feeds for growth"]
+)
+async def test_more_lists_what_to_mind(mira: Grower, line: str) -> None:
+    await mira.says(
+        "my powder is 20-20-20, label 1 g per litre, call it blue tub",
+        "my powder is 15.5-0-0 + 19Ca, call it lime",
+    )
+    answer = await mira.says(line)
+    assert "more" in answer.choices
+    told = await mira.says("more")
+    assert told.kind == "cautions"
+    assert told.reply.splitlines() == [f"- {c.text}" for c in answer.cautions]
+    assert "Keep concentrates away from children and pets" in told.reply
+
+
+async def test_a_stock_of_a_feed_that_is_said_by_its_numbers(mira: Grower) -> None:
+    answer = await mira.says("500 ml stock of 20-20-20")
+    # complete powders at most 100 g/L: solubility.toml
+    assert (answer.details or {})["grams"] == pytest.approx(50)

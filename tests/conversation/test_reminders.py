@@ -515,3 +515,17 @@ async def test_nothing_of_it_is_shown_where_the_channel_sends(records: Records) 
     )
     answer = await Conversation(records).answer(incoming)
     assert "It is time" not in answer.reply
+
+
+async def test_where_a_day_is_given_all_that_is_due_on_it_has_come(records: Records) -> None:
+    mira = Talker(records)
+    await mira.says(LISBON, PHALS, "no", FLUSH)
+    night = datetime(2026, 7, 5, 2, 50, tzinfo=UTC)
+    incoming = Incoming(
+        text="my plants", person=mira.name, channel="test", said_at=night,
+        today=night.date(), pulls=True,
+    )  # fmt: skip
+    answer = await Conversation(records).answer(incoming)
+    assert "It is time: flush" in answer.reply
+    without = replace(incoming, today=None, said_at=night + timedelta(minutes=1))
+    assert "It is time" not in (await Conversation(records).answer(without)).reply

@@ -277,7 +277,7 @@ async def test_without_records_the_usual_is_taken_and_said(mira: Grower) -> None
     answer = await mira.says("brown root tips and a white crust on my phal")
     assert set(details(answer)["assumed"]) == {"pot_cm", "medium"}
     assert "a 12 cm pot of bark" in answer.reply
-    assert answer.choices == ["why"]
+    assert answer.choices == ["why", "more"]
 
 
 async def test_which_of_two_is_asked(mira: Grower) -> None:
@@ -354,3 +354,51 @@ def test_every_sign_question_cause_and_caution_has_words() -> None:
     wanted |= {f"ask-rescue-{code}" for code, sign in signs().items() if sign.ask}
     wanted |= {f"caution-{code}" for code in rescue_severities()}
     assert {code for code in wanted if not words.has(code.replace("_", "-"))} == set()
+
+
+# --- what was done before the signs were seen -----------------------------------------------------
+
+
+async def test_a_move_that_is_told_before_the_signs_is_written_down_too(mira: Grower) -> None:
+    answer = await mira.says(RUBY, "moved Ruby to the balcony, some leaves yellow")
+    assert answer.kind == "ask"
+    assert answer.reply.startswith("Ruby: now at balcony.")
+    plan = await mira.says("no")
+    assert plan.kind in ("ask", "rescue")
+    placed = await mira.says("my plants")
+    assert (placed.details or {})["plants"][0]["place"] == "balcony"
+
+
+async def test_a_place_that_only_tells_where_it_stands_moves_nothing(mira: Grower) -> None:
+    await mira.says(RUBY, "Ruby on the balcony has yellow leaves")
+    placed = await mira.says("my plants")
+    assert (placed.details or {})["plants"][0]["place"] is None
+
+
+@pytest.mark.parametrize(
+    ("text", "place"),
+    [
+        ("moved Ruby to the balcony, some leaves yellow", "balcony"),
+        ("Ruby moved to the kitchen yesterday and has brown root tips", "kitchen"),
+        ("some yellow leaves, moved Ruby to the balcony", None),
+        ("Ruby has brown root tips", None),
+    ],
+)
+def test_where_it_was_moved_is_told_with_the_signs(text: str, place: str | None) -> None:
+    found = read(text, "en", names=Names(plants=("Ruby",), places=("kitchen",))).order
+    assert found is not None
+    assert found.verb == "rescue"
+    assert found.place == place
+
+
+async def test_a_flush_of_a_plant_that_is_not_on_record_is_no_second_one(mira: Grower) -> None:
+    answer = await mira.says("brown root tips and white crust")
+    assert answer.reply.startswith("Flush it with")
+
+
+async def test_more_lists_all_its_cautions(mira: Grower) -> None:
+    answer = await mira.says(RUBY, "brown root tips and white crust on Ruby")
+    assert "more" in answer.choices
+    told = await mira.says("more")
+    assert told.kind == "cautions"
+    assert len(told.reply.splitlines()) == len(answer.cautions) > 3

@@ -363,3 +363,24 @@ async def test_hard_water_brings_enough(mira: Grower) -> None:
     answer = await mira.says(PHALS, TUB, REPORT, "do I lack calcium")
     assert figures(answer, "supplement")["missing_mg_l"]["Ca"]["high"] < 0
     assert "Nothing missing" in answer.reply
+
+
+# --- a dose too small for the scale ---------------------------------------------------------------
+
+
+async def test_a_supplement_too_small_for_the_scale_is_taken_from_a_stock(mira: Grower) -> None:
+    await mira.says(PHALS, TUB, CALMAG, "my water is rain", "my scale shows 0.1 g")
+    answer = await mira.says("how much cal mag for 1 l")
+    found = figures(answer, "supplement")
+    stock = found["stock"]
+    assert found["amount"] < 0.5  # on a 0.1 g scale off by more than 16 %
+    assert stock["product"] / stock["in_ml"] * stock["use_ml"] == pytest.approx(found["amount"])
+    assert "Dissolve" in answer.reply
+    large = await mira.says("how much cal mag for 20 l")
+    assert figures(large, "supplement")["stock"] is None
+    assert "Weigh it" in large.reply
+
+
+async def test_a_finer_scale_weighs_it_at_once(mira: Grower) -> None:
+    await mira.says(PHALS, TUB, CALMAG, "my water is rain", "my scale shows 0.001 g")
+    assert figures(await mira.says("how much cal mag for 1 l"), "supplement")["stock"] is None

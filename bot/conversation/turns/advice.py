@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 from functools import cache
 
@@ -38,8 +39,17 @@ def growth_on(plant: Plant, day: date) -> str | None:
     return plant.growth
 
 
-def state_of(plant: Plant, day: date, *, south: bool, too_salty: bool = False) -> PlantState:
-    """What is known of a plant on a day; `too_salty` by its log, see `pot_logs`."""
+@dataclass(frozen=True, slots=True)
+class Logged:
+    """What the log of a plant adds: salts by `pot_logs`, a pause by `rescue_log`."""
+
+    too_salty: bool = False
+    pause_days: int | None = None
+    resume_share: float | None = None
+
+
+def state_of(plant: Plant, day: date, *, south: bool, logged: Logged = Logged()) -> PlantState:
+    """What is known of a plant on a day."""
 
     def since(on: date | None) -> int | None:
         return None if on is None else max((day - on).days, 0)
@@ -57,14 +67,16 @@ def state_of(plant: Plant, day: date, *, south: bool, too_salty: bool = False) -
         days_since_repot=since(plant.last_repot_on),
         growth_days=since(plant.growth_since),
         types_rest=asleep and growth_on(plant, day) not in GROWING,
-        too_salty=too_salty,
+        too_salty=logged.too_salty,
+        pause_days=logged.pause_days,
+        resume_share=logged.resume_share,
     )
 
 
-def advice_for(plant: Plant, day: date, *, south: bool, too_salty: bool = False) -> Advice:
+def advice_for(plant: Plant, day: date, *, south: bool, logged: Logged = Logged()) -> Advice:
     """What a plant is due on a day."""
     return advise(
-        state_of(plant, day, south=south, too_salty=too_salty),
+        state_of(plant, day, south=south, logged=logged),
         month=day.month,
         season=season_of(day.month, south=south),
         south=south,
@@ -84,8 +96,8 @@ def reason(found: Reason, turn: Turn) -> str:
     return turn.words.say(code, weeks=found.weeks if found.weeks is not None else 0)
 
 
-def due(plant: Plant, turn: Turn, *, too_salty: bool = False) -> str:
+def due(plant: Plant, turn: Turn, *, logged: Logged = Logged()) -> str:
     """What a plant is due today, with the first reason."""
-    advice = advice_for(plant, turn.today, south=turn.south, too_salty=too_salty)
+    advice = advice_for(plant, turn.today, south=turn.south, logged=logged)
     what = turn.words.say(f"due-{advice.action}")
     return f"{what} ({reason(advice.reasons[0], turn)})" if advice.reasons else what

@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.conversation import answer as out
 from bot.conversation.turn import Turn
 from bot.conversation.turns.advice import genus_of
+from bot.conversation.turns.cautioning import with_cautions
 from bot.conversation.turns.shelf import analysis_of, title
 from bot.dosing.blending import Blend, blend, goal
 from bot.dosing.dose import ASSUMED_N_MG_L
@@ -120,7 +121,9 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
     lines.append(words.say("stock-for-the-bottle", label=text))
     answer = turn.tell("stock", lines, details={**details, "label": text})
     why = out.Why(rule="stock-most", factor=1.0, text=most, source=_SOLUBILITY)
-    return answer.model_copy(update={"why": [why, *_reasons(turn, "stock-limit", _SOLUBILITY)]})
+    return with_cautions(
+        turn, answer.model_copy(update={"why": [why, *_reasons(turn, "stock-limit", _SOLUBILITY)]})
+    )
 
 
 def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: float) -> out.Answer:
@@ -159,7 +162,9 @@ def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: f
         lines.append(words.say("stock-for-the-bottle", label=f"{made}: {text}"))
     turn = replace(turn, reading=replace(turn.reading, read_as=()))  # 1:100 is no label rate here
     answer = turn.tell("stock", lines, details=details)
-    return answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+    return with_cautions(
+        turn, answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+    )
 
 
 def _label(turn: Turn, label: BottleLabel) -> str:
@@ -218,7 +223,9 @@ async def together(turn: Turn) -> out.Answer:
         "can": [{"code": c.code, "sure": c.sure} for c in ready],
     }
     answer = turn.tell("stock", lines, details=details)
-    return answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+    return with_cautions(
+        turn, answer.model_copy(update={"why": _reasons(turn, "stock-apart", _CLASHES)})
+    )
 
 
 def _printed_percent(product: models.Product) -> float:
@@ -276,7 +283,7 @@ async def mix(turn: Turn) -> out.Answer:
                 text=words.say("why-blend", nutrient=name, mg_l=number(target.mg_l[name], 0)))
         for name, source in target.sources.items()
     ]  # fmt: skip
-    return answer.model_copy(update={"why": why})
+    return with_cautions(turn, answer.model_copy(update={"why": why}))
 
 
 def _ceiling(turn: Turn) -> float:

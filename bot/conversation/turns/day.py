@@ -10,7 +10,7 @@ from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_ahead
 from bot.conversation.turns.can import ASSUMED_CAN_L, CanPlan, can_plan, whom
 from bot.conversation.turns.groups import Group, groups_of
-from bot.conversation.turns.pot_logs import too_salty
+from bot.conversation.turns.pot_logs import logged
 from bot.records import log, memory
 from bot.records.kinds import EventKind
 from bot.records.models import Plant, Product
@@ -32,8 +32,8 @@ async def plan(turn: Turn) -> out.Answer:
     if not plants:
         return turn.ask("ask-which-plants")
     product = _product(turn, collection)
-    salty = await too_salty(turn, collection, plants, day)
-    groups = groups_of(plants, collection, product, day, turn, too_salty=salty)
+    known = await logged(turn, collection, plants, day)
+    groups = groups_of(plants, collection, product, day, turn, logged=known)
     can = can_plan(groups, collection, product, turn)
     await _keep(turn, groups, can, product, day)
     no_can = bool(can.parts) and (turn.owner is None or turn.owner.can_l is None)

@@ -264,6 +264,8 @@ def _what(event: Event, shelf: dict[int, Product], turn: Turn) -> str:
             facts.append("-".join(words.number(a) for a in details["analysis"]))
     elif event.kind is EventKind.READING and "runoff_ec_ms_cm" in details:
         facts.append(words.say("ec", ec=words.number(details["runoff_ec_ms_cm"])))
+    elif event.kind is EventKind.READING and "rescue" in details:
+        return words.say("event-rescue", cause=str(details["rescue"]).replace("_", "-"))
     elif event.kind is EventKind.GROWTH and event.after.get("growth"):
         facts.append(words.say(f"growth-{event.after['growth']}"))
     elif event.kind is EventKind.REPOT and event.after.get("medium"):

@@ -9,8 +9,9 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.ask import OnRecord, respond, understood
 from bot.conversation.collection import Collection, label, labels, load, pick
+from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
-from bot.conversation.turns import home, shelf
+from bot.conversation.turns import home, rescue_log, shelf
 from bot.conversation.turns.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
@@ -116,21 +117,19 @@ async def follow_up(turn: Turn) -> out.Answer:
 
 async def why(turn: Turn) -> out.Answer:
     """The steps of the last dose or other figure, with where each is from."""
-    told = turn.remembered.get("why")
-    last = _last(turn)
-    newest = told if isinstance(told, dict) and _counts_still(told, turn) else None
-    if newest is not None and (last is None or newest["said_at"] >= last["said_at"]):
-        last = newest
+    last = _newest(turn)
     if last is None or not last.get("why"):
         return turn.ask("ask-no-last")
     return turn.tell("why", [f"- {text} ({source})" for text, source in last["why"]])
 
 
 async def more(turn: Turn) -> out.Answer:
-    """All cautions of the last dose."""
-    last = _last(turn)
-    if last is None or not last.get("cautions"):
+    """All cautions of the last dose or other answer."""
+    last = _newest(turn)
+    if last is None:
         return turn.ask("ask-no-last")
+    if not last.get("cautions"):
+        return turn.say("cautions", "cautions-none")
     return turn.tell("cautions", [f"- {text}" for text in last["cautions"]])
 
 
@@ -143,18 +142,32 @@ def _last(turn: Turn) -> dict[str, Any] | None:
     return kept if isinstance(kept, dict) and _counts_still(kept, turn) else None
 
 
+def _newest(turn: Turn) -> dict[str, Any] | None:
+    """What was told last and counts still: a dose, or another answer with its reasons."""
+    told = turn.remembered.get("why")
+    last = _last(turn)
+    newest = told if isinstance(told, dict) and _counts_still(told, turn) else None
+    if newest is not None and (last is None or newest["said_at"] >= last["said_at"]):
+        return newest
+    return last
+
+
 def _counts_still(kept: dict[str, Any], turn: Turn) -> bool:
     said_at = datetime.fromisoformat(kept["said_at"])
     return turn.incoming.said_at - said_at <= FOLLOW_UP
 
 
 async def keep_why(turn: Turn, answer: out.Answer) -> out.Answer:
-    """Keep the reasons of an answer that is no dose, for 'why'."""
+    """Keep the reasons and cautions of an answer that is no dose, for 'why' and 'more'."""
     if not answer.why or answer.kind in ("dose", "no_feed", "ask"):
         return answer
     reasons = [[w.text, w.source] for w in answer.why]
-    await turn.keep(why={"said_at": turn.incoming.said_at.isoformat(), "why": reasons})
-    return answer.model_copy(update={"choices": [*answer.choices, "why"]})
+    cautions = [c.text for c in answer.cautions]
+    said_at = turn.incoming.said_at.isoformat()
+    await turn.keep(why={"said_at": said_at, "why": reasons, "cautions": cautions})
+    shown = SHOWN_CAUTIONS if answer.kind == "rescue" else 0
+    further = ["why", "more"] if len(cautions) > shown else ["why"]
+    return answer.model_copy(update={"choices": [*answer.choices, *further]})
 
 
 def _merged(turn: Turn, last: dict[str, Any], new: Reading) -> Reading:
@@ -260,6 +273,10 @@ async def _answered(turn: Turn, reading: Reading, collection: Collection) -> out
     )
     if answer.kind == "dose":
         answer = answer.model_copy(update={"details": {"known": _known(filled)}})
+        target = (reading.order or Order("dose")).target
+        recovers = await rescue_log.note(turn, pick(target, collection, turn.last_plants))
+        if recovers:
+            answer = answer.model_copy(update={"reply": f"{recovers}\n{answer.reply}"})
     if answer.kind in ("dose", "ask", "no_feed"):
         await _remember(turn, reading, answer)
     return answer

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection as Several
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import TypeAlias
 
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.advice import advice_for, genus_of, growth_on, reason, water_for
+from bot.conversation.turns.advice import Logged, advice_for, genus_of, growth_on, reason, water_for
 from bot.conversation.turns.shelf import analysis_of
 from bot.dosing.advice import Action
 from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
 from bot.dosing.plants import Genus
 from bot.dosing.pot_water import flush_volume_l
 from bot.dosing.season import season_of
+from bot.dosing.strength import NOTHING_SAID
 from bot.records.models import Plant, Product
 
 
@@ -53,19 +53,20 @@ def groups_of(
     day: date,
     turn: Turn,
     *,
-    too_salty: Several[int] = (),
+    logged: Mapping[int, Logged] | None = None,
 ) -> list[Group]:
     """The plants by what they get, strongest first; clear water before, nothing last.
 
-    `too_salty` are those whose pot passes its ceiling by its log, by their ids.
+    `logged` is what the logs of plants add, by their ids (`pot_logs.logged`).
     """
     gathered: dict[_Key, list[Plant]] = {}
     why: dict[_Key, dict[tuple[str, ...], list[Plant]]] = {}
     doses: dict[_Key, Dose] = {}
     kitchen = _Kitchen(collection, product, day, turn, {})
     for plant in plants:
-        advice = advice_for(plant, day, south=turn.south, too_salty=plant.id in too_salty)
-        dose = kitchen.dose(plant) if advice.action is Action.FEED else None
+        known = (logged or {}).get(plant.id, Logged())
+        advice = advice_for(plant, day, south=turn.south, logged=known)
+        dose = kitchen.dose(plant, known.resume_share) if advice.action is Action.FEED else None
         water = collection.water_of(plant)
         wet = advice.action is not Action.NOTHING
         key = (
@@ -117,15 +118,16 @@ class _Kitchen:
     turn: Turn
     known: dict[tuple[object, ...], Dose | None]
 
-    def dose(self, plant: Plant) -> Dose | None:
-        """What a litre for this plant takes; None where there is no product to dose."""
+    def dose(self, plant: Plant, share: float | None = None) -> Dose | None:
+        """What a litre for this plant takes, or a share of the usual; None without a product."""
         water = self.collection.water_of(plant)
-        key = (plant.genus, growth_on(plant, self.day), plant.medium, water.id if water else None)
+        key = (plant.genus, growth_on(plant, self.day), plant.medium, water.id if water else None,
+               share)  # fmt: skip
         if key not in self.known:
-            self.known[key] = self._work_out(plant, genus_of(plant))
+            self.known[key] = self._work_out(plant, genus_of(plant), share)
         return self.known[key]
 
-    def _work_out(self, plant: Plant, genus: Genus | None) -> Dose | None:
+    def _work_out(self, plant: Plant, genus: Genus | None, share: float | None) -> Dose | None:
         product = self.product
         if product is None:
             return None
@@ -145,6 +147,7 @@ class _Kitchen:
                     density_kg_l=product.density_kg_l,
                     label_rate=Rate(rate, str(product.label_unit or "g")) if rate else None,
                     label_from="product",
+                    strength=None if share is None else NOTHING_SAID.factor * share,
                     season=season_of(self.day.month, south=self.turn.south),
                     medium=plant.medium,
                     growth=growth_on(plant, self.day),

@@ -54,6 +54,8 @@ async def of_kind(
     listed = await waters.listing(told.session, told.owner_id, kind=kind)
     same = next((w for w in listed if (w.name or None) == name), None)
     known: dict[str, Any] = {k: v for k, v in figures.items() if v is not None}
+    if ions and same is not None and same.ions:
+        known = dict(figures)  # what followed from the report before goes with it
     if known or ions:
         known["ions"] = ions
     if same is None:

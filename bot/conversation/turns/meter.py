@@ -11,6 +11,7 @@ from bot.conversation.collection import names_in, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import doses
 from bot.conversation.turns.advice import genus_of
+from bot.conversation.turns.cautioning import with_cautions
 from bot.conversation.turns.refusing import impossible
 from bot.dosing.conductivity import EcRange
 from bot.dosing.dose import (
@@ -84,7 +85,7 @@ async def meter(turn: Turn) -> out.Answer:
     try:
         ec = reading_ms_cm(
             said.value,
-            _UNITS[unit],
+            _UNITS.get(unit, unit),
             scale=said.scale,
             temp_c=said.temp_c,
             compensated=said.compensated,
@@ -319,7 +320,9 @@ def _answer(
         "volume_l": volume_l,
     }
     answer = turn.tell("reading", lines, details=details)
-    return answer.model_copy(update={"why": _why(turn, said, mix, thinned=add_l > 0)})
+    return with_cautions(
+        turn, answer.model_copy(update={"why": _why(turn, said, mix, thinned=add_l > 0)})
+    )
 
 
 def _as_meant(found: Meaning, mix: Mix) -> bool:
@@ -348,7 +351,8 @@ def _thinning(found: Meaning, mix: Mix) -> tuple[float, float, bool]:
     by_product = max(found.product_g_l.high / mix.most_g_l - 1, 0.0)
     by_ec = water_to_add(1.0, found.reading.high, mix.ec_ceiling, thinner)
     add = max(by_product, by_ec)
-    return add, (found.reading.high + add * thinner) / (1 + add), purer
+    likely = thinner if purer or mix.estimated is None else mix.estimated.middle
+    return add, (found.reading.high + add * likely) / (1 + add), purer
 
 
 def _add_line(

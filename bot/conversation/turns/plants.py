@@ -10,8 +10,8 @@ from bot.conversation import answer as out
 from bot.conversation.collection import Collection, described, is_of, label, labels, pick
 from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns import shelf
-from bot.conversation.turns.advice import due
-from bot.conversation.turns.pot_logs import too_salty
+from bot.conversation.turns.advice import Logged, due
+from bot.conversation.turns.pot_logs import logged
 from bot.records import log, places, plants
 from bot.records.models import Plant
 from grammar import Names, PlantSaid, read
@@ -352,10 +352,10 @@ async def listing(turn: Turn) -> out.Answer:
         by_place.setdefault(collection.place_of(plant), []).append(plant)
     total = sum(p.count for p in shown)
     lines = [turn.words.say("plants-count", count=total, places=len(by_place))]
-    salty = await too_salty(turn, collection, shown, turn.today)
+    known = await logged(turn, collection, shown, turn.today)
     for place, standing in by_place.items():
         lines.append(turn.words.say("plants-place", place=place or "none"))
-        lines += _entries(standing, salty, turn)
+        lines += _entries(standing, known, turn)
     return turn.tell("plants", lines, details={"plants": [_row(p, collection) for p in shown]})
 
 
@@ -363,8 +363,8 @@ async def listing(turn: Turn) -> out.Answer:
 _LISTED = 8
 
 
-def _entries(standing: list[Plant], salty: frozenset[int], turn: Turn) -> list[str]:
-    dues = [due(p, turn, too_salty=p.id in salty) for p in standing]
+def _entries(standing: list[Plant], known: dict[int, Logged], turn: Turn) -> list[str]:
+    dues = [due(p, turn, logged=known.get(p.id, Logged())) for p in standing]
     if len(standing) <= _LISTED:
         return [f"- {_short(p, turn)}: {d}" for p, d in zip(standing, dues, strict=True)]
     by_due: dict[str, list[Plant]] = {}

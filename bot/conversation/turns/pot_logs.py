@@ -15,7 +15,8 @@ from sqlalchemy.orm import aliased
 
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.advice import advice_for, genus_of
+from bot.conversation.turns.advice import Logged, advice_for, genus_of
+from bot.conversation.turns.rescue_log import pauses
 from bot.conversation.turns.shelf import analysis_of, nitrogen_forms
 from bot.dosing.advice import BY_SALTS
 from bot.dosing.conductivity import MAX_READING_MS_CM, feed_ec_ms_cm
@@ -107,6 +108,21 @@ def _followed(pot: Pot, events: tuple[PotEvent, ...], start: PotState | None) ->
     return simulate(pot, events, start=start)[-1]
 
 
+async def logged(
+    turn: Turn, collection: Collection, plants: Sequence[Plant], day: date
+) -> dict[int, Logged]:
+    """What the logs of plants add to what they are due, by their ids; only where something does."""
+    salty = await too_salty(turn, collection, plants, day)
+    paused = await pauses(turn, plants, day)
+    found = {}
+    for plant_id in {*salty, *paused}:
+        pause = paused.get(plant_id)
+        left = pause.days_left(day) if pause is not None else 0
+        share = pause.share if pause is not None and not left else None
+        found[plant_id] = Logged(plant_id in salty, left or None, share)
+    return found
+
+
 async def too_salty(
     turn: Turn, collection: Collection, plants: Sequence[Plant], day: date
 ) -> frozenset[int]:
@@ -127,7 +143,7 @@ async def too_salty(
 
 def _would_flush(plant: Plant, turn: Turn, day: date) -> bool:
     """Whether salts could change what a plant is due: not where it rests or is flushed anyway."""
-    advice = advice_for(plant, day, south=turn.south, too_salty=True)
+    advice = advice_for(plant, day, south=turn.south, logged=Logged(too_salty=True))
     return any(reason.code == BY_SALTS for reason in advice.reasons)
 
 

@@ -42,7 +42,7 @@ async def newest_open(turn: Turn, *, and_new: bool = False) -> list[Ping]:
         for p in found
         if (and_new or p.id not in turn.just_pinged)
         and since <= _shown_ms(p)
-        and p.due_ms <= now_ms
+        and p.due_ms <= ms(turn.by_now)
     ]
     if not found:
         return []
@@ -147,7 +147,7 @@ async def _later(turn: Turn, opened: Sequence[Ping]) -> out.Answer:
     async with turn.writing() as told:
         for ping in opened:
             row = found[ping.reminder_id]
-            at = later_at(turn.incoming.said_at, row.zone)
+            at = later_at(turn.by_now, row.zone)
             kept = await pings.settle(
                 told.session, told.owner_id, ping.id, PingState.LATER, now_ms=ms(told.said_at)
             )

@@ -13,7 +13,7 @@ from bot.conversation.turns import day as days
 from bot.conversation.turns.advice import genus_of, growth_on
 from bot.conversation.turns.can import CanPlan, can_plan
 from bot.conversation.turns.groups import Group, groups_of
-from bot.conversation.turns.pot_logs import too_salty
+from bot.conversation.turns.pot_logs import logged
 from bot.conversation.turns.reminders_said import plants_of
 from bot.dosing.pot_water import flush_volume_l
 from bot.records import log
@@ -70,8 +70,8 @@ async def work_for(due: Sequence[Any], turn: Turn, on: date) -> Work:
     if not rest:
         return Work(flushed, asleep=asleep, mounted=mounted)
     product = _product(collection)
-    salty = await too_salty(turn, collection, rest, on)
-    groups = groups_of(rest, collection, product, on, turn, too_salty=salty)
+    known = await logged(turn, collection, rest, on)
+    groups = groups_of(rest, collection, product, on, turn, logged=known)
     can = can_plan(groups, collection, product, turn)
     return Work(flushed, tuple(groups), can, product, asleep, mounted)
 

@@ -9,9 +9,10 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, UnfitDay, day_past
+from bot.conversation.turns import rescue_log
 from bot.conversation.turns.advice import growth_on
 from bot.conversation.turns.doses import keep_why
-from bot.conversation.turns.plants import which
+from bot.conversation.turns.plants import move, which
 from bot.conversation.turns.rescue_plan import planned
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.rescue import (
@@ -27,13 +28,14 @@ from bot.dosing.rescue import (
     may_be_asked,
     most_questions,
     next_question,
+    plan,
 )
 from bot.dosing.season import season_of
 from bot.dosing.strength import BY_MEDIUM, NOTHING_SAID
 from bot.records import log
 from bot.records.kinds import CARE, EventKind
 from bot.records.models import Event, Plant
-from grammar import Reading
+from grammar import Order, Reading
 
 #: The log is read so far back [d]; older feeds no longer count.
 _LOOKED_BACK = 365
@@ -87,8 +89,22 @@ async def rescue(turn: Turn) -> out.Answer:
     order = turn.order
     if order.text and not order.signs:  # 'yes, they are soft', where nothing was asked
         return turn.say("help", "nothing-asked")
+    moved = await _moved(turn) if order.place else None
     told = Told(order.signs, {}, _said(turn), tuple(p.id for p in found), turn.incoming.text)
-    return await _judged(turn, told.denying(order.denied))
+    answer = await _judged(turn, told.denying(order.denied))
+    if moved is None:
+        return answer
+    reply = f"{moved.reply}\n{answer.reply}"
+    choices = list(dict.fromkeys((*answer.choices, *moved.choices)))
+    return answer.model_copy(update={"reply": reply, "choices": choices})
+
+
+async def _moved(turn: Turn) -> out.Answer:
+    """What was done before the signs were seen is written down first."""
+    order = turn.order
+    target = replace(order.target, place=None, traits=(), medium=None)
+    moving = Order("move", target=target, place=order.place, when=order.when)
+    return await move(replace(turn, reading=replace(turn.reading, order=moving, unknown=())))
 
 
 async def answered(turn: Turn) -> out.Answer | None:
@@ -163,7 +179,8 @@ async def _judged(turn: Turn, told: Told) -> out.Answer:
     question = None if settled else next_question(case)
     if question is not None:
         return _asking(turn, told, question.sign, plants)
-    return planned(turn, case, judgement, plants, told.said.get("genus"))
+    answer = planned(turn, case, judgement, plants, told.said.get("genus"))
+    return await rescue_log.write(turn, answer, plan(case), plants)
 
 
 def _case(told: Told, facts: Facts, plants: list[Plant], turn: Turn) -> Case:

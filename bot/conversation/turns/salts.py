@@ -8,6 +8,7 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, label, labels
 from bot.conversation.turn import Turn
+from bot.conversation.turns.cautioning import with_cautions
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.pot_logs import PotLog, pot_logs
 from bot.dosing.pot_salts import (
@@ -83,7 +84,7 @@ async def _salts(turn: Turn, collection: Collection, found: list[Plant]) -> out.
         lines.append(turn.words.say("salts-more", count=len(pots) - _MOST_TOLD))
     lines.append(turn.words.say("salts-measure"))
     answer = turn.tell("salts", lines, details={"pots": [_figures(f) for f in pots]})
-    return answer.model_copy(update={"why": [_why(turn)]})
+    return with_cautions(turn, answer.model_copy(update={"why": [_why(turn)]}))
 
 
 def _followed(turn: Turn, found: PotLog) -> Followed:
@@ -163,7 +164,7 @@ def _one(turn: Turn, f: Followed) -> out.Answer:
     lines.append(words.say("salts-from", entries=f.entries, water=number(f.water_ec, 2)))
     lines.append(words.say("salts-measure"))
     answer = turn.tell("salts", lines, details={"pots": [_figures(f)]})
-    return answer.model_copy(update={"why": [_why(turn)]})
+    return with_cautions(turn, answer.model_copy(update={"why": [_why(turn)]}))
 
 
 def _why(turn: Turn) -> out.Why:

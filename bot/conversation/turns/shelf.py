@@ -63,6 +63,10 @@ async def change(turn: Turn) -> out.Answer:
     if refusal is not None:
         return refusal
     product = await _named(turn)
+    rate = turn.reading.label_rate
+    by_volume = rate is not None and rate.unit == "ml" and turn.reading.form is None
+    if by_volume and (product.form == "powder" or product.label_unit is LabelUnit.GRAM):
+        return turn.ask("ask-form-unit")
     fields = {k: v for k, v in _fields(turn).items() if v is not None and k != "name"}
     if "extras" in fields:
         fields["extras"] = {**(product.extras or {}), **fields["extras"]}

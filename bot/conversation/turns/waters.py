@@ -8,15 +8,18 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.ask import OnRecord, answer_to, worked_out
 from bot.conversation.collection import pick
+from bot.conversation.replies import measure_line
 from bot.conversation.turn import Turn
 from bot.conversation.turns import doses, home
 from bot.conversation.turns.advice import genus_of
+from bot.conversation.turns.cautioning import with_cautions
 from bot.conversation.turns.meter import volume
 from bot.conversation.turns.refusing import impossible, shown
 from bot.conversation.turns.shelf import analysis_of, nitrogen_forms, title
 from bot.dosing.conductivity import MAX_CHARGE_IMBALANCE
 from bot.dosing.dose import ASSUMED_DENSITY_KG_L, ASSUMED_N_MG_L, pure_water_ec_ms_cm
 from bot.dosing.label import elemental_percent
+from bot.dosing.measuring import Measured, measured
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
 from bot.dosing.plants import Genus, of_name
 from bot.dosing.strength import most_sensitive
@@ -319,11 +322,18 @@ def _finding(turn: Turn, finding: Finding) -> str:
         "suits-finding",
         quantity=finding.quantity,
         value=_shown(turn, finding.quantity, finding.value),
+        caco3=_caco3(turn, finding),
         good=_shown(turn, finding.quantity, Range(limits[0], limits[0])) if finding.limits
         else "none",
         most=_shown(turn, finding.quantity, Range(limits[1], limits[1])) if finding.limits
         else "none",
     )  # fmt: skip
+
+
+def _caco3(turn: Turn, finding: Finding) -> str:
+    """A hardness or an alkalinity in mg/l of calcium carbonate, as most reports have it."""
+    low, high = (turn.words.number(v, 0) for v in finding.value)
+    return low if low == high else f"{low}–{high}"
 
 
 def _tap_share(known: Known, bad: list[Finding]) -> float | None:
@@ -465,6 +475,7 @@ async def supplement(turn: Turn) -> out.Answer:
         details |= {
             "product": title(used, turn), "g_l": found.product_g_l,
             "amount": found.product_g_l / _grams_in_unit(used) * volume_l,
+            "stock": _stock_figures(turn, found, used, volume_l),
             "total_ec_ms_cm": found.total_ec, "limited_by": found.limited_by,
             "wanted_g_l": found.wanted_g_l,
             "left_mg_l": {e: {"low": r.low, "high": r.high} for e, r in found.left_mg_l.items()},
@@ -472,7 +483,7 @@ async def supplement(turn: Turn) -> out.Answer:
     answer = turn.tell("supplement", lines, details=details)
     why = [_why(turn, "supplement.target", g.source, element=e, mg_l=turn.words.number(g.target, 0))
            for e, g in gaps.items()]  # fmt: skip
-    return answer.model_copy(update={"why": why})
+    return with_cautions(turn, answer.model_copy(update={"why": why}))
 
 
 def _supplement_meant(turn: Turn) -> Product | None:
@@ -547,6 +558,26 @@ def _best(
     return dose, product
 
 
+def _stock_figures(
+    turn: Turn, found: Supplement, product: Product, volume_l: float
+) -> dict[str, float] | None:
+    """The stock that a dose too small for the scale is taken from; None where it is not."""
+    amount = found.product_g_l / _grams_in_unit(product) * volume_l
+    stock = _measuring(turn, product, amount, volume_l).stock if amount > 0 else None
+    if stock is None:
+        return None
+    return {"product": stock.product_amount, "in_ml": stock.in_ml, "use_ml": stock.use_ml}
+
+
+def _measuring(turn: Turn, product: Product, amount: float, volume_l: float) -> Measured:
+    """How so much of a product is measured with the tools on record."""
+    unit, owner = ("ml" if product.form == "liquid" else "g"), turn.owner
+    step = None
+    if owner is not None:
+        step = owner.syringe_step_ml if unit == "ml" else owner.scale_step_g
+    return measured(amount, unit, volume_l, step=step)
+
+
 def _dose_lines(
     turn: Turn,
     dose: tuple[Supplement, Product] | None,
@@ -561,7 +592,9 @@ def _dose_lines(
     amount = found.product_g_l / _grams_in_unit(product) * volume_l
     if amount <= 0:
         code = found.limited_by.replace("_", "-")
-        return [words.say(f"supplement-no-room-{code}" if code else "supplement-none", kind="both")]
+        both = "both" if len(short) > 1 else next(iter(short))
+        return [words.say(f"supplement-no-room-{code}" if code else "supplement-none", kind=both)]
+    how = _measuring(turn, product, amount, volume_l)
     lines = [
         words.say(
             "supplement-dose",
@@ -574,7 +607,8 @@ def _dose_lines(
                  if found.brings_mg_l.get(e)]
             ),
             ec=number(found.total_ec),
-        )
+        ),
+        measure_line(how, words),
     ]  # fmt: skip
     if found.limited_by:
         lines.append(words.say(f"supplement-cut-{found.limited_by.replace('_', '-')}"))

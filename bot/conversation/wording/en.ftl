@@ -340,6 +340,14 @@ event-fed = fed
 event-clear = clear water
 event-flush = flush
 event-reading = runoff measured
+event-rescue = judged ill: { $cause ->
+    [root-rot] root rot
+    [salt-burn] salt burn
+    [thirst] thirst
+    [cold] cold
+    [old-age] old age
+   *[unclear] not clear of what
+}
 event-added = added
 event-repot = repotted
 event-growth = growth noted
@@ -882,6 +890,12 @@ reason-flush-mounted = { $weeks ->
    *[other] { $weeks } weeks without clear water
 }
 reason-flush-salts = salts over its limit by the log
+reason-rescue = { $weeks ->
+    [0] recovers, no feed for some days yet
+    [one] recovers, no feed for a week yet
+   *[other] recovers, no feed for { $weeks } weeks yet
+}
+reason-rescue-resume = weaker, after its rescue
 reason-types-rest = some of its kind rest now: tell me the species
 reason-not-yet = not yet its turn
 reason-plant-unknown = kind unknown, careful
@@ -1100,7 +1114,24 @@ rescue-assumed = Taken for the water: { $what ->
     [medium] a pot of bark.
    *[both] a { $pot } cm pot of bark.
 } Tell me the right one, and ask again.
+rescue-logged = Written down: the plan gives it no feed until { $day }.
+rescue-still = { $plants } recovers: no feed until { $day }. Give clear water instead.
+rescue-remind = remind me to look at { $plant } on { $day } { $month ->
+    [m1] january
+    [m2] february
+    [m3] march
+    [m4] april
+    [m5] may
+    [m6] june
+    [m7] july
+    [m8] august
+    [m9] september
+    [m10] october
+    [m11] november
+   *[m12] december
+}
 rescue-say-flushed = flushed { $plant }
+cautions-none = Nothing more to mind here.
 caution-never-feed-burnt-roots = Never feed damaged roots: wait for new tips.
 caution-keep-apart = Rot spreads with splashing water: keep it apart.
 caution-clean-blade = A clean blade for each plant.
@@ -1339,8 +1370,8 @@ suits-usable-poor = Usable at best{ $plants ->
 }, perhaps not good.
 suits-finding = { $quantity ->
     [ec_ms_cm] EC { $value } mS/cm
-    [hardness_mg_l_caco3] Hardness { $value } °dH
-    [alkalinity_mg_l_caco3] Alkalinity { $value } °dH
+    [hardness_mg_l_caco3] Hardness { $value } °dH ({ $caco3 } mg/l CaCO3)
+    [alkalinity_mg_l_caco3] Alkalinity { $value } °dH ({ $caco3 } mg/l CaCO3)
     [na_mg_l] Sodium { $value } mg/l
     [cl_mg_l] Chloride { $value } mg/l
     [sar] Sodium adsorption ratio { $value }
