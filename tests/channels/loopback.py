@@ -152,7 +152,8 @@ class Request:
     made: int | None = None
 
 
-Answering = Callable[[str, dict[str, Any]], web.Response | None]
+#: A response instead of ours; "drop" ends the connection, "slow" says nothing for a second.
+Answering = Callable[[str, dict[str, Any]], web.Response | str | None]
 
 
 @dataclass
@@ -239,6 +240,11 @@ class Loopback:
             self.refused.append(str(error))
             return _error(400, f"Bad Request: {error}")
         failed = self.fail(method, values) if self.fail is not None else None
+        if isinstance(failed, str):
+            if failed == "drop" and request.transport is not None:
+                request.transport.close()
+            await asyncio.sleep(1.0 if failed == "slow" else 0.0)
+            return _error(504, "Gateway Timeout")
         if failed is not None:
             return failed
         return await self._served(method, values)

@@ -30,6 +30,7 @@ import pytest
 from aiohttp import web
 from sqlalchemy import func, insert, make_url, select, text, update
 
+from bot.channels.telegram import requests
 from bot.records import Records, open_records
 from bot.records.kinds import OwnerKind, PingState, ReminderKind, ReminderState
 from bot.records.models import Inbox, Outbox, Owner, Ping, Reminder
@@ -171,15 +172,22 @@ async def test_no_ping_is_lost_and_few_come_twice_when_processes_are_killed(
         lambda: flood(1),
         lambda: error(500, "Internal Server Error"),
         lambda: error(502, "Bad Gateway"),
+        lambda: "drop",
+        lambda: "slow",
     ],
-    ids=["429", "500", "502"],
+    ids=["429", "500", "502", "dropped", "timeout"],
 )
 async def test_a_messenger_that_fails_now_and_then_gets_every_ping_once(
-    databases: Databases, loopback: Loopback, fault: Callable[[], web.Response]
+    databases: Databases,
+    loopback: Loopback,
+    fault: Callable[[], web.Response | str],
+    monkeypatch: pytest.MonkeyPatch,
 ) -> None:
+    monkeypatch.setattr(requests, "_USUAL_S", 0.3)
+    monkeypatch.setattr(requests, "_GRACE_S", 0.2)
     asked = 0
 
-    def fail(method: str, values: dict[str, Any]) -> web.Response | None:
+    def fail(method: str, values: dict[str, Any]) -> web.Response | str | None:
         nonlocal asked
         asked += method == "sendMessage"
         return fault() if method == "sendMessage" and asked % 4 == 1 else None

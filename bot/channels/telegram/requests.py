@@ -8,6 +8,8 @@ from telegram.request import BaseRequest, RequestData
 
 _USUAL_S = 10.0
 _UPLOAD_S = 30.0
+#: For what comes before and after the answer [s].
+_GRACE_S = 5.0
 
 
 class Requests(BaseRequest):
@@ -54,7 +56,7 @@ class Requests(BaseRequest):
             raise RuntimeError("the requests are not open")
         usual = _UPLOAD_S if request_data is not None and request_data.multipart_data else _USUAL_S
         wait = read_timeout if isinstance(read_timeout, int | float) else usual
-        timeout = aiohttp.ClientTimeout(total=float(wait) + 5, sock_connect=5)
+        timeout = aiohttp.ClientTimeout(total=float(wait) + _GRACE_S, sock_connect=5)
         data: aiohttp.FormData | dict[str, str] | None = None
         if request_data is not None and request_data.multipart_data:
             data = aiohttp.FormData()

@@ -43,7 +43,7 @@ log = logging.getLogger("sinkside.telegram")
 WORKERS = 16
 SENDERS = 32
 #: Reminders that are promised in one transaction.
-REMINDERS = 20
+REMINDERS = 50
 #: One long poll [s], and the wait after one that failed [s].
 POLL_S = 30
 _POLL_AGAIN_S = 3.0
