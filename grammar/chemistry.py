@@ -16,7 +16,8 @@ def salts(facts: Facts) -> Order | None:
 
 def stock(facts: Facts) -> Order | None:
     """A stock solution of products: 'make 500 ml stock of blue tub', 'stock 1:100'."""
-    if not facts.has("stock") or facts.rest.genera or facts.target.named:
+    asked = facts.has("stock") or facts.starts("concentrate")
+    if not asked or facts.rest.genera or facts.target.named:
         return None
     return Order("stock", products=facts.products)
 

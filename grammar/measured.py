@@ -194,6 +194,7 @@ def meter(words: Words, tokens: list[Token], found: list[Mark]) -> tuple[MeterSa
         elif unit or end >= len(words.raws) or not _measures(starts, words.raws[end]):
             water = unit and _behind_water(words.raws, index, starts, by_place)
             unit = unit or _unheard_unit(words, index + 1, starts)
+            value = -value if index and _negative(words.raws, index) else value
             (of_waters if water else values).append((index, value, unit))
     chosen = _shown(values, found) or _shown(of_waters, found)
     if chosen is not None:

@@ -87,7 +87,7 @@ def test_every_room_that_stands_is_looked_at() -> None:
 
 
 def test_an_import_against_the_arrows_would_be_found(tmp_path: Path) -> None:
-    found = imported(ROOT / "bot" / "conversation" / "ask.py")
+    found = imported(ROOT / "bot" / "conversation" / "answering.py")
     assert {room_of(module) for module in found} >= {"grammar", "bot.dosing", "bot.conversation"}
 
 

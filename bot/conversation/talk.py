@@ -12,7 +12,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import answer as out
 from bot.conversation import reminding
-from bot.conversation.ask import answer_to, respond, understood
+from bot.conversation.answering import answer_to, respond, understood
 from bot.conversation.collection import (
     Collection,
     Seen,

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import answer as out
-from bot.conversation.ask import Setting, answer_to, asking
+from bot.conversation.answering import Setting, answer_to, asking
 from bot.conversation.collection import Collection
 from bot.conversation.wording import Wording
 from bot.records import Records, log, memory, owners

@@ -7,7 +7,7 @@ from datetime import UTC, datetime, time
 from typing import Any, cast
 
 from bot.conversation import answer as out
-from bot.conversation.ask import NEEDS_RECORDS, Setting
+from bot.conversation.answering import NEEDS_RECORDS, Setting
 from bot.conversation.turn import Incoming, Turn
 from bot.conversation.turns import bottles, meter, rescue, waters
 from bot.conversation.wording import wording

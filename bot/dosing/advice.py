@@ -29,6 +29,7 @@ BY_SALTS = "flush.salts"
 BY_MODEL = "well-mixed pot, FAO Irrigation and Drainage Paper 29; ceilings in pot_salts.toml, ours"
 #: How long a rescue leaves a plant without feed, and what it begins with.
 BY_RESCUE = "rescue.toml"
+RESUME = "rescue.resume"
 #: The rest's own source in the almanac is taken.
 _OF_GENUS = "genus"
 
@@ -276,9 +277,11 @@ def _feed(state: PlantState, day: _Day) -> Advice:
     else:
         first = Reason(f"season.{day.season}", None, COMMON)
     if state.resume_share is not None and state.resume_share < 1:
-        steps.append(Step("rescue.resume", state.resume_share, BY_RESCUE))
+        steps.append(Step(RESUME, state.resume_share, BY_RESCUE))
     reasons = {first.code: first}
-    for step in steps[1:]:  # the first is the strength itself
+    for step in sorted(
+        steps[1:], key=lambda s: s.rule != RESUME
+    ):  # the first is the strength itself
         # that a seedling is one is said once, with the factor
         code = f"growth.{step.rule}" if f"growth.{step.rule}" == first.code else step.rule
         reasons[code] = Reason(code, step.factor, step.source)

@@ -388,6 +388,6 @@ def _index_per_n(offer: Offer) -> tuple[float, float] | None:
     if grams is None or n <= 0:
         return None
     known = salt_indices()
-    low = sum(percent * known[salt].low for salt, percent in offer.salts.items())
-    high = sum(percent * known[salt].high for salt, percent in offer.salts.items())
+    low = sum(percent / 100 * known[salt].low for salt, percent in offer.salts.items())
+    high = sum(percent / 100 * known[salt].high for salt, percent in offer.salts.items())
     return low * grams / n, high * grams / n

@@ -133,6 +133,8 @@ def reading_ms_cm(
     """
     if compensated is False and temp_c is None:
         raise Impossible("meter-temperature")
+    if value < 0:
+        raise Impossible("reading-negative", value=value)
     found = []
     for as_shown in _as_shown(value, unit, scale):
         temps = {True: (25.0,), False: (temp_c,), None: (25.0, temp_c)}[compensated]

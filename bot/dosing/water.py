@@ -321,7 +321,8 @@ def read_report(report_mg_l: Mapping[str, float]) -> Report:
     Raises
     ------
     ValueError
-        For another symbol, a negative or endless amount, or sodium above that of sea water.
+        For another symbol, a negative or endless amount, sodium above that of sea water, or a
+        hardness or alkalinity that no fresh water has.
     """
     told = {symbol.lower(): mg_l for symbol, mg_l in report_mg_l.items()}
     try:
@@ -337,6 +338,7 @@ def read_report(report_mg_l: Mapping[str, float]) -> Report:
                 for quantity, value in water.known().items()
                 if quantity not in _ONLY_IF_TOLD or fields_told.issuperset(_RESTS_ON[quantity])
             }
+            _check_known(sure)
             return Report(water, sure, water.imbalance, explained=True)
         missing, imbalance = 0.0, water.imbalance
     amounts = {_FIELD[symbol]: mg_l for symbol, mg_l in told.items()}
@@ -350,7 +352,15 @@ def read_report(report_mg_l: Mapping[str, float]) -> Report:
             values = _tried(quantity, amounts, left_out, abs(missing))
             if values:
                 known[quantity] = Range(min(values), max(values))
+    _check_known(known)
     return Report(None, known, imbalance, explained=bool(left_out) or not missing)
+
+
+def _check_known(known: Known) -> None:
+    """No fresh water is so hard: a report in another unit."""
+    for quantity in ("hardness_mg_l_caco3", "alkalinity_mg_l_caco3"):
+        if quantity in known:
+            check_figure(quantity, known[quantity].low)
 
 
 def _told_in_part(amounts: Mapping[str, float], missing_meq_l: float) -> dict[str, Range]:
@@ -431,7 +441,7 @@ def types_of_water(quantity: str, value: float, *, soft: bool = False) -> list[W
     ValueError
         For a value where no fresh water lies.
     """
-    _check_figure(quantity, value)
+    check_figure(quantity, value)
     waters = [Water(**t.mg_l) for t in water_types()]
     if soft:
         waters = [softened(w) for w in waters]
@@ -521,7 +531,8 @@ def _both(first: Range, second: Range) -> Range:
     return Range(low, high) if low <= high else first
 
 
-def _check_figure(name: str, value: float) -> None:
+def check_figure(name: str, value: float) -> None:
+    """Refuse an EC [mS/cm], a hardness or an alkalinity [mg/L CaCO3] that no fresh water has."""
     if name == "ec_ms_cm" and not 0 <= value <= MAX_EC_MS_CM:
         raise Impossible("water-ec-range", ec=value, most=MAX_EC_MS_CM)
     if name != "ec_ms_cm" and not 0 <= value <= MAX_HARDNESS_MG_L_CACO3:

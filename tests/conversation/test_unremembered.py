@@ -7,7 +7,8 @@ from datetime import date
 import pytest
 
 from bot.conversation.answer import Answer
-from bot.conversation.ask import NEEDS_RECORDS, TOPICS, Setting, ask
+from bot.conversation.answering import NEEDS_RECORDS, TOPICS
+from bot.conversation.ask import Setting, ask
 from bot.conversation.talk import HANDLERS
 from bot.conversation.unremembered import _HANDLERS
 

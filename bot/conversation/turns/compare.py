@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.ask import MOST_L
+from bot.conversation.answering import MOST_L
 from bot.conversation.turn import Turn
 from bot.conversation.turns.shelf import candidate, title
 from bot.dosing.comparing import (

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.ask import OnRecord, respond, understood
+from bot.conversation.answering import OnRecord, respond, understood
 from bot.conversation.collection import Collection, label, labels, load, pick
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn

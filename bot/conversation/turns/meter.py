@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.ask import OnRecord, asking, worked_out
+from bot.conversation.answering import OnRecord, asking, worked_out
 from bot.conversation.collection import names_in, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import doses

@@ -8,7 +8,8 @@ from datetime import datetime, timedelta
 from bot.conversation import answer as out
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
-from bot.conversation.turns.reminders_answers import ms, newest_open, next_lines
+from bot.conversation.turns.reminders_answers import next_lines
+from bot.conversation.turns.reminders_open import ms, newest_open
 from bot.conversation.turns.reminders_rules import moment
 from bot.conversation.turns.reminders_said import plants_of
 from bot.conversation.turns.reminders_work import rests

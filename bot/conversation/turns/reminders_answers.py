@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime, timedelta
 
 from bot.conversation import answer as out
 from bot.conversation.collection import labels
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
 from bot.conversation.turns import day as days
+from bot.conversation.turns.reminders_open import ms, newest_open, shown_ms
 from bot.conversation.turns.reminders_rules import moment
 from bot.conversation.turns.reminders_said import comes, what
 from bot.conversation.turns.reminders_work import work_for
@@ -19,43 +19,6 @@ from bot.records.models import Ping, Plant, Reminder
 from bot.reminders.quiet import later as later_at
 from bot.reminders.rhythm import Due as Moment
 from bot.reminders.rhythm import to_local
-
-#: A ping can be answered for so long (ours).
-OPEN_FOR = timedelta(days=14)
-#: Where a channel cannot send, pings are numbered by the moment they were shown [ms].
-_A_MOMENT = 10**12
-
-
-async def newest_open(turn: Turn, *, and_new: bool = False) -> list[Ping]:
-    """The pings of the last message that got no answer yet.
-
-    Those that come with this very answer were not seen yet; `and_new` where they count too.
-    """
-    if turn.owner is None:
-        return []
-    now_ms = ms(turn.incoming.said_at)
-    async with turn.records.reading() as session:
-        found = await pings.unanswered(session, turn.owner_id, since_ms=0)
-    since = now_ms - _ms_of(OPEN_FOR)
-    found = [
-        p
-        for p in found
-        if (and_new or p.id not in turn.just_pinged)
-        and since <= _shown_ms(p)
-        and p.due_ms <= ms(turn.by_now)
-    ]
-    if not found:
-        return []
-    newest = max(found, key=lambda p: p.id)
-    if newest.message_id is None:
-        return [p for p in found if p.message_id is None and p.due_ms >= newest.due_ms]
-    return [p for p in found if p.message_id == newest.message_id]
-
-
-def _shown_ms(ping: Ping) -> int:
-    """When it was shown, as far as is known; otherwise when it was due."""
-    moment_ms = ping.message_id or 0
-    return moment_ms if moment_ms > _A_MOMENT else ping.due_ms
 
 
 async def done(turn: Turn) -> out.Answer:
@@ -113,7 +76,7 @@ def _plan_is_newer(turn: Turn, opened: Sequence[Ping]) -> bool:
     ids = {i for g in kept["groups"].values() for i in g["ids"]}
     if turn.incoming.tapped_at is not None or not ids - set(kept["ticked"]):
         return False
-    pinged_ms = max(map(_shown_ms, opened))
+    pinged_ms = max(map(shown_ms, opened))
     return turn.recalled_at is not None and ms(turn.recalled_at) > pinged_ms
 
 
@@ -183,11 +146,3 @@ async def _reminders_of(turn: Turn, opened: Sequence[Ping]) -> list[Reminder]:
             await reminders.get(session, turn.owner_id, number)
             for number in dict.fromkeys(p.reminder_id for p in opened)
         ]
-
-
-def ms(at: datetime) -> int:
-    return round(at.timestamp() * 1000)
-
-
-def _ms_of(span: timedelta) -> int:
-    return round(span.total_seconds() * 1000)

@@ -11,7 +11,7 @@ from bot.conversation.collection import names_in
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn, UnfitDay
 from bot.conversation.turns.reminders import last_done, line
-from bot.conversation.turns.reminders_answers import newest_open
+from bot.conversation.turns.reminders_open import newest_open
 from bot.conversation.turns.reminders_pause import occurrence_of, pause, quiet_hours, resume
 from bot.conversation.turns.reminders_rules import (
     at_day,

@@ -180,7 +180,7 @@ def _due_line(turn: Turn, f: Followed) -> str:
     if _state(f) == "water":
         return words.say("salts-due-water", water=words.number(f.water_ec, 2))
     if due is None:
-        return ""
+        return words.say("salts-due-none")
     if due.reason is FlushReason.OVER_CEILING:
         on = max(due.on, turn.today)
         return words.say("salts-due-over", day=words.day(on, turn.today), now="no")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.ask import LEAST_PER_LITRE, MOST_PER_LITRE
+from bot.conversation.answering import LEAST_PER_LITRE, MOST_PER_LITRE
 from bot.conversation.collection import Collection, pick
 from bot.conversation.turn import Turn
 from bot.dosing.choice import Candidate, choose

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.ask import OnRecord, answer_to, worked_out
+from bot.conversation.answering import OnRecord, answer_to, worked_out
 from bot.conversation.collection import pick
 from bot.conversation.replies import measure_line
 from bot.conversation.turn import Turn
@@ -33,6 +33,7 @@ from bot.dosing.water import (
     Suitability,
     Water,
     blend_to,
+    check_figure,
     estimate,
     read_report,
     suitability,
@@ -62,6 +63,11 @@ _USUAL_CAN_L = 5.0
 async def told(turn: Turn) -> out.Answer:
     """Put a water on record: by its ions where a report was sent, else by its figures."""
     if not turn.order.ions:
+        try:
+            for name, value in _said(turn).items():
+                check_figure(name, value)
+        except ValueError as error:
+            return impossible(turn, error)
         return await home.water(turn)
     if turn.order.report_unit:
         return turn.ask("ask-report-unit")

@@ -895,7 +895,7 @@ reason-rescue = { $weeks ->
     [one] recovers, no feed for a week yet
    *[other] recovers, no feed for { $weeks } weeks yet
 }
-reason-rescue-resume = weaker, after its rescue
+reason-rescue-resume = weaker after its rescue, and only if it shows new tips
 reason-types-rest = some of its kind rest now: tell me the species
 reason-not-yet = not yet its turn
 reason-plant-unknown = kind unknown, careful
@@ -948,6 +948,7 @@ salts-due-month = { $now ->
     [yes] A month without clear water was up { $day }: flush it now.
    *[no] The monthly flush is due { $day }.
 }
+salts-due-none = Flush it once a month, and whenever what runs out is over that limit.
 salts-due-water = Your water of { $water } mS/cm is too salty to flush it with: take rain or reverse osmosis water.
 salts-flush = A flush: pour { $first } of clear water through, wait { $rest } minutes, then { $others } more. That leaves about { $after } mS/cm{ $reaches ->
     [yes] .
@@ -1248,6 +1249,7 @@ refuse-solution-strong = That is too strong to work out. Send the ready feed, no
 refuse-nutrients-many = { $mg_l } mg/l is more than water can hold. Look at the label again.
 refuse-temperature = Water of { $temp } °C cannot be. Send 0 to 50 °C, like: my meter says 0.9 mS at 18 °C.
 refuse-reading-range = { $ec } mS/cm cannot be: { $most } is more than sea water. If your meter shows µS/cm, send it like: my meter says 900 µS.
+refuse-reading-negative = No meter shows { $value } of anything. Rinse it, measure again and send it like: my meter says 0.9 mS.
 refuse-meter-temperature = A meter that does not correct to 25 °C needs the temperature. Send it like: my meter says 0.9 mS at 18 °C.
 refuse-meter-unit = { $unit } is no unit I know. Meters show mS/cm, µS/cm or ppm: send it like: my meter says 0.9 mS.
 refuse-hardly-conducts = This feed hardly conducts, as urea does: no meter can tell its strength. Weigh it.
