@@ -362,8 +362,8 @@ def test_a_label_that_only_one_salt_makes_has_the_index_of_that_salt(name: str) 
     assert found is not None
     low, high = found
     entry = salt_indices()[name]
-    # the label is taken as rounded to half a per cent: so much of another salt may be in it, and half
-    # a per cent of potassium is one per cent of potassium chloride
+    # the label is taken as rounded to half a per cent: so much of another salt may be in it, and
+    # half a per cent of potassium is one per cent of potassium chloride
     assert low == pytest.approx(entry.low, abs=3)
     assert high == pytest.approx(entry.high, abs=3)
     assert low <= entry.low * 1.001

@@ -150,7 +150,7 @@ def test_a_meter_without_correction_is_corrected_as_by_the_table(ec: float, temp
         (1.0, "bars", {}, "meter-unit: unit bars"),
         (1.0, "ppm", {"scale": 550}, "scale of 550"),
         (900.0, "mS/cm", {}, "reading-range: ec 900.0, most 60.0"),
-        (-1.0, "mS/cm", {}, "reading-range"),
+        (-1.0, "mS/cm", {}, "reading-negative"),
         (1.0, "mS/cm", {"temp_c": 60.0}, "temperature: temp 60"),
         (1.0, "mS/cm", {"temp_c": 60.0, "compensated": True}, "temperature: temp 60"),
         (1.0, "mS/cm", {"compensated": False}, "meter-temperature"),

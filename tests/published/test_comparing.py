@@ -5,7 +5,14 @@ from __future__ import annotations
 import pytest
 
 from bot.dosing.choice import Candidate
-from bot.dosing.comparing import FEED_L, Compared, Offer, compare, nutrients_per_money
+from bot.dosing.comparing import (
+    FEED_L,
+    Compared,
+    Offer,
+    compare,
+    nutrients_per_money,
+    salt_index_per_n,
+)
 from bot.dosing.label import OXIDE_FACTOR
 from grammar.units import to_canonical
 
@@ -77,7 +84,15 @@ def _liquid_for_nitrogen(inputs: Inputs) -> float:
     return gallons * float(inputs["nitrogen"]) / _nitrogen_in_feed_pounds()
 
 
+def _salt_index_per_n(inputs: Inputs) -> float:
+    label = Candidate(inputs["salt"], (inputs["n"], 0, 0), form="powder")
+    found = salt_index_per_n(Offer(label, salts={inputs["salt"]: 100.0}))
+    assert found is not None
+    return found[0]
+
+
 RESULTS: dict[str, Result] = {
+    "salt_index_per_n": _salt_index_per_n,
     "cost_of_nitrogen": _cost_of_nitrogen,
     "cost_of_phosphate": _cost_of_phosphate,
     "nutrient_in_pack": _nutrient_in_pack,

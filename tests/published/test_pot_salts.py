@@ -8,6 +8,7 @@ from datetime import date, timedelta
 import pytest
 
 from bot.dosing.pot_salts import Pot, between, pot_of, start_of, steady_state
+from bot.dosing.pot_water import flush_volume_l, pot_volume_l
 
 from .checks import Check, Inputs, Result, published
 
@@ -65,7 +66,12 @@ def _days_to_half(inputs: Inputs) -> float:
     return 7 * (pot.held_l / 2) / (pot.held_l - after_a_week)
 
 
+def _flush_pot_volumes(inputs: Inputs) -> float:
+    return flush_volume_l(inputs["pot_cm"]) / pot_volume_l(inputs["pot_cm"])
+
+
 RESULTS: dict[str, Result] = {
+    "flush_pot_volumes": _flush_pot_volumes,
     "runoff_ec": _runoff_ec,
     "quarter_ec": _quarter_ec,
     "root_zone_factor": _root_zone_factor,
