@@ -518,10 +518,11 @@ async def test_a_spoilt_file_is_refused_or_harmless(
         spoilt = json.loads(json.dumps(document))
         at: Any = spoilt
         # Walk to some value, and put another one in its place.
-        for step in way:
+        for place, step in enumerate(way, 1):
             keys = list(at) if isinstance(at, dict) else list(range(len(at)))
             key = keys[step % len(keys)]
-            if step % 10 == 0 or not isinstance(at[key], dict | list) or not at[key]:
+            here = step % 10 == 0 or place == len(way)
+            if here or not isinstance(at[key], dict | list) or not at[key]:
                 break
             at = at[key]
         at[key] = value
