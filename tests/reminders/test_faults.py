@@ -38,10 +38,10 @@ from tests.channels.chatting import served
 from tests.channels.loopback import Loopback, Request, error, flood
 from tests.records.records_kit import Databases
 
-KILLS = int(os.environ.get("SINKSIDE_KILLS", "8"))
+KILLS = int(os.environ.get("SINKSIDE_KILLS", "6"))
 #: How long the database is away [s].
-AWAY_S = float(os.environ.get("SINKSIDE_AWAY_S", "6"))
-PINGS = int(os.environ.get("SINKSIDE_PINGS", "250"))
+AWAY_S = float(os.environ.get("SINKSIDE_AWAY_S", "4"))
+PINGS = int(os.environ.get("SINKSIDE_PINGS", "120"))
 ROOT = Path(__file__).parents[2]
 CREATED = datetime(2026, 3, 1, tzinfo=UTC)
 FIRST_CHAT = 1000
