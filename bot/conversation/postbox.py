@@ -7,6 +7,7 @@ written, the answer that is promised and that the update is done are kept togeth
 from __future__ import annotations
 
 import hashlib
+import logging
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager, suppress
@@ -36,6 +37,8 @@ __all__ = [
     "Settled",
     "Work",
 ]
+
+log = logging.getLogger("sinkside")
 
 #: How long a claim holds [ms]: longer than any update takes, short enough to wait for.
 CLAIM_MS = 60_000
@@ -301,18 +304,26 @@ class Postbox:
                 found = await pings.due(session, self._channel, now_ms=at, most=most)
                 due = [reminding.reckon(owner, at) for owner in found]
                 await pings.promise(session, [p for one in due for p in one.promised])
+            failed: list[reminding.Due] = []
             for one in due:
                 if not one.pinging:
                     continue
-                answer = await self._conversation.ping(one, records)
-                for letter in await write(work, one.owner.address.external_id, answer):
-                    work.send(
-                        replace(
-                            letter, answers={"pings": [one.owner.owner_id, one.ping_ids]}, rank=1
-                        )
-                    )
+                try:
+                    answer = await self._conversation.ping(one, records)
+                    letters = await write(work, one.owner.address.external_id, answer)
+                except DatabaseProblem:
+                    raise
+                except Exception:  # whatever broke, the others are reminded
+                    log.exception("a ping could not be put into words")
+                    failed.append(one)
+                    continue
+                answers = {"pings": [one.owner.owner_id, one.ping_ids]}
+                for letter in letters:
+                    work.send(replace(letter, answers=answers, rank=1))
             async with records.closing() as session:
                 await post.promise(session, self.source, work.letters, now_ms=at)
+                for one in failed:
+                    await pings.note_failed(session, one.owner.owner_id, one.ping_ids, now_ms=at)
         return len(found)
 
     async def clear_out(self) -> None:

@@ -6,12 +6,13 @@ adds the reverse of the last batch that was not reversed yet.
 
 from __future__ import annotations
 
+import json
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
-from sqlalchemy import ColumnElement, Row, exists, or_, select
+from sqlalchemy import ColumnElement, Row, Text, cast, exists, func, or_, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
@@ -23,9 +24,8 @@ from .models import Event, Place, Plant, Product, Water
 from .values import MAX_ID, Unfit, checked
 
 __all__ = [
-    "Entry", "Passed", "Said", "Undone", "anything", "begin", "entries", "history", "last_batch",
-    "newest",
-    "passed_from", "record", "undo",
+    "Entry", "Passed", "Poured", "Said", "Undone", "anything", "begin", "entries", "history",
+    "last_batch", "newest", "passed_from", "poured", "record", "undo",
 ]  # fmt: skip
 
 
@@ -34,6 +34,26 @@ class Undone:
     """What `undo` reversed: the entries of one utterance, first to last."""
 
     events: tuple[Event, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Poured:
+    """Entries of one utterance that are alike but for their plants.
+
+    `told` is what was said of them, as the database holds it (JSON).
+    """
+
+    kind: EventKind
+    on: date
+    product_id: int | None
+    told: str | None
+    plant_ids: tuple[int, ...]
+
+    @property
+    def details(self) -> dict[str, Any]:
+        """What was said of it."""
+        details = json.loads(self.told) if self.told else {}
+        return details if isinstance(details, dict) else {}
 
 
 async def begin(
@@ -260,6 +280,47 @@ async def entries(
 ) -> list[Event]:
     """Return what stands in the owner's log; as `history`, for everything the owner has."""
     return await _standing_entries(session, (Event.owner_id == owner_id,), since, kinds, limit)
+
+
+async def poured(
+    session: AsyncSession, owner_id: int, *, since: date, until: date, only: int | None = None
+) -> list[Poured]:
+    """Return what was given and read of plants, by day and then as said.
+
+    Gathered by utterance in the database: 'fed everything' comes back as one row.
+
+    Parameters
+    ----------
+    session
+        Any session of the records.
+    owner_id
+        The owner.
+    since, until
+        The first and the last day.
+    only
+        Of this plant; None for all.
+    """
+    details = cast(Event.payload["details"], Text)
+    whom = func.aggregate_strings(cast(Event.plant_id, Text), ",")
+    query = (
+        select(Event.kind, Event.on, Event.product_id, details, whom)
+        .where(
+            Event.owner_id == owner_id,
+            Event.on >= since,
+            Event.on <= until,
+            Event.kind.in_(CARE),
+            Event.plant_id.is_not(None),
+            *_standing(),
+        )
+        .group_by(Event.batch, Event.kind, Event.on, Event.product_id, details)
+        .order_by(Event.on, func.min(Event.id))
+    )
+    if only is not None:
+        query = query.where(Event.plant_id == only)
+    return [
+        Poured(kind, on, product_id, told, tuple(map(int, ids.split(","))))
+        for kind, on, product_id, told, ids in await session.execute(query)
+    ]
 
 
 async def _standing_entries(

@@ -9,7 +9,7 @@ import pytest
 
 from bot.channels.telegram.serving import Service
 from bot.records import Records
-from tests.channels.chatting import Chat, served
+from tests.channels.chatting import GROUP, IDA, Chat, served
 from tests.channels.loopback import Loopback
 from tests.records.records_kit import Databases
 
@@ -32,6 +32,13 @@ async def service(sqlite_records: Records, loopback: Loopback) -> AsyncIterator[
 @pytest.fixture
 def chat(service: Service, sqlite_records: Records, loopback: Loopback) -> Chat:
     return Chat(loopback, sqlite_records)
+
+
+@pytest.fixture
+def club(service: Service, sqlite_records: Records, loopback: Loopback) -> Chat:
+    """A group with one administrator."""
+    loopback.members[(GROUP, IDA.id)] = "administrator"
+    return Chat(loopback, sqlite_records, GROUP)
 
 
 @pytest.fixture

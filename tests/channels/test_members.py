@@ -8,8 +8,6 @@ from typing import Any
 import pytest
 
 from bot.channels.telegram.carrying import LATE_CALL
-from bot.channels.telegram.serving import Service
-from bot.records import Records
 from tests.channels.chatting import (
     GROUP,
     IDA,
@@ -24,13 +22,6 @@ from tests.channels.chatting import (
     text,
 )
 from tests.channels.loopback import Loopback
-
-
-@pytest.fixture
-def club(service: Service, sqlite_records: Records, loopback: Loopback) -> Chat:
-    loopback.members[(GROUP, IDA.id)] = "administrator"
-    return Chat(loopback, sqlite_records, GROUP)
-
 
 VANDAS, PHALS = "/dose add 3 vandas in bark, greenhouse", "/dose add 2 phals in bark, kitchen"
 

@@ -5,21 +5,12 @@ from __future__ import annotations
 import asyncio
 import time
 
-import pytest
 from sqlalchemy import func, select, update
 
-from bot.channels.telegram.serving import Service
-from bot.records import Records
 from bot.records.kinds import EventKind, PingState
 from bot.records.models import Event, Ping, Reminder
 from tests.channels.chatting import GROUP, IDA, MIRA, TOM, Chat, buttons, text
-from tests.channels.loopback import Loopback, Request
-
-
-@pytest.fixture
-def club(service: Service, sqlite_records: Records, loopback: Loopback) -> Chat:
-    loopback.members[(GROUP, IDA.id)] = "administrator"
-    return Chat(loopback, sqlite_records, GROUP)
+from tests.channels.loopback import Request
 
 
 async def pinged(chat: Chat) -> Request:

@@ -28,23 +28,25 @@ class Grower:
         """As a channel tells it."""
         return self.administers
 
+    def incoming(self, line: str) -> Incoming:
+        """A line as it comes in."""
+        return Incoming(
+            text=line,
+            person=self.name,
+            channel="test",
+            said_at=self.now,
+            today=self.now.date(),
+            group=self.group,
+            open_file=self.files.get,
+            may_set=self.may_set if self.group is not None else None,
+        )
+
     async def says(self, *lines: str) -> Answer:
         """Say some lines; the answer is that to the last."""
         answer = None
         for line in lines:
             self.now += timedelta(minutes=1)
-            answer = await Conversation(self.records).answer(
-                Incoming(
-                    text=line,
-                    person=self.name,
-                    channel="test",
-                    said_at=self.now,
-                    today=self.now.date(),
-                    group=self.group,
-                    open_file=self.files.get,
-                    may_set=self.may_set if self.group is not None else None,
-                )
-            )
+            answer = await Conversation(self.records).answer(self.incoming(line))
         assert answer is not None
         return answer
 

@@ -220,3 +220,15 @@ async def test_where_the_hardness_alone_is_known_the_water_is_a_range(mira: Grow
     # 8 dH makes 0.26 to 0.71 by the types of water: a purer water leaves more to the feed
     assert found["high"] == pytest.approx(ends[0]["product_g_l"]["high"], rel=0.03)
     assert found["low"] == pytest.approx(ends[1]["product_g_l"]["low"], rel=0.03)
+
+
+async def test_a_question_of_ours_gave_out_no_dose(records: Records) -> None:
+    mira = Grower(records)
+    told = await mira.says(
+        "my tap is 0.3 mS", "my powder is 20-20-20, label 1 g per litre, call it blue tub",
+        "2 foo", "my meter says 0.9",
+    )  # fmt: skip
+    assert told.kind == "reading"
+    assert "dose I gave" not in told.reply
+    told = await mira.says("1 l for a phal", "my meter says 0.9")
+    assert "dose I gave" in told.reply

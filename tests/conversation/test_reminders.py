@@ -9,7 +9,6 @@ from typing import Any
 import pytest
 
 from bot.conversation import reminding
-from bot.conversation.answer import Answer
 from bot.conversation.talk import Conversation
 from bot.conversation.turn import Incoming
 from bot.records import Records, pings
@@ -27,29 +26,9 @@ LISBON = "I live in Porto"
 class Talker(Grower):
     """As a grower, in a channel that cannot send: what is due comes before the next answer."""
 
-    administers: bool | None = None
-
-    async def says(self, *lines: str) -> Answer:
-        """Say some lines; the answer is that to the last."""
-        answer = None
-        for line in lines:
-            self.now += timedelta(minutes=1)
-            answer = await Conversation(self.records).answer(
-                Incoming(
-                    text=line,
-                    person=self.name,
-                    channel="test",
-                    said_at=self.now,
-                    group=self.group,
-                    may_set=self._may if self.administers is not None else None,
-                    pulls=True,
-                )
-            )
-        assert answer is not None
-        return answer
-
-    async def _may(self) -> bool:
-        return bool(self.administers)
+    def incoming(self, line: str) -> Incoming:
+        """As a grower's, on the clock of where they live."""
+        return replace(super().incoming(line), today=None, pulls=True)
 
     def at(self, day: str, clock: str = "10:00") -> Talker:
         """Go to a moment [UTC]."""

@@ -50,6 +50,12 @@ async def test_a_dose_for_it_says_so_first(mira: Grower) -> None:
     assert not (await mira.says("2 l for a phal")).reply.startswith("Ruby recovers")
 
 
+async def test_a_dose_for_all_on_record_says_so_first(mira: Grower) -> None:
+    await mira.says(RUBY, TUB, ILL)
+    answer = await mira.later(days=7).says("5 l")
+    assert answer.reply.startswith("Ruby recovers: no feed until")
+
+
 async def test_the_first_feed_after_it_is_weaker_and_the_next_is_not(mira: Grower) -> None:
     await mira.says(RUBY, TUB, "my water is rain", ILL, "clear water for Ruby")
     mira.later(days=27)

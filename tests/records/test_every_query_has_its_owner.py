@@ -104,6 +104,7 @@ READS: dict[str, Call] = {
     "log.anything": log.anything,
     "log.passed_from": lambda s, o: log.passed_from(s, o, 1, limit=1_000),
     "log.history": lambda s, o: log.history(s, o, 1, since=TODAY, kinds=[EventKind.FED]),
+    "log.poured": lambda s, o: log.poured(s, o, since=TODAY, until=TODAY),
     "log.entries": lambda s, o: log.entries(s, o, since=TODAY),
     "memory.recall": lambda s, o: memory.recall(s, o, "anna"),
     "owners.find": lambda s, _: owners.find(s, ADDRESS),

@@ -31,6 +31,9 @@ from aiohttp import web
 from sqlalchemy import func, insert, make_url, select, text, update
 
 from bot.channels.telegram import requests
+from bot.conversation.answer import Answer
+from bot.conversation.reminding import Due
+from bot.conversation.talk import Conversation
 from bot.records import Records, open_records
 from bot.records.kinds import OwnerKind, PingState, ReminderKind, ReminderState
 from bot.records.models import Inbox, Outbox, Owner, Ping, Reminder
@@ -318,4 +321,26 @@ async def test_a_full_disk_loses_nothing_and_is_named(
         await all_sent(records, loopback, 60)
     assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1] * 40
     assert len(caplog.records) < 60  # it says so now and then, not as fast as it can
+    await records.close()
+
+
+async def test_a_ping_that_cannot_be_put_into_words_holds_up_no_other(
+    databases: Databases, loopback: Loopback, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    really = Conversation.ping
+
+    async def ping(self: Conversation, due: Due, records: Records) -> Answer:
+        if due.owner.owner_id == 2:
+            raise RuntimeError("out of luck")
+        return await really(self, due, records)
+
+    monkeypatch.setattr(Conversation, "ping", ping)
+    records = await open_records(await databases.migrated())
+    await store(records, 3, just_now_ms())
+    async with served(records, loopback, receives=False):
+        await all_sent(records, loopback, 20)
+    assert sorted(r.values["chat_id"] for r in loopback.of("sendMessage")) == [1001, 1003]
+    async with records.reading() as session:
+        states = list(await session.scalars(select(Ping.state).order_by(Ping.owner_id)))
+    assert states == [PingState.SENT, PingState.FAILED, PingState.SENT]
     await records.close()

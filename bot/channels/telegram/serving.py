@@ -386,8 +386,9 @@ class Service:
             try:
                 due_ms = await self.postbox.next_due_ms()
                 if due_ms is not None and due_ms <= now_ms():
-                    idle_s = 0.0
-                    if await self.postbox.remind(self._carrier.ping, REMINDERS):
+                    found = await self.postbox.remind(self._carrier.ping, REMINDERS)
+                    idle_s = 0.0 if found else _TURN_S  # another process is at it
+                    if found:
                         self._pings.woken.set()
                 elif due_ms is not None:
                     idle_s = min(_LOOK_S, (due_ms - now_ms()) / 1000)

@@ -258,7 +258,8 @@ def mix_talked_of(turn: Turn) -> tuple[Reading, OnRecord, bool]:
         reading = _merged(turn, last, reading)
     reading = replace(reading, volume_l=reading.volume_l or 1.0)
     filled, on_record = _filled(turn, reading, turn.collection)
-    return filled, on_record, last is not None and not (order.products or turn.reading.analysis)
+    given = last is not None and bool(last["why"])  # a question of ours gave nothing out
+    return filled, on_record, given and not (order.products or turn.reading.analysis)
 
 
 # --- with what is on record ---------------------------------------------------------------------
@@ -273,8 +274,8 @@ async def _answered(turn: Turn, reading: Reading, collection: Collection) -> out
     )
     if answer.kind == "dose":
         answer = answer.model_copy(update={"details": {"known": _known(filled)}})
-        target = (reading.order or Order("dose")).target
-        recovers = await rescue_log.note(turn, pick(target, collection, turn.last_plants))
+        _, plants, _ = _counted(turn, reading, collection)
+        recovers = await rescue_log.note(turn, plants)
         if recovers:
             answer = answer.model_copy(update={"reply": f"{recovers}\n{answer.reply}"})
     if answer.kind in ("dose", "ask", "no_feed"):
@@ -327,12 +328,11 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
     words = turn.words
     used: list[str] = []
     notes: list[str] = []
-    product = _product(turn, reading, collection)
+    product, plants, asleep = _counted(turn, reading, collection)
     own_rate = reading.label_rate is not None
     if product is not None:
         reading = _with_product(reading, product)
         used.append(shelf.described(product, turn))
-    plants, asleep = _plants(turn, reading, collection, from_shelf=product is not None)
     if asleep:
         notes.append(words.say("on-record-asleep", plants=labels(asleep, words)))
     if plants:
@@ -364,6 +364,16 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         water=_reported(water, turn.reading),
         lines=tuple(lines),
     )
+
+
+def _counted(
+    turn: Turn, reading: Reading, collection: Collection
+) -> tuple[Product | None, list[Plant], list[Plant]]:
+    """What on record a dose is for: the product, the plants awake, and those asleep."""
+    product = _product(turn, reading, collection)
+    if product is not None:
+        reading = _with_product(reading, product)
+    return product, *_plants(turn, reading, collection, from_shelf=product is not None)
 
 
 def _product(turn: Turn, reading: Reading, collection: Collection) -> Product | None:

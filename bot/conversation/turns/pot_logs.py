@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 from functools import lru_cache
 from typing import Any
-
-from sqlalchemy import Text, cast, exists, func, select
-from sqlalchemy.ext.asyncio import AsyncSession
-from sqlalchemy.orm import aliased
 
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
@@ -41,8 +36,8 @@ from bot.dosing.pot_salts import (
     unknown_start_ec_ms_cm,
     wet_ec,
 )
-from bot.records.kinds import EventKind
-from bot.records.models import Event, Plant, Product, Water
+from bot.records import log
+from bot.records.models import Plant, Product, Water
 
 #: A log is followed so far back [d]: of salts half a year old a sixth at most is left in a pot that
 #: is watered weekly; ours.
@@ -51,7 +46,6 @@ LOOKED_BACK = 182
 ASSUMED_WATER_EC = 0.4
 #: Strength of a feed that was logged without one [1]: the usual at every watering.
 _ASSUMED_STRENGTH = 0.25
-_KINDS = (EventKind.FED, EventKind.CLEAR, EventKind.FLUSH, EventKind.READING)
 #: Logs whose end is kept in memory, those asked for last.
 _KEPT_LOGS = 4096
 
@@ -160,69 +154,16 @@ async def pot_logs(
     only = potted[0].id if len(potted) == 1 else None
     until = min(day, turn.today)
     async with turn.records.reading() as session:
-        poured = await _poured(
+        poured = await log.poured(
             session, turn.owner_id, since=min(begins.values()), until=until, only=only
         )
     reckoner = _Reckoner(collection)
-    rows: dict[int, list[_Poured]] = {p.id: [] for p in potted}
+    rows: dict[int, list[log.Poured]] = {p.id: [] for p in potted}
     for pour in poured:
         for plant_id in pour.plant_ids:
             if plant_id in rows and pour.on >= begins[plant_id]:
                 rows[plant_id].append(pour)
     return [reckoner.log_of(p, rows[p.id], begins[p.id], south=turn.south) for p in potted]
-
-
-# --- what stands in the log ----------------------------------------------------------------------
-
-
-@dataclass(frozen=True, slots=True)
-class _Poured:
-    """Entries of one utterance that are alike but for their plants."""
-
-    kind: EventKind
-    on: date
-    product_id: int | None
-    told: str | None
-    plant_ids: tuple[int, ...]
-
-    @property
-    def details(self) -> dict[str, Any]:
-        """What was said of it."""
-        details = json.loads(self.told) if self.told else {}
-        return details if isinstance(details, dict) else {}
-
-
-async def _poured(
-    session: AsyncSession, owner_id: int, *, since: date, until: date, only: int | None
-) -> list[_Poured]:
-    """What was given and read, by day and then as said; `only` of one plant.
-
-    Gathered by utterance in the database: 'fed everything' comes back as one row.
-    """
-    reversal = aliased(Event)
-    undone = exists().where(reversal.owner_id == Event.owner_id, reversal.reverses == Event.id)
-    details = cast(Event.payload["details"], Text)
-    whom = func.aggregate_strings(cast(Event.plant_id, Text), ",")
-    query = (
-        select(Event.kind, Event.on, Event.product_id, details, whom)
-        .where(
-            Event.owner_id == owner_id,
-            Event.on >= since,
-            Event.on <= until,
-            Event.kind.in_(_KINDS),
-            Event.plant_id.is_not(None),
-            Event.reverses.is_(None),
-            ~undone,
-        )
-        .group_by(Event.batch, Event.kind, Event.on, Event.product_id, details)
-        .order_by(Event.on, func.min(Event.id))
-    )
-    if only is not None:
-        query = query.where(Event.plant_id == only)
-    return [
-        _Poured(kind, on, product_id, told, tuple(map(int, ids.split(","))))
-        for kind, on, product_id, told, ids in await session.execute(query)
-    ]
 
 
 # --- as the model takes it -----------------------------------------------------------------------
@@ -238,7 +179,7 @@ class _Reckoner:
     waters: dict[int | None, float] = field(default_factory=dict)
     pots: dict[tuple[Any, ...], Pot] = field(default_factory=dict)
 
-    def log_of(self, plant: Plant, rows: list[_Poured], since: date, *, south: bool) -> PotLog:
+    def log_of(self, plant: Plant, rows: list[log.Poured], since: date, *, south: bool) -> PotLog:
         water = self.collection.water_of(plant)
         key = water.id if water is not None else None
         if key not in self.waters:
@@ -256,13 +197,13 @@ class _Reckoner:
             feeding_class, "repot" if repotted else "",
         )  # fmt: skip
 
-    def _event(self, row: _Poured, water_ec: float) -> PotEvent | None:
+    def _event(self, row: log.Poured, water_ec: float) -> PotEvent | None:
         key = (row.kind, row.on, row.product_id, row.told, water_ec)
         if key not in self.events:
             self.events[key] = self._worked_out(row, water_ec)
         return self.events[key]
 
-    def _worked_out(self, row: _Poured, water_ec: float) -> PotEvent | None:
+    def _worked_out(self, row: log.Poured, water_ec: float) -> PotEvent | None:
         kind = PotEventKind(str(row.kind))
         if kind is PotEventKind.READING:
             ec = row.details.get("runoff_ec_ms_cm")
@@ -272,7 +213,7 @@ class _Reckoner:
             return PotEvent(row.on, kind, water_ec)
         return PotEvent(row.on, kind, min(water_ec + self._feed_ec(row), MAX_READING_MS_CM))
 
-    def _feed_ec(self, row: _Poured) -> float:
+    def _feed_ec(self, row: log.Poured) -> float:
         key = (row.product_id, row.told)
         if key not in self.feeds:
             product = next((p for p in self.collection.products if p.id == row.product_id), None)
