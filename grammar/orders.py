@@ -61,7 +61,7 @@ def find(
     """
     facts = Facts(Words(folded, raws, lexicon, marks(raws, lexicon, names)), understand)
     order = _wanted(facts)
-    mended, slips = _mended(facts, only_where_and_when=order is not None)
+    mended, slips = _mended(facts, order)
     if slips:
         again = Facts(Words(folded, mended, lexicon, marks(mended, lexicon, names)), understand)
         meant = _wanted(again)
@@ -79,7 +79,7 @@ def _wanted(facts: Facts) -> Order | None:
     return order
 
 
-def _mended(facts: Facts, *, only_where_and_when: bool) -> tuple[list[Raw], list[ReadAs]]:
+def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]:
     """The words with slips for words of the records put right, and what was read as what.
 
     Where it is clear what is wanted, only places and days are put right: a further word may be
@@ -89,9 +89,10 @@ def _mended(facts: Facts, *, only_where_and_when: bool) -> tuple[list[Raw], list
     kept = facts.named | facts.new_name[1]
     mended = list(facts.raws)
     slips: list[ReadAs] = []
-    paced = not only_where_and_when or facts.has("remind")
+    only_where_and_when = order is not None
+    paced = order is None or order.verb in reminding.VERBS or facts.has("remind")
     for index, raw in enumerate(facts.raws):
-        known = index in kept or raw.text in lexicon.rhythm_words
+        known = index in kept or (paced and raw.text in lexicon.rhythm_words)
         word = order_slip(raw, lexicon) if not known else None
         if word is not None and only_where_and_when:
             node = lexicon.orders.next.get(word)

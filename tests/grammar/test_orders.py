@@ -312,3 +312,19 @@ def test_what_people_say_to_the_records() -> None:
     wrong = {m["text"] for m in lines if order(m["text"]).verb != m["verb"]}
     assert wrong == MISSED
     assert len(lines) == 150
+
+
+@pytest.mark.parametrize("text", ["what's on tomorow", "plan tmrw", "whats on tomorrow"])
+def test_a_day_is_no_less_a_day_for_a_slip(text: str) -> None:
+    found = read(text, "en", names=Names()).order
+    assert found is not None
+    assert (found.verb, found.when and found.when.value) == ("plan", -1)
+
+
+def test_days_of_a_plan_are_not_those_of_a_rhythm() -> None:
+    plan = read("what's on sundays", "en", names=Names()).order
+    assert plan is not None
+    assert (plan.verb, plan.when and plan.when.kind) == ("plan", "weekday")
+    water = read("water the phals on sundays", "en", names=Names()).order
+    assert water is not None
+    assert water.verb == "remind"
