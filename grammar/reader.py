@@ -3,18 +3,24 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from grammar.context import settle
+from grammar.detect import heard, likeliest
 from grammar.interpret import interpret
 from grammar.lexicon import Lexicon, languages, load
+from grammar.mixed import Other, mixed
 from grammar.order import Names
 from grammar.orders import find
 from grammar.parser import parse
 from grammar.reading import Problem, ReadAs, Reading, Unknown
-from grammar.scan import Folded, Raw, fold, raws_of, typed
+from grammar.scan import Folded, Raw, Token, fold, raws_of, typed
 from grammar.spelling import Guess, guess
 
+#: The language of a message without words, from somebody we do not know yet.
+_DEFAULT = "en"
 #: Longer messages are not about one watering [characters].
 LONGEST = 2000
 #: Each slip costs one more parse; a message with more of them is another language.
@@ -27,14 +33,22 @@ _HIDDEN = re.compile(
 
 
 def read(
-    text: str, language: str | None = None, *, measure: str = "us", names: Names | None = None
+    text: str,
+    language: str | None = None,
+    *,
+    usual: str | None = None,
+    among: Sequence[str] | None = None,
+    measure: str = "us",
+    names: Names | None = None,
 ) -> Reading:
     """What a message says about a feeding, and what is unclear in it.
 
     Parameters
     ----------
     text : one message, as typed
-    language : code of a lexicon, or None to find out
+    language : code of the one lexicon to read it with, or None to find out
+    usual : the language this person uses otherwise: it decides where the words do not
+    among : the languages that come into question, None for all that have a lexicon
     measure : 'us' or 'imperial', for a gallon, quart, pint or fluid ounce without a country
     names : what is on record; None where nothing is kept, and no order is looked for
 
@@ -48,53 +62,79 @@ def read(
     FileNotFoundError
         For a language without a lexicon.
     """
+    code = language or usual or _DEFAULT
     if len(text) > LONGEST:
         problem = Problem("too_long", f"{len(text)}")
-        return Reading(text=text[:80], language=language or "en", problems=(problem,))
+        return Reading(text=text[:80], language=code, problems=(problem,))
     if _HIDDEN.search(text):
         problem = Problem("hidden_characters", "")
-        return Reading(text=text, language=language or "en", problems=(problem,))
+        return Reading(text=text, language=code, problems=(problem,))
     folded = fold(text)
     if language is not None:
-        return _read(folded, load(language), measure, names)
-    readings = [_read(folded, load(code), measure, names) for code in languages()]
-    return min(readings, key=lambda r: (len(r.unknown) + len(r.read_as), r.language != "en"))
+        return _read(folded, Tongue(load(language)), measure, names)
+    readings = [
+        _read(folded, tongue, measure, names)
+        for tongue in _tongues(folded, usual, among or languages())
+    ]
+    return min(readings, key=lambda r: len(r.unknown) + len(r.read_as) + (r.order is None))
 
 
-def _read(folded: Folded, lexicon: Lexicon, measure: str, names: Names | None) -> Reading:
-    raws = raws_of(folded, lexicon)
+class Tongue(NamedTuple):
+    """What a message is read with: its language, and others that may be mixed in."""
+
+    lexicon: Lexicon
+    others: tuple[Other, ...] = ()
+
+
+def _tongues(folded: Folded, usual: str | None, codes: Sequence[str]) -> list[Tongue]:
+    """The languages that a message may be in, the likelier first, each with the rest behind it."""
+    found = heard(raws_of(folded, load(usual or _DEFAULT)), folded, codes)
+    rest = sorted(codes, key=lambda code: -found[code])
+    return [
+        Tongue(load(code), tuple(Other(load(c), found[c]) for c in rest if c != code))
+        for code in likeliest(found, usual, _DEFAULT)
+    ]
+
+
+def _read(folded: Folded, tongue: Tongue, measure: str, names: Names | None) -> Reading:
+    raws = raws_of(folded, tongue.lexicon)
     if names is None:
-        return _figures(raws, folded, lexicon, measure)
+        return _figures(raws, folded, tongue, measure)
     known: dict[tuple[Raw, ...], Reading] = {}  # the same words are asked about more than once
 
     def understand(some: list[Raw]) -> Reading:
         key = tuple(some)
         if key not in known:
-            known[key] = _figures(some, folded, lexicon, measure)
+            known[key] = _figures(some, folded, tongue, measure)
         return known[key]
 
-    return find(raws, folded, lexicon, names, understand)
+    return find(raws, folded, tongue.lexicon, names, understand)
 
 
-def _figures(raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
-    first = _meaning(raws, folded, lexicon, measure)
+def _figures(raws: list[Raw], folded: Folded, tongue: Tongue, measure: str) -> Reading:
+    first = _meaning(raws, folded, tongue, measure)
     if not first.unknown:
         return first
-    return _spelled(first, raws, folded, lexicon, measure)
+    return _spelled(first, raws, folded, tongue, measure)
 
 
-def _meaning(raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str) -> Reading:
-    tokens = typed(raws, folded, lexicon)
+def _tokens(raws: list[Raw], folded: Folded, tongue: Tongue) -> list[Token]:
+    return mixed(typed(raws, folded, tongue.lexicon), folded, tongue.others)
+
+
+def _meaning(raws: list[Raw], folded: Folded, tongue: Tongue, measure: str) -> Reading:
+    tokens = _tokens(raws, folded, tongue)
     feeding = any(t.type == "FILLER" and t.value == "feeding" for t in tokens)
-    reading = interpret(parse(settle(tokens)), folded, lexicon.language, measure)
+    reading = interpret(parse(settle(tokens)), folded, tongue.lexicon.language, measure)
     return replace(reading, mentions_feeding=True) if feeding else reading
 
 
 def _spelled(
-    first: Reading, raws: list[Raw], folded: Folded, lexicon: Lexicon, measure: str
+    first: Reading, raws: list[Raw], folded: Folded, tongue: Tongue, measure: str
 ) -> Reading:
     """The message read again with its slips mended, where that makes it clearer."""
-    unknown_words = {raw.start for token in typed(raws, folded, lexicon)
+    lexicon = tongue.lexicon
+    unknown_words = {raw.start for token in _tokens(raws, folded, tongue)
                      if token.type == "UNKNOWN" for raw in token.raws}  # fmt: skip
     guesses = {
         i: guess(raw, lexicon, counted=_counted(raws, i))
@@ -110,7 +150,7 @@ def _spelled(
         trial = list(mended)
         for i in places:
             trial[i] = trial[i]._replace(text=guesses[i].word or slip)
-        candidate = _meaning(trial, folded, lexicon, measure)
+        candidate = _meaning(trial, folded, tongue, measure)
         if _clearer(candidate, reading):
             mended, reading = trial, candidate
             taken += [_taken(raws[i], guesses[i], folded, lexicon) for i in places[:1]

@@ -71,6 +71,8 @@ class Reading:
 
     Attributes
     ----------
+    language : to answer in: that of the message, unless another was chosen
+    written_in : the language of the message, empty where it is the same
     volume_l : litres of water [L]
     analysis : N, P2O5, K2O as on the label [% of mass]
     extras : further label figures by element symbol [% of mass]
@@ -91,6 +93,7 @@ class Reading:
 
     text: str
     language: str
+    written_in: str = ""
     volume_l: float | None = None
     analysis: tuple[float, float, float] | None = None
     extras: dict[str, float] = field(default_factory=dict)
@@ -119,6 +122,11 @@ class Reading:
     conflicts: tuple[Conflict, ...] = ()
     problems: tuple[Problem, ...] = ()
     order: Order | None = None
+
+    @property
+    def tongue(self) -> str:
+        """The language of the message."""
+        return self.written_in or self.language
 
     @property
     def genus(self) -> str | None:

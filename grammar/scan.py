@@ -6,30 +6,16 @@ Nothing is decided here that needs the neighbourhood of a word; see `context`.
 from __future__ import annotations
 
 import re
-import unicodedata
-from dataclasses import dataclass
 from functools import cache
 from typing import NamedTuple
 
+from grammar.folding import Folded, fold
 from grammar.lexicon import Entry, Lexicon, Trie
+
+__all__ = ["AMBIGUOUS", "Folded", "Raw", "Token", "fold", "raws_of", "scan", "typed"]
 
 #: Written before a value that could be read in two ways ("1,500").
 AMBIGUOUS = "?"
-
-
-@dataclass(frozen=True, slots=True)
-class Folded:
-    """Casefolded text without accents, and where each character came from."""
-
-    text: str
-    original: str
-    origin: list[int] | None  # None: the same positions as in the original
-
-    def written(self, start: int, end: int) -> str:
-        """A stretch of the folded text as the person wrote it."""
-        if self.origin is None:
-            return self.original[start:end]
-        return self.original[self.origin[start] : self.origin[end - 1] + 1]
 
 
 class Raw(NamedTuple):
@@ -65,44 +51,6 @@ class Token(NamedTuple):
     def after_break(self) -> bool:
         """Whether a comma, line break or bracket stands before it."""
         return self.raws[0].after_break
-
-
-_SAME = {"−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-", "‒": "-", "⁄": "/", "∕": "/", "×": "x",
-         "μ": "u", "µ": "u", "’": "'", "‘": "'", "´": "'", "`": "'", "″": '"', "”": '"', "“": '"',
-         "º": "°", "˚": "°", "∞": " infinity ", "⁻": "-", "₋": "-"}  # fmt: skip
-
-
-def fold(text: str) -> Folded:
-    """Casefold, strip accents, unify signs; control and direction marks vanish."""
-    if text.isascii() and text.isprintable():
-        return Folded(text.lower(), text, None)
-    out: list[str] = []
-    origin: list[int] = []
-    for position, char in enumerate(text):
-        if unicodedata.category(char) == "No" and out and out[-1].isdigit():
-            out.append("^" if "/" not in _folded_char(char) else " ")  # '2²' is not 22
-            origin.append(position)
-        for piece in _folded_char(char):
-            out.append(piece)
-            origin.append(position)
-    return Folded("".join(out), text, origin)
-
-
-def _folded_char(char: str) -> str:
-    if char in _SAME:
-        return _SAME[char]
-    if char in "\n\r\u2028\u2029":
-        return "\n"
-    if char.isspace():
-        return " "
-    category = unicodedata.category(char)
-    if char != "°" and (category[0] == "C" or category in ("So", "Sk", "Mn", "Me")):
-        return " " if category == "So" else ""
-    if category == "No":
-        digits = unicodedata.normalize("NFKD", char).replace("\u2044", "/")
-        return f" {digits}" if "/" in digits else digits
-    plain = unicodedata.normalize("NFKD", char.casefold())
-    return "".join(c for c in plain if not unicodedata.combining(c))
 
 
 _NUM = r"\d+(?:[.,]\d+)?"

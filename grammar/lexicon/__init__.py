@@ -13,6 +13,8 @@ from functools import cache
 from importlib import resources
 from typing import NamedTuple
 
+from grammar.folding import fold
+
 COMMON = "common"
 
 #: Sections that hold settings or lists for the speller, not words to read.
@@ -80,6 +82,8 @@ class Lexicon:
     measured: tuple[Trie, ...]  # what is said of reports, of meters, of waters
     rhythms: Trie  # how often and when something is wanted, and what
     rhythm_words: frozenset[str]  # the longer words of that, for the speller
+    vocabulary: frozenset[str]  # every word of the language's own, wherever it stands
+    letters: frozenset[str]  # letters with marks that are written in it
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -124,7 +128,7 @@ def load(language: str) -> Lexicon:
     FileNotFoundError
         For a language without a file.
     """
-    own, common = sections(language), sections(COMMON)
+    own, common = _written(sections(language)), _written(sections(COMMON))
     trie = Trie()
     words: dict[str, Entry] = {}
     samples: dict[Entry, str] = {}
@@ -168,11 +172,42 @@ def load(language: str) -> Lexicon:
         language, trie, words, rest, plain, digits, samples, orders, long, owning,
         signs=_orders(ailing),
         sign_words=frozenset(w for w in said if len(w) > _SHORTEST and w.isalpha()),
-        sign_pairs=_pairs(own.get(_SIGN_PAIRS, {})),
+        sign_pairs=_pairs(common[_SIGN_PAIRS]),
         measured=tuple(_measured({n: own.get(n, {}) for n in group}) for group in _MEASURED),
         rhythms=_orders(paced),
         rhythm_words=frozenset(w for w in pace if len(w) > _SHORTEST and w.isalpha()),
+        vocabulary=_vocabulary(own),
+        letters=frozenset(own.get("meta", {}).get("letters", [])),
     )  # fmt: skip
+
+
+def _written(tables: dict[str, dict[str, list[str]]]) -> dict[str, dict[str, list[str]]]:
+    """The file in the letters that a message is scanned in: without case and accents."""
+    spread = "umlauts" in tables.get("meta", {})
+    return {
+        section: table
+        if section == "meta"
+        else {value: _variants(phrases, spread=spread) for value, phrases in table.items()}
+        for section, table in tables.items()
+    }
+
+
+#: How umlauts are typed without their dots.
+_SPREAD = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+
+
+def _variants(phrases: list[str], *, spread: bool) -> list[str]:
+    """Each phrase folded; with umlauts, the spelling in two letters besides."""
+    if not spread:
+        return [p if p.isascii() else fold(p).text for p in phrases]
+    both = ((fold(p).text, fold(p.casefold().translate(_SPREAD)).text) for p in phrases)
+    return list(dict.fromkeys(form for forms in both for form in forms))
+
+
+def _vocabulary(own: dict[str, dict[str, list[str]]]) -> frozenset[str]:
+    tables = (table for section, table in own.items() if section not in ("meta", _SIGN_PAIRS))
+    phrases = (p for table in tables for ps in table.values() for p in ps)
+    return frozenset(w for p in phrases for w in pieces(p) if w.isalpha())
 
 
 def _pairs(table: dict[str, list[str]]) -> dict[tuple[str, str], str]:

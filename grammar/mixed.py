@@ -1,0 +1,84 @@
+"""Words of another language in a message: taken where the message's own has none for them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from grammar.lexicon import Lexicon
+from grammar.scan import Folded, Raw, Token, typed
+
+#: Token types that say something of a dose by themselves: a stray word may be one of these.
+#: Words that only hold a sentence together need more of their language around them.
+_CONTENT = frozenset({
+    "FORM", "MEDIUM", "GENUS", "SEASON", "MONTH", "GROWTH", "REGIME", "WATER", "OTHER_WATER",
+    "FRACTION", "LEVEL", "VAGUE", "STRENGTH", "LABEL", "VOLUME_UNIT", "MASS_UNIT", "SPOON",
+    "LOOSE_MEASURE", "ELEMENT", "OXIDE", "HARDNESS", "PLANTS", "POT",
+})  # fmt: skip
+#: Shorter words have a double in some other language too often [letters].
+_SHORTEST = 4
+#: From so much of another language on, its small words count as well [words].
+_SPOKEN = 2.0
+
+
+class Other(NamedTuple):
+    """A further language of a message, and how much of it was heard [words]."""
+
+    lexicon: Lexicon
+    heard: float
+
+
+def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> list[Token]:
+    """Tokens with the unknown words read in a further language, where one has them.
+
+    Parameters
+    ----------
+    tokens : of `scan.typed`
+    folded : the message
+    others : the languages that come into question, the likeliest first
+    """
+    if not others or all(t.type != "UNKNOWN" for t in tokens):
+        return tokens
+    out: list[Token] = []
+    index = 0
+    while index < len(tokens):
+        end = index
+        while end < len(tokens) and tokens[end].type == "UNKNOWN":
+            end += 1
+        if end == index:
+            out.append(tokens[index])
+            index += 1
+            continue
+        raws = [raw for token in tokens[index:end] for raw in token.raws]
+        out += _read(raws, folded, others)
+        index = end
+    return out
+
+
+def _read(raws: list[Raw], folded: Folded, others: Sequence[Other]) -> list[Token]:
+    """A stretch of unknown words in the language that knows most of them."""
+    best = [Token("UNKNOWN", raw.text, (raw,)) for raw in raws]
+    for other in others:
+        tokens = [
+            token
+            for found in typed(raws, folded, other.lexicon)
+            for token in ([found] if _taken(found, other) else _unknown(found))
+        ]
+        if _unclear(tokens) < _unclear(best):
+            best = tokens
+    return best
+
+
+def _taken(token: Token, other: Other) -> bool:
+    if other.heard >= _SPOKEN:
+        return True
+    long = sum(len(raw.text) for raw in token.raws) >= _SHORTEST
+    return token.type in _CONTENT and long
+
+
+def _unknown(token: Token) -> list[Token]:
+    return [Token("UNKNOWN", raw.text, (raw,)) for raw in token.raws]
+
+
+def _unclear(tokens: list[Token]) -> int:
+    return sum(t.type == "UNKNOWN" for t in tokens)

@@ -1,0 +1,91 @@
+"""In which language a message is, and words of another in it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from grammar import Names, read
+from grammar.lexicon import languages
+from tests.grammar.told import messages, value
+
+LANGUAGES = ("en", "de", "es", "pl")
+
+
+def test_every_language_is_there() -> None:
+    assert set(languages()) >= set(LANGUAGES)
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("5 litres, 20-20-20 powder, sphagnum, winter, quarter strength", "en"),
+        ("2 litry, proszek 20-20-20, kora, lato, połowa dawki", "pl"),
+        ("2 litry, proszek 20-20-20, kora, lato, polowa dawki", "pl"),
+        ("2 Liter, 20-20-20 Pulver, Rinde, Sommer, halbe Stärke", "de"),
+        ("2 liter, 20-20-20 pulver, rinde, sommer, halbe staerke", "de"),
+        ("2 litros, polvo 20-20-20, corteza, verano, mitad de dosis", "es"),
+        ("¿cuánto abono para 3 litros?", "es"),
+        ("ile nawozu na 3 litry?", "pl"),
+        ("wie viel Dünger auf 3 Liter?", "de"),
+        ("how much feed in 3 litres?", "en"),
+    ],
+)
+def test_language_is_heard(text: str, language: str) -> None:
+    assert read(text).language == language
+
+
+@pytest.mark.parametrize("usual", LANGUAGES)
+@pytest.mark.parametrize("text", ["5 l 20-20-20", "2 l 15-5-15 1/4 Phalaenopsis", "ok", "3", ""])
+def test_a_message_of_no_language_is_in_the_usual_one(text: str, usual: str) -> None:
+    assert read(text, usual=usual).language == usual
+
+
+@pytest.mark.parametrize("usual", ["de", "es", "pl"])
+def test_a_whole_sentence_in_another_language_than_the_usual_is_heard(usual: str) -> None:
+    reading = read("how much powder for my orchids in bark, half strength?", usual=usual)
+    assert reading.language == "en"
+
+
+def test_only_the_languages_in_question_are_heard() -> None:
+    assert read("2 litry, kora, lato", among=("en", "de")).language in ("en", "de")
+
+
+@pytest.mark.parametrize(
+    ("text", "want"),
+    [
+        ("daj mi 5 l, 20-20-20 powder, kora, half strength",
+         {"volume_l": 5.0, "form": "powder", "medium": "bark", "strength": 0.5}),
+        ("bitte 3 l für meine Vandas, 20-20-20 powder, quarter strength",
+         {"volume_l": 3.0, "form": "powder", "genera": ["Vanda"], "strength": 0.25}),
+        ("necesito 2 litros de 10-10-10 liquid para mis orquídeas en corteza, half strength",
+         {"volume_l": 2.0, "form": "liquid", "medium": "bark", "strength": 0.5}),
+        ("how much powder for 2 litres, my phals are in Blähton, 20-20-20",
+         {"volume_l": 2.0, "form": "powder", "medium": "clay_pellets"}),
+        ("how much 20-20-20 powder for 2 litres, my phals are in keramzyt",
+         {"volume_l": 2.0, "form": "powder", "medium": "clay_pellets"}),
+    ],
+)  # fmt: skip
+def test_words_of_another_language_are_understood(text: str, want: dict[str, Any]) -> None:
+    reading = read(text)
+    assert {slot: value(reading, slot) for slot in want} == want
+    assert not reading.unknown
+
+
+def test_a_stray_small_word_of_another_language_is_not_taken_for_it() -> None:
+    """'brak' is 'none' in Polish, and a slip for bark in English."""
+    reading = read("phals brak qarter 2 l 20-20-20 powder")
+    assert (reading.language, reading.medium, reading.strength) == ("en", "bark", 0.25)
+    assert not reading.conflicts
+
+
+@pytest.mark.parametrize(
+    "text", [m["text"] for name in ("en.jsonl", "en_blind.jsonl") for m in messages(name)]
+)
+def test_english_is_read_the_same_beside_the_other_languages(text: str) -> None:
+    assert read(text) == read(text, "en")
+
+
+def test_an_order_is_heard_in_its_language() -> None:
+    assert read("my plants", usual="pl", names=Names()).language == "en"
