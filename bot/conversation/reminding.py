@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, time
 
 from bot.records.pings import DueOwner, DueReminder, Promised
 from bot.reminders.catching_up import Step, Waiting, catch_up
@@ -42,20 +42,28 @@ class Due:
         return [p.reminder.ping_id for p in self.pinging]
 
 
-def reckon(owner: DueOwner, now_ms: int, quiet: Quiet = USUAL) -> Due:
+def reckon(owner: DueOwner, now_ms: int, quiet: Quiet | None = None) -> Due:
     """What is to be said and kept of what is due.
 
     Parameters
     ----------
     owner : from `pings.due`
     now_ms : the instant [ms since 1970]
-    quiet : the hours in which nobody is woken
+    quiet : the hours in which nobody is woken; None: those of the owner, otherwise ours
     """
     now = instant(now_ms)
     by_id = {r.id: r for r in owner.reminders}
-    steps = catch_up(map(_waiting, owner.reminders), now, quiet)
+    steps = catch_up(map(_waiting, owner.reminders), now, quiet or quiet_of(owner.quiet_min))
     pinging = tuple(Pinging(by_id[s.reminder_id], s) for s in steps if s.pings)
     return Due(owner, now, pinging, tuple(_promised(by_id[s.reminder_id], s) for s in steps))
+
+
+def quiet_of(minutes: tuple[int, int] | None) -> Quiet:
+    """An owner's quiet hours from minutes of the day; ours where they set none."""
+    if minutes is None:
+        return USUAL
+    start, end = (time(*divmod(minute, 60)) for minute in minutes)
+    return Quiet(start, end)
 
 
 def instant(ms: int) -> datetime:

@@ -111,6 +111,7 @@ class Owner(Base):
     channel: Mapped[str] = code()
     external_id: Mapped[str] = text(128)
     language: Mapped[str | None] = text(16)
+    heard: Mapped[str | None] = text(16)  # the language they wrote in last
     zone: Mapped[str | None] = text(64)
     place_name: Mapped[str | None] = text(120)
     hemisphere: Mapped[Hemisphere | None] = choice(Hemisphere)
@@ -120,6 +121,8 @@ class Owner(Base):
     spoon: Mapped[bool | None]
     can_l: Mapped[float | None] = amount(10_000.0)
     quiet: Mapped[bool | None]
+    quiet_from_min: Mapped[int | None] = whole(1439, 0)
+    quiet_until_min: Mapped[int | None] = whole(1439, 0)
     created_at: Mapped[datetime] = mapped_column(UtcDateTime)
 
     # An id is never given twice, not even after its owner was forgotten.

@@ -6,7 +6,7 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any, TypedDict, Unpack
 
-from sqlalchemy import bindparam, select
+from sqlalchemy import bindparam, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from .errors import OwnerExists, UnknownOwner
@@ -45,6 +45,14 @@ _FIND = select(Owner).where(
 _ADD = prepared(Owner)(lambda insert: insert.on_conflict_do_nothing().returning(insert.table.c.id))
 
 
+_HEAR = (
+    update(Owner)
+    .where(Owner.id == bindparam("of_owner"))
+    .values(heard=bindparam("said_in"))
+    .execution_options(synchronize_session=False)
+)
+
+
 class Settings(TypedDict, total=False):
     """What an owner can set; None clears it."""
 
@@ -58,6 +66,8 @@ class Settings(TypedDict, total=False):
     spoon: bool | None
     can_l: float | None
     quiet: bool | None
+    quiet_from_min: int | None  # minutes after midnight
+    quiet_until_min: int | None
 
 
 async def find(session: AsyncSession, address: Address) -> Owner | None:
@@ -91,15 +101,28 @@ async def find_or_add(session: AsyncSession, address: Address, *, created_at: da
     BadValue
         A part of the address is empty, too long or no code.
     """
-    row = {**_fit(address), **checked(Owner, {"created_at": created_at})}
+    row = {**_fit(address), **checked(Owner, {"created_at": created_at, "heard": None})}
     added: Owner | None = await session.get(Owner, await _id_of(session, row))
     assert added is not None
     return added
 
 
-async def id_or_add(session: AsyncSession, address: Address, *, created_at: datetime) -> int:
-    """As `find_or_add`, for who needs only the id."""
-    return await _id_of(session, {**_fit(address), **checked(Owner, {"created_at": created_at})})
+async def id_or_add(
+    session: AsyncSession, address: Address, *, created_at: datetime, heard: str | None = None
+) -> int:
+    """As `find_or_add`, for who needs only the id.
+
+    heard
+        The language they wrote in; kept where they are new.
+    """
+    told = checked(Owner, {"created_at": created_at, "heard": heard})
+    return await _id_of(session, {**_fit(address), **told})
+
+
+async def hear(session: AsyncSession, owner_id: int, language: str) -> None:
+    """Keep the language an owner wrote in last: no setting of theirs, so not in the log."""
+    fit = checked(Owner, {"heard": language})
+    await session.execute(_HEAR, {"of_owner": owner_id, "said_in": fit["heard"]})
 
 
 async def _id_of(session: AsyncSession, row: dict[str, Any]) -> int:

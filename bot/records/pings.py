@@ -17,7 +17,7 @@ Times are milliseconds since 1970.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, cast
 
@@ -80,11 +80,15 @@ class DueReminder:
 
 @dataclass(frozen=True, slots=True)
 class DueOwner:
-    """An owner to whom something is due, and all that is, in the order of its moments."""
+    """An owner to whom something is due, and all that is, in the order of its moments.
+
+    `quiet_min`: from when to when they want no ping, where they said so [minutes of the day].
+    """
 
     owner_id: int
     address: Address
     reminders: tuple[DueReminder, ...]
+    quiet_min: tuple[int, int] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +120,14 @@ class Promised:
 # --- claiming ------------------------------------------------------------------------------------
 
 _WHO = (
-    select(_OWNER.c.id, _OWNER.c.kind, _OWNER.c.channel, _OWNER.c.external_id)
+    select(
+        _OWNER.c.id,
+        _OWNER.c.kind,
+        _OWNER.c.channel,
+        _OWNER.c.external_id,
+        _OWNER.c.quiet_from_min,
+        _OWNER.c.quiet_until_min,
+    )
     .join(_REMINDER, _REMINDER.c.owner_id == _OWNER.c.id)
     .where(
         _REMINDER.c.channel == bindparam("channel"),
@@ -178,8 +189,7 @@ async def due(session: AsyncSession, channel: str, *, now_ms: int, most: int) ->
         The most reminders to look for; all that is due to their owners comes with them.
     """
     found = await session.execute(_WHO, {"channel": channel, "now": now_ms, "most": most})
-    addresses = {r.id: Address(r.kind, r.channel, r.external_id) for r in found}
-    return await _due_to(session, addresses, now_ms)
+    return await _due_to(session, {row.id: row for row in found}, now_ms)
 
 
 async def due_of(session: AsyncSession, owner_id: int, *, now_ms: int) -> DueOwner | None:
@@ -192,8 +202,7 @@ async def due_of(session: AsyncSession, owner_id: int, *, now_ms: int) -> DueOwn
     """
     await keep_place(session, owner_id)
     owner = await get(session, owner_id)
-    address = Address(owner.kind, owner.channel, owner.external_id)
-    found = await _due_to(session, {owner_id: address}, now_ms)
+    found = await _due_to(session, {owner_id: owner}, now_ms)
     return found[0] if found else None
 
 
@@ -241,19 +250,22 @@ async def promise(session: AsyncSession, promised: Sequence[Promised]) -> None:
         await session.execute(_GO_ON, rows)
 
 
-async def _due_to(
-    session: AsyncSession, addresses: dict[int, Address], now_ms: int
-) -> list[DueOwner]:
-    """All that is due to owners whose rows are taken, in the order of `addresses`."""
-    if not addresses:
+async def _due_to(session: AsyncSession, taken: Mapping[int, Any], now_ms: int) -> list[DueOwner]:
+    """All that is due to owners whose rows are taken, in their order."""
+    if not taken:
         return []
-    found = await session.execute(_WHAT, {"owners": list(addresses), "now": now_ms})
+    found = await session.execute(_WHAT, {"owners": list(taken), "now": now_ms})
     due_to: dict[int, list[Any]] = {}
     for row in found:
         due_to.setdefault(row.owner_id, []).append(row)
     return [
-        DueOwner(owner_id, address, tuple(map(_due_reminder, rows, range(len(rows)))))
-        for owner_id, address in addresses.items()
+        DueOwner(
+            owner_id,
+            Address(row.kind, row.channel, row.external_id),
+            tuple(map(_due_reminder, rows, range(len(rows)))),
+            None if row.quiet_from_min is None else (row.quiet_from_min, row.quiet_until_min),
+        )
+        for owner_id, row in taken.items()
         if (rows := due_to.get(owner_id, []))
     ]
 

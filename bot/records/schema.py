@@ -22,7 +22,7 @@ from .models import Base
 if TYPE_CHECKING:
     from alembic.config import Config
 
-HEAD = "0005"
+HEAD = "0006"
 """The version this program writes: the newest file in migrations/versions."""
 
 VERSION_TABLE = "records_version"

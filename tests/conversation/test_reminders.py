@@ -508,3 +508,45 @@ async def test_where_a_day_is_given_all_that_is_due_on_it_has_come(records: Reco
     assert "It is time: flush" in answer.reply
     without = replace(incoming, today=None, said_at=night + timedelta(minutes=1))
     assert "It is time" not in (await Conversation(records).answer(without)).reply
+
+
+# --- quiet hours --------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("lines", "comes"),
+    [
+        (["quiet hours 22 to 10"], "2026-06-14 09:00"),  # ten in Porto
+        (["quiet hours 22 to 10", "no pings before 7"], "2026-06-14 08:00"),
+        (["quiet hours 22 to 10", "undo"], "2026-06-14 08:00"),
+    ],
+)
+async def test_what_we_chose_waits_for_the_end_of_the_quiet_hours(
+    mira: Talker, lines: list[str], comes: str
+) -> None:
+    await mira.says(LISBON, "remind me to flush every sunday", *lines)
+    assert [moment(r) for r in await reminders(mira)] == [comes]
+
+
+async def test_an_hour_that_was_named_is_kept_in_quiet_hours(mira: Talker) -> None:
+    await mira.says(LISBON, "remind me to flush every sunday at 9", "quiet hours 22 to 10")
+    assert [moment(r) for r in await reminders(mira)] == ["2026-06-14 08:00"]
+
+
+async def test_later_waits_for_the_end_of_ones_own_quiet_hours(mira: Talker) -> None:
+    await mira.says(LISBON, "quiet hours 12 to 16", "remind me to flush every sunday at 9")
+    mira.at("2026-06-14", "09:00")  # ten in Porto; three hours later it is one
+    assert "16:00" in (await mira.says("my plants", "later")).reply
+
+
+async def test_quiet_hours_hold_for_what_is_sent(mira: Talker) -> None:
+    await mira.says(LISBON, "quiet hours 22 to 10", "remind me to flush every sunday")
+    at = datetime(2026, 6, 14, 8, 30, tzinfo=UTC)
+    async with mira.records.writing() as session:
+        found = await pings.due(session, "test", now_ms=round(at.timestamp() * 1000), most=10)
+    assert found == []
+    async with mira.records.writing() as session:
+        late = round((at + timedelta(hours=1)).timestamp() * 1000)
+        found = await pings.due(session, "test", now_ms=late, most=10)
+    assert [owner.quiet_min for owner in found] == [(22 * 60, 10 * 60)]
+    assert reminding.reckon(found[0], late).pinging

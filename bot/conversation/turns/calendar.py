@@ -145,7 +145,7 @@ def _series(row: Reminder, turn: Turn, owner: Owner, until: date) -> ics.Series 
             moved=row.moved,
         )
         before = to_utc(datetime.combine(until, time()), row.zone)
-        dues = ics.occurrences(waiting, turn.incoming.said_at, before)
+        dues = ics.occurrences(waiting, turn.incoming.said_at, before, turn.quiet)
     except UnfitRule:  # of an import that was edited: it ends where it is due
         return None
     if not dues:
@@ -244,4 +244,4 @@ def _next_flush(turn: Turn) -> date:
     now = turn.incoming.said_at
     zone = turn.owner.zone if turn.owner is not None and turn.owner.zone else UTC
     start = datetime.combine(to_local(now, zone).date(), USUAL)
-    return fit(FLUSH, start, zone, now, as_said=False).due.local.date()
+    return fit(FLUSH, start, zone, now, as_said=False, quiet=turn.quiet).due.local.date()

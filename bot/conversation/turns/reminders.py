@@ -115,6 +115,7 @@ async def _keep(
         zone,
         south=turn.south,
         last=last_done(order.task, plants),
+        quiet=turn.quiet,
     )
     same = await _same(turn, order, target, made)
     if same is not None:

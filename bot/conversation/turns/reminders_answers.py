@@ -110,7 +110,7 @@ async def _later(turn: Turn, opened: Sequence[Ping]) -> out.Answer:
     async with turn.writing() as told:
         for ping in opened:
             row = found[ping.reminder_id]
-            at = later_at(turn.by_now, row.zone)
+            at = later_at(turn.by_now, row.zone, turn.quiet)
             kept = await pings.settle(
                 told.session, told.owner_id, ping.id, PingState.LATER, now_ms=ms(told.said_at)
             )

@@ -7,13 +7,12 @@ from dataclasses import replace
 from typing import TypeAlias
 
 from bot.conversation import answer as out
-from bot.conversation.collection import names_in
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, meeting
 from bot.conversation.turns.reminders import UTC, settled, zone_of
 from bot.conversation.turns.reminders_after import after_home
 from bot.records import owners
-from grammar import Order, read, read_rhythm
+from grammar import Order, read_rhythm
 
 #: Readings that an answer to a question of ours can have by itself.
 _ANSWERS = frozenset({
@@ -41,14 +40,12 @@ async def answered(turn: Turn) -> out.Answer | None:
 
 def _asked(turn: Turn) -> Order | None:
     """The message that led to the question, with what was answered since."""
-    order = read(
-        str(turn.question["text"]), turn.reading.language, names=names_in(turn.collection)
-    ).order
+    order = turn.read_again(str(turn.question["text"])).order
     if order is None or order.verb != "remind":
         return None
     rhythm, about = turn.question.get("rhythm"), turn.question.get("about")
     if rhythm:
-        order = replace(order, rhythm=read_rhythm(rhythm, turn.reading.language)[0])
+        order = replace(order, rhythm=read_rhythm(rhythm, turn.reading.tongue)[0])
     if about:
         told = _about(turn, about)
         order = replace(order, task=told.task, text=told.text, target=told.target)
@@ -58,14 +55,12 @@ def _asked(turn: Turn) -> Order | None:
 def _about(turn: Turn, text: str) -> Order:
     """What somebody is to be reminded of, said by itself."""
     cue = turn.words.say("reminder-cue")
-    return read(
-        f"{cue} {text}", turn.reading.language, names=names_in(turn.collection)
-    ).order or Order("remind")
+    return turn.read_again(f"{cue} {text}").order or Order("remind")
 
 
 async def _when_told(turn: Turn) -> out.Answer | None:
     text = turn.incoming.text
-    rhythm, whole = read_rhythm(text, turn.reading.language)
+    rhythm, whole = read_rhythm(text, turn.reading.tongue)
     if turn.order.verb == "remind" and turn.order.task:
         return None  # another reminder, all of it
     if rhythm is None or not whole or turn.order.verb not in _ANSWERS | {"home"}:

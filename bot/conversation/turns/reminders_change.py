@@ -7,7 +7,6 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 
 from bot.conversation import answer as out
-from bot.conversation.collection import names_in
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn, UnfitDay
 from bot.conversation.turns.reminders import last_done, line
@@ -29,7 +28,7 @@ from bot.records.kinds import PingState
 from bot.records.models import Reminder
 from bot.reminders.catching_up import following
 from bot.reminders.rhythm import Due, Rhythm, to_local, to_utc
-from grammar import Order, read
+from grammar import Order
 
 
 async def picked(turn: Turn) -> out.Answer | None:
@@ -45,9 +44,7 @@ async def picked(turn: Turn) -> out.Answer | None:
     else:
         return None
     asked = str(turn.question["text"])
-    order = read(asked, turn.reading.language, names=names_in(turn.collection)).order or Order(
-        "reminders"
-    )
+    order = turn.read_again(asked).order or Order("reminders")
     handler = HANDLERS.get(order.verb, stop)  # a bare 'stop' is one
     question = {"ids": ids, "text": asked}
     reading = replace(turn.reading, order=order, unknown=(), read_as=())
@@ -135,7 +132,9 @@ async def _anew(turn: Turn, row: Reminder) -> out.Answer:
         before = datetime.fromisoformat(row.start)
         said = replace(said, clock=(before.hour, before.minute))
     last = last_done(str(row.kind), plants_of(row.target, turn.collection))
-    made = make(said, turn.incoming.said_at, row.zone, south=turn.south, last=last)
+    made = make(
+        said, turn.incoming.said_at, row.zone, south=turn.south, last=last, quiet=turn.quiet
+    )
     fields = made.fields
     fields["offered"] = row.offered if kept else not made.as_said
     async with turn.writing() as told:
@@ -191,7 +190,7 @@ async def _skip_one(turn: Turn, told: log.Said, row: Reminder, ping_id: int | No
             )
         after = max(after, limit - timedelta(microseconds=1))
     rhythm = Rhythm(row.rule, datetime.fromisoformat(row.start), row.zone)
-    then = following(rhythm, after, as_said=not row.offered)
+    then = following(rhythm, after, as_said=not row.offered, quiet=turn.quiet)
     if then is None:
         await reminders.end(told, [row.id])
         return turn.words.say("reminder-skipped", what=about, next="none")

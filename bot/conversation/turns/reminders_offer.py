@@ -129,7 +129,7 @@ async def take(turn: Turn, zone: str | None) -> out.Answer | None:
     turn.remembered["reminder_offer"] = "yes"
     async with turn.writing() as told:
         for one in found:
-            fields = fit(one.rule, start, zone, now, as_said=False).fields
+            fields = fit(one.rule, start, zone, now, as_said=False, quiet=turn.quiet).fields
             fields["kind"] = one.kind
             fields["target"] = {"genera": list(one.genera)} if one.genera else {"everything": True}
             row = await reminders.add(told, person=setter(turn), **fields)

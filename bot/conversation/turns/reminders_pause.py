@@ -6,19 +6,18 @@ from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
 from bot.conversation import answer as out
-from bot.conversation.collection import names_in
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn, UnfitDay
 from bot.conversation.turns.reminders import listed
 from bot.conversation.turns.reminders_rules import USUAL, at_day, moment, next_day, shifted
 from bot.conversation.turns.reminders_said import clock
 from bot.conversation.turns.reminders_which import on
-from bot.records import reminders
+from bot.records import owners, reminders
 from bot.records.models import Reminder
 from bot.reminders.catching_up import following
-from bot.reminders.quiet import USUAL as USUAL_QUIET
-from bot.reminders.rhythm import Rhythm, to_local, to_utc
-from grammar import Order, read, read_rhythm
+from bot.reminders.quiet import Quiet, awake
+from bot.reminders.rhythm import Due, Rhythm, to_local, to_utc
+from grammar import Order, read_rhythm
 
 
 def occurrence_of(row: Reminder, pinged_ms: int | None) -> datetime:
@@ -45,12 +44,10 @@ async def until_told(turn: Turn) -> out.Answer | None:
     """The answer to 'until when?'; None where it is something else."""
     if turn.order.verb in ("no", "skip"):
         return turn.say("reminder", "reminder-kept")
-    rhythm, whole = read_rhythm(turn.incoming.text, turn.reading.language)
+    rhythm, whole = read_rhythm(turn.incoming.text, turn.reading.tongue)
     if rhythm is None or not whole:
         return None
-    asked = read(
-        str(turn.question["text"]), turn.reading.language, names=names_in(turn.collection)
-    ).order
+    asked = turn.read_again(str(turn.question["text"])).order
     order = replace(asked or Order("reminder_pause"), rhythm=rhythm)
     reading = replace(turn.reading, order=order, unknown=(), read_as=())
     return await pause(replace(turn, reading=reading, question={}))
@@ -87,7 +84,7 @@ async def _pause(turn: Turn, found: list[Reminder]) -> out.Answer:
             waiting += 1
             rhythm = Rhythm(row.rule, datetime.fromisoformat(row.start), row.zone)
             just_before = begin - timedelta(microseconds=1)
-            then = following(rhythm, just_before, as_said=not row.offered)
+            then = following(rhythm, just_before, as_said=not row.offered, quiet=turn.quiet)
             moved = then is None
             if then is None:  # what comes once comes then
                 at = datetime.fromisoformat(row.start).time()
@@ -111,7 +108,9 @@ async def resume(turn: Turn) -> out.Answer:
     async with turn.writing() as told:
         for row in found:
             rhythm = Rhythm(row.rule, datetime.fromisoformat(row.start), row.zone)
-            then = following(rhythm, turn.incoming.said_at, as_said=not row.offered)
+            then = following(
+                rhythm, turn.incoming.said_at, as_said=not row.offered, quiet=turn.quiet
+            )
             if then is None or row.due_ms is None or then.at >= instant(row.due_ms):
                 continue
             again += 1
@@ -121,13 +120,32 @@ async def resume(turn: Turn) -> out.Answer:
 
 
 async def quiet_hours(turn: Turn) -> out.Answer:
-    """The hours in which nobody is woken."""
+    """Set the hours in which nobody is woken; what we chose in them waits for their end."""
     start, end = turn.order.hours or (None, None)
-    usual = (USUAL_QUIET.start, USUAL_QUIET.end)
-    wanted = (time(*_hour(start)) if start else usual[0], time(*_hour(end)) if end else usual[1])
-    code = "reminder-quiet-so" if wanted == usual else "reminder-quiet-fixed"
-    begin, finish = (clock(at, turn.words) for at in usual)
-    return turn.say("reminder", code, start=begin, end=finish)
+    quiet = Quiet(
+        time(*_hour(start)) if start else turn.quiet.start,
+        time(*_hour(end)) if end else turn.quiet.end,
+    )
+    waiting = [r for r in await listed(turn) if r.offered and r.due_ms is not None]
+    async with turn.writing() as told:
+        await owners.change_settings(
+            told, quiet_from_min=_minute(quiet.start), quiet_until_min=_minute(quiet.end)
+        )
+        for row in waiting:
+            local = occurrence_of(row, None)
+            at = instant(row.due_ms or 0) if row.moved else to_utc(local, row.zone)
+            then = awake(Due(at, local), row.zone, quiet)
+            if then.at != instant(row.due_ms or 0):
+                await reminders.change(told, row.id, **moment(then, moved=row.moved))
+    if quiet.start == quiet.end:
+        return turn.say("reminder", "reminder-quiet-none", choices=("undo",))
+    begin, finish = (clock(at, turn.words) for at in (quiet.start, quiet.end))
+    return turn.say("reminder", "reminder-quiet-so", start=begin, end=finish, choices=("undo",))
+
+
+def _minute(at: time) -> int:
+    """The minute of the day."""
+    return at.hour * 60 + at.minute
 
 
 def _hour(said: tuple[int, int]) -> tuple[int, int]:

@@ -10,6 +10,8 @@ from bot.conversation.turn import UnfitDay, day_ahead
 from bot.dosing.season import season_of
 from bot.records.reminders import ReminderFields
 from bot.reminders.catching_up import following
+from bot.reminders.quiet import USUAL as QUIET
+from bot.reminders.quiet import Quiet
 from bot.reminders.rhythm import Due, Rhythm, UnfitRule, check, next_due, to_local, to_utc
 from grammar import Rhythm as Said
 from grammar import When
@@ -53,7 +55,13 @@ def moment(due: Due, *, moved: bool = False) -> ReminderFields:
 
 
 def make(
-    said: Said, now: datetime, zone: str, *, south: bool = False, last: date | None = None
+    said: Said,
+    now: datetime,
+    zone: str,
+    *,
+    south: bool = False,
+    last: date | None = None,
+    quiet: Quiet = QUIET,
 ) -> Made:
     """The rule of a rhythm, and when it comes first.
 
@@ -64,6 +72,7 @@ def make(
     zone : IANA name
     south : whether seasons are those of the south
     last : when it was done last; a rule that counts days counts from then
+    quiet : the hours in which nobody is woken by what we chose
 
     Raises
     ------
@@ -78,10 +87,18 @@ def make(
         rule, start = _recurring(said, local, south=south, last=last)
     else:
         rule, start = _once(said, local, now, zone, south=south)
-    return fit(rule, start, zone, now, as_said=as_said)
+    return fit(rule, start, zone, now, as_said=as_said, quiet=quiet)
 
 
-def fit(rule: str | None, start: datetime, zone: str, now: datetime, *, as_said: bool) -> Made:
+def fit(
+    rule: str | None,
+    start: datetime,
+    zone: str,
+    now: datetime,
+    *,
+    as_said: bool,
+    quiet: Quiet = QUIET,
+) -> Made:
     """A rule with its next moment.
 
     Raises
@@ -95,7 +112,7 @@ def fit(rule: str | None, start: datetime, zone: str, now: datetime, *, as_said:
             bare = ";".join(p for p in rule.split(";") if not p.startswith("COUNT="))
             first = next_due(Rhythm(bare, start, zone), now)
             start = first.local if first is not None else start
-        due = following(Rhythm(rule, start, zone), now, as_said=as_said)
+        due = following(Rhythm(rule, start, zone), now, as_said=as_said, quiet=quiet)
     except UnfitRule as error:
         raise UnfitDay("refuse-rhythm") from error
     if due is None:

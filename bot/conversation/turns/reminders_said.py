@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, datetime, time
 from typing import Any, Protocol
 
-from babel.dates import format_date, format_time, get_day_names, get_month_names
+from babel.dates import format_time, get_day_names, get_month_names
 
 from bot.conversation.collection import Collection, is_of, labels, places_meant
 from bot.conversation.turn import Turn
@@ -116,12 +116,8 @@ def _yearly(parts: Mapping[str, str], start: datetime, every: int, words: Wordin
         on = words.say("reminder-nth", every=1, days=_nth_days(parts["BYDAY"], words))
         return words.say("reminder-yearly", every=every, on=f"{on} {_months(months, words)}")
     days = [int(d) for d in parts.get("BYMONTHDAY", str(start.day)).split(",")]
-    pattern = "d MMMM"
-    dates = [
-        str(format_date(date(2024, m, max(d, 1)), format=pattern, locale=words.language))
-        for m in months
-        for d in days
-    ]
+    long = "pattern-date-long"
+    dates = [words.date(date(2024, m, max(d, 1)), long) for m in months for d in days]
     on = words.say("reminder-on", days=words.listed(dates))
     return words.say("reminder-yearly", every=every, on=on)
 
@@ -183,7 +179,7 @@ def clock(at: time, words: Wording) -> str:
 
 
 def _date(day: date, words: Wording) -> str:
-    return str(format_date(day, format="d MMM y", locale=words.language))
+    return words.date(day, "pattern-date-year")
 
 
 def moment(local: datetime, today: date, words: Wording) -> str:
