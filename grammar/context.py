@@ -28,7 +28,7 @@ _SLOTS = frozenset({
 _GLUE = frozenset({
     "FILLER", "ASIDE", "ARTICLE", "AND", "PLUS", "OF", "IN", "TO", "OR", "FOR", "EVERY",
     "BETWEEN", "STRENGTH", "POINT", "TIMES", "NPK", "MIX", "MINUS", "PLANTS", "GROWING_VERB",
-    "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL", "SLOWLY",
+    "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL", "SLOWLY", "APIECE",
 })  # fmt: skip
 #: A quantity dissolved in a volume is at least this many times smaller than it.
 _DILUTED = 20.0
@@ -173,7 +173,7 @@ def _times(tokens: Tokens) -> Tokens:
     while index < len(tokens):
         token = tokens[index]
         if token.type == "NUMBER" and _type(tokens, index + 1) == "TIMES":
-            after = _skip(tokens, index + 2, ("PER", "ARTICLE", "EVERY"))
+            after = _skip(tokens, index + 2, ("PER", "ARTICLE", "EVERY", "IN", "TO"))
             if _type(tokens, after) == "TIME_UNIT":
                 out.append(_join(tokens[index : after + 1], "OTHER_REGIME", "other"))
                 index = after + 1
@@ -189,7 +189,7 @@ def _times(tokens: Tokens) -> Tokens:
             index += 2
             continue
         glued = index + 1 < len(tokens) and not tokens[index + 1].raws[0].after_space
-        if token.type == "TIMES" and _type(tokens, index + 1) == "NUMBER":
+        if (token.type, token.value) == ("TIMES", "x") and _type(tokens, index + 1) == "NUMBER":
             after_plant = bool(out) and out[-1].type in _PLANTS
             if after_plant or (glued and _type(tokens, index + 2) not in UNITS):
                 kind = "COUNT" if after_plant else "MULTIPLIER"
@@ -310,12 +310,20 @@ def _rates(tokens: Tokens) -> Tokens:
         volume = _skip(tokens, index + 1, ("ARTICLE", "EVERY", "FILLER"))
         per_volume = _type(tokens, volume) == "VOLUME_UNIT" or _is_volume(tokens, volume)
         quantity = _quantity_before(tokens, index)
+        # 'na litr': without a number the unit itself says one of it
+        one_unit = token.value == "onto" and _type(tokens, index + 1) == "VOLUME_UNIT"
         if not per_volume:
             out.append(token)
-        elif quantity is not None and _dissolves(tokens, quantity, index, volume, labelled):
+        elif quantity is not None and (
+            one_unit or _dissolves(tokens, quantity, index, volume, labelled)
+        ):
             out.append(Token("PER", "per", token.raws))
-        elif quantity is None and _reversed(tokens, index, volume, labelled):
+        elif quantity is None and _reversed(tokens, index, volume, labelled or one_unit):
             out.append(Token("EACH", "each", token.raws))
+        elif one_unit and _type(tokens, index - 1) == "LOOSE_MEASURE":
+            out.append(Token("PER", "per", token.raws))
+        elif one_unit and not tokens[index + 1].after_break:
+            out.append(Token("ARTICLE", "a", token.raws))
         else:
             out.append(token)
     return out
@@ -359,9 +367,9 @@ def _litres(tokens: Tokens, index: int) -> float | None:
 
 def _reversed(tokens: Tokens, index: int, volume: int, labelled: bool) -> bool:
     """'per litre 2 ml', 'label: for 10 l 5 g'."""
-    if tokens[index].type in ("ARTICLE", "TO"):
+    if tokens[index].type == "ARTICLE" or (tokens[index].type, tokens[index].value) == ("TO", "to"):
         return False
-    if tokens[index].type in ("FOR", "IN") and not labelled:
+    if tokens[index].type in ("FOR", "IN", "TO") and not labelled:
         return False
     after = volume + 1 if _type(tokens, volume) == "VOLUME_UNIT" else volume + 2
     after = _skip(tokens, after, ("FILLER", "OF", "WATER_WORD", "FORM"))
@@ -380,6 +388,8 @@ def _milligrams(tokens: Tokens) -> Tokens:
 
 def _milligrams_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     kinds = [_type(tokens, index + offset) for offset in range(4)]
+    if kinds[2] == "IN" and tokens[index + 2].value == "onto":
+        kinds[2] = "PER"  # '50 mg azotu na litr'
     if kinds != ["MASS_UNIT", "ELEMENT", "PER", "VOLUME_UNIT"]:
         return None
     mass, element, per, litre = tokens[index : index + 4]
@@ -465,6 +475,10 @@ def _per_plant(tokens: Tokens) -> Tokens:
     out: Tokens = []
     index = 0
     while index < len(tokens):
+        if _is_pot_before(tokens, index):  # 'w doniczce 5 l'
+            out += [*tokens[index + 1 : index + 3], tokens[index]]
+            index += 3
+            continue
         if tokens[index].type == "AMOUNT" and _type(tokens, index + 1) == "VOLUME_UNIT":
             link = index + 2
             plant = _skip(tokens, link + 1, ("ARTICLE", "EVERY", "FILLER"))
@@ -483,6 +497,14 @@ def _per_plant(tokens: Tokens) -> Tokens:
             out.append(tokens[index])
         index += 1
     return out
+
+
+def _is_pot_before(tokens: Tokens, index: int) -> bool:
+    """Whether a pot stands here with its size behind it, where the language has it so."""
+    if (_type(tokens, index), tokens[index].value) != ("POT", "before"):
+        return False
+    amount = _type(tokens, index + 1) == "AMOUNT" and not tokens[index + 1].after_break
+    return amount and _type(tokens, index + 2) == "VOLUME_UNIT"
 
 
 def _is_spaced_slash(tokens: Tokens, index: int) -> bool:
@@ -521,6 +543,8 @@ def _fractions(tokens: Tokens) -> Tokens:
             out.append(_join(tokens[index:target], "UNKNOWN", token.value))
             index = target
             continue
+        whole = tokens[behind].value if _type(tokens, behind) == "PLANTS" else ""
+        linked = linked or (whole == "of" and not tokens[behind].after_break)  # '1/3 storczyków'
         if token.type != "PERCENT" and linked and _type(tokens, target) in _PLANTS | {"UNKNOWN"}:
             out.append(_join(tokens[index:target], "UNKNOWN", token.value))
             index = target
@@ -701,7 +725,34 @@ def _mixtures(tokens: Tokens) -> Tokens:
 
 def _negations(tokens: Tokens) -> Tokens:
     """'no sphagnum', 'not in winter': what it is not, is not what it is."""
-    return rewrite(tokens, _negation_at)
+    return rewrite(_denied_behind(tokens), _negation_at)
+
+
+def _denied_behind(tokens: Tokens) -> Tokens:
+    """'Sphagnum habe ich nicht': a 'not' that may stand behind, with nothing before it to deny."""
+    out = list(tokens)
+    for index in range(len(out) - 1, -1, -1):
+        if out[index].type != "NOT" or out[index].value != "behind":
+            continue
+        ahead = _negated(out, index)
+        if _type(out, ahead) in _SLOTS and not out[ahead].after_break:
+            continue
+        at = _denied_before(out, index)
+        if at is not None:
+            end = at + (2 if out[at].type == "AMOUNT" else 1)
+            out[index] = out[index]._replace(type="FILLER")
+            out[at:end] = [_join(out[at:end], "NEGATED", out[at].type)]
+    return out
+
+
+def _denied_before(tokens: Tokens, index: int) -> int | None:
+    """The last slot before a 'not' in its clause, plants apart."""
+    at = index
+    while at > 0 and not tokens[at].after_break:
+        at -= 1
+        if tokens[at].type in _SLOTS - {"GENUS"}:
+            return at
+    return None
 
 
 def _negation_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
@@ -738,9 +789,20 @@ def _homographs(tokens: Tokens) -> Tokens:
                 following == "NUMBER" and _type(out, index + 2) in _WATER_UNITS
             )
             out[index] = token._replace(type="WATER" if measured else "FILLER")
+        elif token.type == "DATED_MONTH":
+            out[index] = token._replace(type="MONTH" if _is_dated(out, index) else "FILLER")
         elif token.type == "LEVEL" and _is_rate(out, index + 1):
             out[index] = token._replace(type="LABEL")  # 'label dose 5 ml per 2 l'
     return out
+
+
+def _is_dated(tokens: Tokens, index: int) -> bool:
+    """Whether a word that could be a verb is a month: '3 maja', 'od maja', 'kwiecień i maja'."""
+    before = _type(tokens, index - 1)
+    if tokens[index].after_break or _type(tokens, index + 1) == "GROWTH":
+        return False
+    joined = before in ("AND", "OR", "MINUS") and _type(tokens, index - 2) == "MONTH"
+    return joined or before in ("NUMBER", "BETWEEN", "TO")
 
 
 _MEASURES = frozenset({"EC", "HARDNESS", "ALKALINITY"})
@@ -797,7 +859,7 @@ def _sizes(tokens: Tokens) -> Tokens:
     out = list(tokens)
     for index, token in enumerate(out):
         numbered = _type(out, index - 1) == "NUMBER" and _type(out, index + 1) == "POT"
-        if token.type == "IN" and numbered:
+        if (token.type, token.value) == ("IN", "in") and numbered:
             out[index] = Token("LENGTH_UNIT", "inch", token.raws)
     return out
 
@@ -808,7 +870,7 @@ def _plain(tokens: Tokens) -> Tokens:
 
 
 def _still_needed(token: Token) -> bool:
-    return token.type in ("PER", "POT") and token.value in ("per", "pot")
+    return token.type in ("PER", "POT") and token.value in ("per", "pot", "before")
 
 
 def _counted(tokens: Tokens) -> Tokens:
@@ -922,18 +984,18 @@ Rule: TypeAlias = Callable[[Tokens], Tokens]
 _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(types.split()))
     for rule, types in (
-        (compose, "NUMBER POINT"),
+        (compose, "NUMBER POINT FRACTION_OF"),
         (_countries, "COUNTRY"),
         (_signs, "MINUS"),
         (_analyses, "NUMBER"),
-        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL"),
+        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
         (doubts.containers, "CONTAINER"),
-        (doubts.bounds, "BOUND BOUND_BEHIND"),
-        (doubts.past, "PAST PRESENT"),
+        (doubts.bounds, "BOUND BOUND_BEHIND TO BY"),
+        (doubts.past, "PAST PRESENT AGO"),
         (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
-        (doubts.portions, "FRACTION EVERY PLUS AND"),
+        (doubts.portions, "FRACTION EVERY PLUS AND APIECE"),
         (_sizes, "POT"),
         (_milligrams, "ELEMENT"),
         (_times, "TIMES"),

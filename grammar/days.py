@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
+from grammar.lexicon import sections
 from grammar.marks import Mark, Words
 from grammar.order import When
+from grammar.tokens import UNITS
 
 
 def when(words: Words) -> tuple[When | None, frozenset[int]]:
@@ -21,14 +24,31 @@ def when(words: Words) -> tuple[When | None, frozenset[int]]:
 def _from_mark(words: Words, mark: Mark) -> tuple[When, frozenset[int]] | None:
     kind, _, value = mark.value.partition(" ")
     indices = frozenset(range(mark.at, mark.end))
+    if kind == "before":
+        return _before(words, mark)
+    if kind == "count":
+        return None
     if kind != "ago":
         return When(kind, int(value)), indices
     before = mark.at - 1
     number = whole(words, before)
     if number is None:
         return None
-    each = {"day": 1, "week": 7, "month": 30}[value]
-    return When("day", number * each), indices | {before}
+    return When("day", number * _DAYS[value]), indices | {before}
+
+
+_DAYS = {"day": 1, "week": 7, "month": 30}
+
+
+def _before(words: Words, mark: Mark) -> tuple[When, frozenset[int]] | None:
+    """'vor 3 Tagen', 'hace un mes': a word for 'ago' that stands before its number."""
+    article = words.type_at(mark.end) == "ARTICLE"
+    number = 1 if article else whole(words, mark.end)
+    unit = next((m for m in words.found if m.type == "WHEN" and m.at == mark.end + 1), None)
+    if number is None or unit is None or not unit.value.startswith("count "):
+        return None
+    each = _DAYS[unit.value.split()[1]]
+    return When("day", number * each), frozenset(range(mark.at, unit.end))
 
 
 def whole(words: Words, index: int) -> int | None:
@@ -41,12 +61,61 @@ def whole(words: Words, index: int) -> int | None:
     return int(text) if text.isdecimal() and len(text) < 5 else None
 
 
+@cache
+def dotted(language: str) -> bool:
+    """Whether a number with a dot behind it counts a day: '3. März', '3.11.'."""
+    return bool(sections(language)["meta"].get("dotted_dates"))
+
+
+@cache
+def _leads(language: str) -> frozenset[str]:
+    """Words of a language behind which '3.11' is a date without its last dot."""
+    return frozenset(sections(language)["meta"].get("date_leads", ()))
+
+
+_DOTTED = re.compile(r"(\d{1,2})\.(\d{1,2})(?:\.(\d{4}|\d{2}))?")
+
+
+def dotted_date(words: Words, index: int) -> When | None:
+    """'14.3.2026', '3.11.' and 'am 3.11', in a language that writes dates so."""
+    raws, language = words.raws, words.lexicon.language
+    if not dotted(language) or raws[index].kind != "number":
+        return None
+    found = _DOTTED.fullmatch(raws[index].text)
+    if found is None or not (1 <= int(found[1]) <= 31 and 1 <= int(found[2]) <= 12):
+        return None
+    led = index > 0 and raws[index - 1].text in _leads(language)
+    counted = words.type_at(index + 1) in UNITS and not raws[index].dotted
+    if found[3] is None and (counted or not (led or raws[index].dotted)):
+        return None
+    if found[3] is None and raws[index].dotted and not led and index + 1 == len(raws):
+        return None  # the end of a sentence: 'Ablauf von Ruby 1.6.'
+    year = int(found[3]) if found[3] else None
+    return When("date", int(found[2]), int(found[1]), year + 2000 if year and year < 100 else year)
+
+
 def month_at(words: Words, index: int) -> int | None:
     """A month by its name at this place."""
     if not 0 <= index < len(words.raws):
         return None
     entry = words.lexicon.words.get(words.raws[index].text)
+    if entry is not None and entry.type == "DATED_MONTH" and _is_dated(words, index):
+        return int(entry.value)
     return int(entry.value) if entry is not None and entry.type == "MONTH" else None
+
+
+def _is_dated(words: Words, index: int) -> bool:
+    """Whether a word that could be a verb is a month: '3 maja', 'pierwszego maja', 'od maja'."""
+    raw = words.raws[index]
+    accented = words.folded.written(raw.start, raw.end).casefold() != raw.text
+    if accented or index == 0:
+        return False
+    before = words.raws[index - 1]
+    said = words.lexicon.rhythms.next.get(before.text)
+    entry = said.entry if said is not None else None
+    counted = entry is not None and entry.value.partition(" ")[0] in ("nth", "end", "from", "until")
+    known = words.type_at(index - 1) in ("NUMBER", "BETWEEN", "TO")
+    return before.kind == "number" or counted or known
 
 
 def _date(words: Words) -> tuple[When | None, frozenset[int]]:
@@ -55,6 +124,9 @@ def _date(words: Words) -> tuple[When | None, frozenset[int]]:
         if raw.kind == "analysis" and re.fullmatch(r"2\d{3}-\d{2}-\d{2}", raw.text):
             year, month, day = map(int, raw.text.split("-"))
             return When("date", month, day, year), frozenset({index})
+        written = dotted_date(words, index)
+        if written is not None:
+            return written, frozenset({index})
         month_named = month_at(words, index)
         if month_named is None:
             continue

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cache
 
-from grammar.lexicon import load
+from grammar.lexicon import heard_by
 from grammar.scan import Folded, Raw
 
 #: How much is in favour of the language somebody uses anyway [words].
@@ -70,13 +70,13 @@ def likeliest(found: dict[str, float], usual: str | None, default: str) -> tuple
 @cache
 def _owners(codes: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
     """Which of these languages have a word."""
-    return _shared({code: load(code).vocabulary for code in codes})
+    return _shared({code: heard_by(code)[0] for code in codes})
 
 
 @cache
 def _letters(codes: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
     """Which of these languages write a letter."""
-    return _shared({code: load(code).letters for code in codes})
+    return _shared({code: heard_by(code)[1] for code in codes})
 
 
 def _shared(sets: dict[str, frozenset[str]]) -> dict[str, tuple[str, ...]]:

@@ -8,7 +8,17 @@ from __future__ import annotations
 
 from grammar.numerals import fraction_value
 from grammar.scan import Token
-from grammar.tokens import PLANTS, UNITS, Tokens, clauses, join, rewrite, skip, type_at
+from grammar.tokens import (
+    PLANTS,
+    QUANTITY_UNITS,
+    UNITS,
+    Tokens,
+    clauses,
+    join,
+    rewrite,
+    skip,
+    type_at,
+)
 
 _STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER", "VAGUE"})
 _SMALL_WORDS = ("FILLER", "ARTICLE", "OF")
@@ -51,12 +61,21 @@ def bounds(tokens: Tokens) -> Tokens:
             out.append(_bounded(out, tokens[index]))
             index += 1
             continue
-        if tokens[index].type != "BOUND":
+        if tokens[index].type not in ("BOUND", "BY") and not _open_to(tokens, index):
             out.append(tokens[index])
             index += 1
             continue
         at = index + 1 + (type_at(tokens, index + 1) in ("FILLER", "ARTICLE"))
-        end = _quantity_end(tokens, at)
+        abbreviated = tokens[index].value == "either" and tokens[index].raws[-1].dotted
+        end = _quantity_end(tokens, at, after_dot=abbreviated)
+        if end is None and tokens[index].value == "either":
+            out.append(_bounded(out, tokens[index]))
+            index += 1
+            continue
+        if end is None and tokens[index].type == "TO":
+            out.append(tokens[index])
+            index += 1
+            continue
         if end is None:
             out.append(tokens[index]._replace(type="FILLER"))
             index += 1
@@ -64,6 +83,13 @@ def bounds(tokens: Tokens) -> Tokens:
         out.append(join(tokens[index:end], "RANGE", tokens[end - 1].type))
         index = end
     return out
+
+
+def _open_to(tokens: Tokens, index: int) -> bool:
+    """A 'to' that says 'up to' where nothing stands before it to reach from: 'bis 2 l'."""
+    if tokens[index].type != "TO" or tokens[index].value != "up_to":
+        return False
+    return type_at(tokens, index - 1) not in UNITS | _STRENGTHS | {"NUMBER", "STRENGTH", "MONTH"}
 
 
 def _bounded(out: Tokens, bound: Token) -> Token:
@@ -79,10 +105,13 @@ def _bounded(out: Tokens, bound: Token) -> Token:
     return join([*quantity, bound], "RANGE", quantity[-1].type)
 
 
-def _quantity_end(tokens: Tokens, at: int) -> int | None:
-    """Behind the quantity that starts here: a number with its unit, or a strength."""
+def _quantity_end(tokens: Tokens, at: int, *, after_dot: bool) -> int | None:
+    """Behind the quantity that starts here: a number with its unit, or a strength.
+
+    Behind a dot that shortens a word ('mind. 2 l') no sentence begins.
+    """
     kind = type_at(tokens, at)
-    if kind not in _STRENGTHS | {"NUMBER"} or tokens[at].after_break:
+    if kind not in _STRENGTHS | {"NUMBER"} or (tokens[at].after_break and not after_dot):
         return None
     unit = skip(tokens, at + 1, ("OF", "ARTICLE")) if kind == "FRACTION" else at + 1
     if type_at(tokens, unit) in UNITS and not tokens[unit].after_break:
@@ -95,7 +124,7 @@ def _quantity_end(tokens: Tokens, at: int) -> int | None:
 def past(tokens: Tokens) -> Tokens:
     """'last time I gave half', 'I used 5 l yesterday': told, not asked for."""
     out: Tokens = []
-    for clause in clauses(tokens):
+    for clause in clauses(rewrite(tokens, _ago_at)):
         start = 0
         for at in (*(i for i, t in enumerate(clause) if t.type == "PRESENT"), len(clause)):
             part = clause[start:at]
@@ -103,6 +132,16 @@ def past(tokens: Tokens) -> Tokens:
             out += [*part[:told], *_told(part[told:])]
             start = at
     return [t._replace(type="FILLER") if t.type in ("PAST", "PRESENT") else t for t in out]
+
+
+def _ago_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'vor 3 Wochen', 'hace un mes': a word for 'ago' that stands before its number."""
+    if tokens[index].type != "AGO":
+        return None
+    counted = type_at(tokens, index + 1) in ("NUMBER", "ARTICLE", "FRACTION")
+    if not counted or type_at(tokens, index + 2) != "TIME_UNIT":
+        return [tokens[index]._replace(type="FILLER")], 1
+    return [join(tokens[index : index + 3], "PAST", "all")], 3
 
 
 def _told_from(clause: Tokens) -> int:
@@ -173,12 +212,20 @@ def _share_size(tokens: Tokens, index: int) -> int:
     if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION":
         return 0 if type_at(tokens, index + 2) in UNITS else 2
     if kind == "FRACTION" and type_at(tokens, index + 1) == "SHARE":
-        return 2
+        labelled = any(t.type in ("LABEL", "PER") for t in tokens[:index])
+        of_label = labelled and tokens[index + 1].value == "of_it"
+        return 0 if of_label else 2
     if kind == "FRACTION" and "/" in tokens[index].value:
         measured = skip(tokens, index + 1, ("OF", "ARTICLE"))
         below = int(tokens[index].value.split("/")[1])
         odd = below > _FINEST or 1 <= fraction_value(tokens[index].value) < float("inf")
         return int(odd and type_at(tokens, measured) not in UNITS)
+    if kind == "MULTIPLE" and type_at(tokens, index + 1) == "SHARE":
+        return 0 if tokens[index + 1].after_break else 2  # 'dwukrotnie słabszy'
+    if kind == "NUMBER" and (type_at(tokens, index + 1), type_at(tokens, index + 2)) == (
+        "TIMES", "SHARE",
+    ):  # fmt: skip
+        return 0 if tokens[index + 2].after_break else 3  # '6 razy słabiej' is no six
     if kind == "MULTIPLE" and type_at(tokens, index + 1) == "NUMBER":
         return 0 if type_at(tokens, index + 2) in UNITS | {"TIMES"} else 2
     if kind == "VAGUE" and len(tokens[index].raws) == 1:
@@ -194,13 +241,26 @@ def portions(tokens: Tokens) -> Tokens:
 
 
 def _portion_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    stretch = tokens[index : index + 3]
+    kinds = tuple(t.type for t in stretch)
+    if kinds in _APIECE_BEHIND and not stretch[2].after_break and stretch[2].value == "behind":
+        return [join(stretch, "UNKNOWN", "per plant")], 3  # '100 ml na roślinę'
     size = _portion_size(tokens, index)
     stretch = tokens[index : index + size]
     return ([join(stretch, "SEVERAL", "product_of_numbers")], size) if size else None
 
 
+_APIECE_BEHIND = (("NUMBER", "VOLUME_UNIT", "APIECE"), ("FRACTION", "VOLUME_UNIT", "APIECE"))
+
+
 def _portion_size(tokens: Tokens, index: int) -> int:
     kind, second, third = (type_at(tokens, index + offset) for offset in (0, 1, 2))
+    if kind == "APIECE" and second in ("NUMBER", "FRACTION") and third == "VOLUME_UNIT":
+        water = {type_at(tokens, index + 4), type_at(tokens, index + 5)}
+        rate = type_at(tokens, index + 3) in ("PER", "IN", "TO") and "VOLUME_UNIT" in water
+        return 0 if rate or tokens[index + 1].after_break else 3  # 'po 2 l'
+    if kind == "EVERY" and tokens[index].value == "portion" and third == "VOLUME_UNIT":
+        return 3 if _is_portion(tokens, index) else 0
     if kind == "NUMBER" and second == "FRACTION" and third == "VOLUME_UNIT":
         return 0 if tokens[index + 1].after_break else 3
     if kind == "NUMBER" and second == "VOLUME_UNIT" and third == "PLUS":
@@ -216,6 +276,20 @@ def _portion_size(tokens: Tokens, index: int) -> int:
         ends = index + 3 >= len(tokens) or tokens[index + 3].after_break
         return 3 if ends or type_at(tokens, index + 3) in ("FOR", "TO") else 0
     return 0
+
+
+def _is_portion(tokens: Tokens, index: int) -> bool:
+    """'je 2 l', '4 Flaschen à 2 l'; but '5 ml je 2 l' and 'je 2 l 5 ml' are rates."""
+    if type_at(tokens, index + 1) not in ("NUMBER", "FRACTION", "ARTICLE"):
+        return False
+    before = index - 1
+    while type_at(tokens, before) in (*_SMALL_WORDS, "FORM", "IN") and before > index - 4:
+        before -= 1
+    if type_at(tokens, before) in QUANTITY_UNITS and not tokens[index].after_break:
+        return False
+    behind = skip(tokens, index + 3, (*_SMALL_WORDS, "WATER_WORD", "FORM"))
+    rate = type_at(tokens, behind) in ("NUMBER", "FRACTION")
+    return not (rate and type_at(tokens, behind + 1) in QUANTITY_UNITS)
 
 
 def others(tokens: Tokens) -> Tokens:
@@ -254,7 +328,8 @@ def _container_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
 
 
 def _container_size(tokens: Tokens, index: int) -> int:
-    between = ("FILLER", "ARTICLE", "OF", "MULTIPLE")
+    between = ("FILLER", "ARTICLE", "OF", "MULTIPLE", "INTO")
+    tokens = [t._replace(type="INTO") if t.value == "onto" else t for t in tokens]
     near = skip(tokens, index + 1, between)
     if near >= len(tokens) or any(t.after_break for t in tokens[index + 1 : near + 1]):
         ends = near > index + 1 and near <= len(tokens)

@@ -32,6 +32,8 @@ _ENDS_A_NAME = frozenset({
     "add", "move", "fed", "clear", "flush", "repot", "lose", "gave", "takes", "be", "default",
     "relative",
 })  # fmt: skip
+#: Beside these a word for having says when, and owns nothing: 'ich habe die Vanda gedüngt'.
+_WAS_DONE = frozenset({"fed", "clear", "flush", "repot", "moved", "lose", "gave", "done"})
 _LONGEST_NAME = 6
 #: A growth state, a medium and the like say nothing of a dose by themselves.
 _ASKS_DOSE = ("volume_l", "analysis", "strength", "target_n_mg_l", "target_ec_ms_cm", "label_rate")
@@ -64,7 +66,12 @@ class Facts:
     @cached_property
     def cues(self) -> frozenset[str]:
         """Values of the order phrases."""
-        return frozenset(m.value for m in self.found if m.type == "ORDER")
+        values = {m.value for m in self.found if m.type == "ORDER"}
+        if "moved" in values:
+            values.add("move")
+        if "having" in values and values.isdisjoint(_WAS_DONE):
+            values.add("have")
+        return frozenset(values)
 
     def has(self, *values: str) -> bool:
         """Whether one of these order phrases fell."""
@@ -78,7 +85,7 @@ class Facts:
         """Whether the message begins with one of these order phrases."""
         mark = self.first(*values)
         yes = {i for m in self.found if m.value in ("yes", "no") for i in range(m.at, m.end)}
-        return mark is not None and all(i in yes or self._is_filler(i) for i in range(mark.at))
+        return mark is not None and all(i in yes or self.is_filler(i) for i in range(mark.at))
 
     @cached_property
     def question(self) -> bool:
@@ -100,19 +107,20 @@ class Facts:
     def alone(self) -> bool:
         """Whether nothing but order phrases and filler stands in it."""
         held = {i for m in self.found for i in range(m.at, m.end)}
-        return all(i in held or self._is_filler(i) for i in range(len(self.raws)))
+        return all(i in held or self.is_filler(i) for i in range(len(self.raws)))
 
     @cached_property
     def only_a_day(self) -> bool:
         """Whether nothing but a day stands in it: 'tomorrow?', 'and on sunday?'."""
         asking = [m for m in self.found if m.value in ("and_for", "them")]
         held = set(self.when[1]) | {i for m in asking for i in range(m.at, m.end)}
-        return bool(held) and all(i in held or self._is_filler(i) for i in range(len(self.raws)))
+        return bool(held) and all(i in held or self.is_filler(i) for i in range(len(self.raws)))
 
     def _entry(self, index: int) -> Entry | None:
         return self.words.lexicon.words.get(self.raws[index].text)
 
-    def _is_filler(self, index: int) -> bool:
+    def is_filler(self, index: int) -> bool:
+        """Whether this word carries nothing."""
         entry = self._entry(index)
         return entry is not None and entry.type in ("FILLER", "AND", "ARTICLE", "TO", "OF", "FOR")
 
@@ -129,24 +137,39 @@ class Facts:
             return "", frozenset()
         for index in range(renaming.end, len(self.raws)):
             entry = self._entry(index)
-            towards = entry is not None and entry.type == "TO"
+            towards = entry is not None and (entry.type == "TO" or entry.value == "onto")
             if towards or self.words.cue_at(index) == "becomes":
                 return self._name_from(index + 1)
         return self._name_after_target(renaming)
 
     def _name_after_target(self, cue: Mark) -> tuple[str, frozenset[int]]:
-        """'call the vanda Blue', 'Ruby is now called Rubin'."""
+        """'call the vanda Blue', 'Ruby is now called Rubin', 'Ruby in Rubin umbenennen'."""
+        if cue.end >= len(self.raws):  # the verb stands last
+            before = [m.end for m in self.found if m.type == "PLANT" and m.end < cue.at]
+            before += [i + 1 for i, _ in self.genus_places if i < cue.at - 1]
+            return (
+                self._name_from(self._behind_in(max(before)), cue.at)
+                if before
+                else ("", frozenset())
+            )
         end = max(
             [m.end for m in self.found if m.type == "PLANT" and m.at >= cue.end]
             + [i + 1 for i, _ in self.genus_places if i >= cue.end],
             default=cue.end,
         )
-        return self._name_from(end)
+        return self._name_from(self._behind_in(end))
 
-    def _name_from(self, start: int) -> tuple[str, frozenset[int]]:
+    def _behind_in(self, index: int) -> int:
+        """The place behind an 'in' that leads to a new name: 'benenne Ruby in Rubin um'."""
+        entry = self._entry(index) if index < len(self.raws) else None
+        leads = entry is not None and entry.type in ("IN", "TO") and index + 1 < len(self.raws)
+        return index + 1 if leads else index
+
+    def _name_from(self, start: int, end: int | None = None) -> tuple[str, frozenset[int]]:
         taken: list[int] = []
         quoted = False
-        for index in range(start, min(len(self.raws), start + _LONGEST_NAME + 2)):
+        last = len(self.raws) if end is None else end
+        for index in range(start, min(last, start + _LONGEST_NAME + 2)):
             raw = self.raws[index]
             if raw.text == '"':
                 taken.append(index)
@@ -318,7 +341,7 @@ class Facts:
     def begins(self, type_: str, *values: str) -> bool:
         """Whether the message begins with one of these phrases of readings and waters."""
         first = next((m for m in self.measured if m.type == type_ and m.value in values), None)
-        return first is not None and all(self._is_filler(i) for i in range(first.at))
+        return first is not None and all(self.is_filler(i) for i in range(first.at))
 
     @cached_property
     def meter(self) -> tuple[MeterSaid, frozenset[int]]:

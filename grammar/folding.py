@@ -34,15 +34,20 @@ def fold(text: str) -> Folded:
     out: list[str] = []
     origin: list[int] = []
     for position, char in enumerate(text):
-        plain = _folded_char(char)
-        raised = plain.isdigit() and unicodedata.category(char) == "No"
+        pieces = _folded_char(char)
+        raised = pieces.isdigit() and unicodedata.category(char) == "No"
         if raised and out and out[-1].isdigit():
             out.append("^")  # '2²' is not 22
             origin.append(position)
-        for piece in plain:
+        for piece in pieces:
             out.append(piece)
             origin.append(position)
     return Folded("".join(out), text, origin)
+
+
+def plain(text: str) -> str:
+    """A text as `fold` leaves it, where nobody asks where it came from; no digits are raised."""
+    return text.lower() if text.isascii() else "".join(map(_folded_char, text))
 
 
 @lru_cache(maxsize=4096)
@@ -59,5 +64,5 @@ def _folded_char(char: str) -> str:
     if category == "No":
         digits = unicodedata.normalize("NFKD", char).replace("\u2044", "/")
         return f" {digits}" if "/" in digits else digits
-    plain = unicodedata.normalize("NFKD", char.casefold())
-    return "".join(c for c in plain if not unicodedata.combining(c))
+    apart = unicodedata.normalize("NFKD", char.casefold())
+    return "".join(c for c in apart if not unicodedata.combining(c))

@@ -7,10 +7,10 @@ change what the other means.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
-from grammar.lexicon import Entry, Lexicon, Trie, pieces
+from grammar.lexicon import Entry, Lexicon, Trie, pieces, sections
 from grammar.order import Names
 from grammar.scan import Folded, Raw, fold
 
@@ -52,23 +52,51 @@ class Words:
 
 
 @lru_cache(maxsize=256)
-def _known(names: Names, possessive: tuple[str, ...]) -> Trie:
-    """The names on record, also as owning something."""
+def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...]) -> Trie:
+    """The names on record, also as owning something and in other cases."""
     trie = Trie()
+    known: list[tuple[list[str], Entry]] = []
     for type_, listed in (
         ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
     ):  # fmt: skip
         for name in listed:
             parts = pieces(fold(name).text)
-            for ending in ("", *possessive) if parts else ():
-                _put(trie, [*parts[:-1], parts[-1] + ending], Entry(type_, name))
+            if parts:
+                _put(trie, parts, Entry(type_, name))
+                known.append((parts, Entry(type_, name)))
+    for parts, entry in known:  # behind all names as they are, so that no form hides one
+        for ending in possessive:
+            form = _inflected(parts[-1], ending)
+            if form:
+                _put(trie, [*parts[:-1], form], entry)
+        for ending in bent if len(parts) > 1 else ():
+            _put(trie, [*(_inflected(p, ending) or p for p in parts[:-1]), parts[-1]], entry)
     return trie
+
+
+@cache
+def _bent(language: str) -> tuple[str, ...]:
+    """How a language ends the words before the noun of a name: 'blaue' in 'der blauen Dose'."""
+    return tuple(sections(language)["meta"].get("bent", ()))
+
+
+#: Shorter names are not inflected by changing their last letter: the form could be any word.
+_SHORTEST_STEM = 4
+
+
+def _inflected(word: str, ending: str) -> str:
+    """A name with an ending; 'a/y' puts 'y' for its last letter 'a'. Empty where it has none."""
+    last, slash, new = ending.partition("/")
+    if not slash:
+        return word + ending
+    fits = word.endswith(last) and len(word) >= _SHORTEST_STEM
+    return word[: -len(last)] + new if fits else ""
 
 
 def _put(trie: Trie, parts: list[str], entry: Entry) -> None:
     node = trie
     for part in parts:
-        node = node.next.setdefault(part, Trie())
+        node = node.grown(part)
     node.entry = node.entry or entry
 
 
@@ -86,7 +114,7 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     list of Mark
         In order, none overlapping another.
     """
-    known = _known(names, lexicon.possessive)
+    known = _known(names, lexicon.possessive, _bent(lexicon.language))
     found: list[Mark] = []
     index = 0
     while index < len(raws):
@@ -96,12 +124,27 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
             entry, size = name, long
         letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
         # A lone 'n' says no, the one of 'ppm N' does not.
-        if entry is None or (letter and entry.type == "ORDER"):
+        if (
+            entry is None
+            or (letter and entry.type == "ORDER")
+            or _of_time(entry, raws[index + size :], lexicon)
+        ):
             index += 1
             continue
         found.append(Mark(entry.type, entry.value, index, size))
         index += size
     return found
+
+
+def _of_time(entry: Entry, behind: list[Raw], lexicon: Lexicon) -> bool:
+    """Whether a word for 'all' counts time: 'alle 10 Tage'."""
+    if entry.value != "everything" or len(behind) < 2:
+        return False
+    number, unit = behind[:2]
+    named = lexicon.words.get(number.text)
+    counted = number.kind == "number" or (named is not None and named.type == "NUMBER")
+    said = lexicon.words.get(unit.text)
+    return counted and said is not None and said.type == "TIME_UNIT"
 
 
 def phrases(raws: list[Raw], trie: Trie) -> list[Mark]:

@@ -8,6 +8,11 @@ import re
 from grammar.scan import AMBIGUOUS, Token
 
 _COUNTED = frozenset({"VOLUME_UNIT", "MASS_UNIT", "SPOON", "LENGTH_UNIT"})
+#: Behind a half of something these are not what it is a half of.
+_NO_WHOLE = frozenset({
+    "OF", "OR", "TO", "AND", "MINUS", "IN", "FOR", "PER", "NUMBER", "FRACTION", "FRACTION_OF",
+    "SHARE",
+})  # fmt: skip
 _GROUPED = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 
 
@@ -42,6 +47,12 @@ def compose(tokens: list[Token]) -> list[Token]:
         token, used = _number_at(tokens, index)
         out.append(token)
         index += used
+        if token.type == "FRACTION_OF":  # a noun whose case says 'of': 'połowa dawki'
+            out[-1] = token._replace(type="FRACTION")
+            following = tokens[index] if index < len(tokens) else None
+            if following is not None and not following.after_break:
+                if following.type not in _NO_WHOLE:
+                    out.append(Token("OF", "of", (token.raws[-1]._replace(after_break=False),)))
     return out
 
 

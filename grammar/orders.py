@@ -11,10 +11,11 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeAlias
 
-from grammar import asked, chemistry, prices, reminding, signs, waters
+from grammar import asked, chemistry, picturing, prices, reminding, signs, waters
 from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
+from grammar.guiding import guiding
 from grammar.lexicon import Lexicon
 from grammar.marks import Mark, Words, marks
 from grammar.measured import figure
@@ -102,7 +103,8 @@ def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]
             word = rhythm_slip(raw, lexicon)
         if word is not None and len(slips) < _MOST_SLIPS:
             mended[index] = raw._replace(text=word)
-            slips.append(ReadAs(facts.folded.written(raw.start, raw.end), word))
+            shown = lexicon.spelled.get(word, word)
+            slips.append(ReadAs(facts.folded.written(raw.start, raw.end), shown))
     return mended, slips
 
 
@@ -246,12 +248,22 @@ def _plan(facts: Facts) -> Order | None:
 
 def _done(facts: Facts) -> Order | None:
     parts = facts.has("done") and facts.has("step")
-    if not (facts.starts("done") or parts) or facts.asks_dose:
+    if not (facts.starts("done") or parts or _done_last(facts)) or facts.asks_dose:
         return None
     steps = tuple(
         n for i in range(len(facts.raws)) if (n := whole(facts.words, i)) is not None and n < 100
     )
     return Order("done", target=facts.target, steps=steps)
+
+
+def _done_last(facts: Facts) -> bool:
+    """'1 und 3 erledigt', in a language whose verb stands last."""
+    done = facts.first("done")
+    if done is None or done.end < len(facts.raws):
+        return False
+    if not reminding.verb_last(facts.words.lexicon.language):
+        return False
+    return all(whole(facts.words, i) is not None or facts.is_filler(i) for i in range(done.at))
 
 
 def _list(facts: Facts) -> Order | None:
@@ -318,7 +330,8 @@ def _repot(facts: Facts) -> Order | None:
 
 def _log(facts: Facts) -> Order | None:
     """What was given: feed, clear water or a flush."""
-    bare = facts.target.empty and not facts.asks_dose and facts.starts("fed", "flush")
+    told = facts.starts("fed", "flush") or _day_and_done(facts)
+    bare = facts.target.empty and not facts.asks_dose and told
     if facts.question or facts.has("make_it") or (facts.target.empty and not bare):
         return None
     if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
@@ -332,11 +345,21 @@ def _log(facts: Facts) -> Order | None:
     return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
 
 
+def _day_and_done(facts: Facts) -> bool:
+    """'gestern gespült', in a language whose verb stands last."""
+    done = facts.first("fed", "flush")
+    if done is None or not reminding.verb_last(facts.words.lexicon.language):
+        return False
+    return all(i in facts.when[1] or facts.is_filler(i) for i in range(done.at))
+
+
 def _given(facts: Facts) -> str | None:
-    if facts.has("flush"):
+    if facts.has("flush") or (facts.has("poured") and facts.has("clear")):
         return "flush"
     if facts.has("give") and not facts.has("gave") and facts.rest.water is not None:
         return None
+    if facts.has("clear") and facts.has("with_feed"):  # 'podlałam nawozem'
+        return "fed"
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
@@ -539,6 +562,7 @@ _FORMS: tuple[Form, ...] = (
     reminding.skip,
     _bare("no", "no"),
     _bare("no", "stop", text="stop"),
+    guiding,
     _bare("why", "why"),
     _bare("more", "more"),
     _bare("help", "help"),
@@ -551,6 +575,9 @@ _FORMS: tuple[Form, ...] = (
     reminding.move,
     reminding.remind,
     _calendar,
+    picturing.year,
+    picturing.salts,
+    picturing.card,
     reminding.listing,
     _simple("forget", "forget"),
     _import,

@@ -188,7 +188,8 @@ def _unknown_length(reading: Reading) -> int:
 def _shown(found: Guess, lexicon: Lexicon) -> str:
     word = found.word or ""
     entry = lexicon.words.get(word)
-    return entry.value if entry is not None and entry.type in ("GENUS", "MEDIUM") else word
+    known = entry is not None and entry.type in ("GENUS", "MEDIUM")
+    return entry.value if entry is not None and known else lexicon.spelled.get(word, word)
 
 
 def _with_suggestions(
@@ -203,4 +204,5 @@ def _with_suggestions(
         for rival in (found.rivals or ((found.word,) if found.word else ()))
         if rival in lexicon.words  # not a lone part of a phrase
     ]
-    return replace(unknown, suggestions=tuple(dict.fromkeys(listed))[:4])
+    shown = dict.fromkeys(lexicon.spelled.get(word, word) for word in listed)
+    return replace(unknown, suggestions=tuple(shown)[:4])

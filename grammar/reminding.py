@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cache
 
 from grammar.facts import Facts
+from grammar.lexicon import sections
 from grammar.marks import Mark, phrases
 from grammar.order import Order, Rhythm, Target
 from grammar.rhythm_clock import hours
@@ -16,7 +18,7 @@ VERBS = frozenset({
     "reminder_resume", "reminder_quiet",
 })  # fmt: skip
 _CARRIES_NOTHING = frozenset({
-    "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD",
+    "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD", "BY",
     "ASIDE",
 })  # fmt: skip
 #: Cues that name a reminder, whatever is to become of it.
@@ -83,11 +85,21 @@ def _implied(facts: Facts) -> Order | None:
         )  # fmt: skip
         return Order("remind", rhythm=rhythm) if alone and not rhythm.doubt else None
     wish = _wish(facts, None)
-    first = next(iter(_left(facts, held)), None)
-    imperative = first is not None and any(m.at == first for m in facts.tasks)
+    left = _left(facts, held)
+    begins = any(m.at == left[0] for m in facts.tasks)
+    ends = verb_last(facts.words.lexicon.language) and any(
+        m.end - 1 == left[-1] for m in facts.tasks
+    )
+    imperative = begins or ends
     if not imperative or wish.extra or not _definite(rhythm):
         return None
     return Order("remind", target=wish.target, rhythm=rhythm, task=wish.task, text=wish.text)
+
+
+@cache
+def verb_last(language: str) -> bool:
+    """Whether what is to be done may stand at the end: 'am Sonntag Ruby spülen'."""
+    return bool(sections(language)["meta"].get("verb_last"))
 
 
 def _definite(rhythm: Rhythm) -> bool:
@@ -150,7 +162,7 @@ def _weighty(facts: Facts, held: frozenset[int]) -> list[int]:
     light = {
         i
         for m in phrases(facts.raws, lexicon.rhythms)
-        if m.value in ("light", "glue")
+        if m.value in ("light", "glue", "at_about")
         for i in range(m.at, m.end)
     }
     kept = _left(facts, held)
@@ -184,7 +196,14 @@ def _target(facts: Facts, held: frozenset[int]) -> Target:
     """The plants that are meant, without what the rhythm says ('first' is no trait there)."""
     times = {facts.raws[i].text for i in held}
     target = facts.target
-    return replace(target, traits=tuple(t for t in target.traits if t not in times))
+    whole = {"everything", "both"}
+    cues = [m for m in facts.found if m.type == "ORDER" and m.value in whole]
+    of_time = bool(cues) and all(m.at in held for m in cues)  # 'alle 2 Wochen'
+    return replace(
+        target,
+        traits=tuple(t for t in target.traits if t not in times),
+        everything=target.everything and not of_time,
+    )
 
 
 def _own_words(facts: Facts, main: list[int], held: frozenset[int]) -> str:

@@ -46,19 +46,22 @@ def read_clock(walk: Walk, index: int, found: Found) -> int:
 
 def _one_clock(walk: Walk, index: int, found: Found) -> int:
     value, end = walk.at(index)
-    led = value == "at"
+    led = value in ("at", "at_about")
     place = end if led else index
     led = led or _at_sign(walk, index)
     value, end = walk.at(place)
     if value.startswith("clock "):
+        minute = whole(walk.words, end) if end < walk.size else None
+        spoken = minute is not None and walk.words.raws[end].kind == "word"
+        if spoken and minute is not None and 5 <= minute < 60 and walk.unit(end + 1) is None:
+            return _half(walk, found, int(value[6:]), minute, end + 1, doubtful=True)
         return _take_clock(found, int(value[6:]), 0, end)
-    for phrase, minute in (("half_past", 30), ("quarter_past", 15), ("quarter_to", 45)):
+    for phrase, minute, back in _PARTS_OF_AN_HOUR:
         if value == phrase:
-            hour = whole(walk.words, end)
+            hour, behind = _hour(walk, end)
             if hour is None or not 1 <= hour <= 24:
                 return index
-            hour = hour - (phrase == "quarter_to")
-            return _half(walk, found, hour, minute, end + 1, doubtful=True)
+            return _half(walk, found, hour - back or 12, minute, behind, doubtful=True)
     raw = walk.words.raws[place] if place < walk.size else None
     if raw is None:
         return index
@@ -87,6 +90,21 @@ def _one_clock(walk: Walk, index: int, found: Found) -> int:
     return _half(walk, found, number, 0, behind, doubtful=not raw.text.startswith("0"))
 
 
+#: Phrase, minutes, and how many hours before the one that is named.
+_PARTS_OF_AN_HOUR = (
+    ("half_past", 30, 0), ("quarter_past", 15, 0), ("quarter_to", 45, 1), ("half_to", 30, 1),
+    ("quarter_into", 15, 1),  # 'viertel neun'
+)  # fmt: skip
+
+
+def _hour(walk: Walk, index: int) -> tuple[int | None, int]:
+    """An hour in figures, as a number, or as 'ósmej', and the place behind it."""
+    value, end = walk.at(index)
+    if value.startswith("clock "):
+        return int(value[6:]), end
+    return whole(walk.words, index), index + 1
+
+
 def _no_clock(found: Found, end: int) -> int:
     """A clock time that there is not: 'at 25:00'."""
     found.doubt = found.doubt or "clock"
@@ -106,12 +124,25 @@ def _half(walk: Walk, found: Found, hour: int, minute: int, end: int, *, doubtfu
     if kind == "oclock":
         end = walk.at(end)[1]
         doubtful = doubtful and walk.words.raws[end - 1].text != "h"
+        minute, end = _minutes(walk, minute, end)
         kind = walk.kind(end)
     if kind in ("am", "pm") and hour <= 12:
         found.half = kind
         return _take_clock(found, hour, minute, walk.at(end)[1])
     found.half = "" if doubtful and hour <= 12 else "as_said"
     return _take_clock(found, hour, minute, end)
+
+
+def _minutes(walk: Walk, minute: int, index: int) -> tuple[int, int]:
+    """The minutes of '18 Uhr 30', and the place behind them."""
+    raw = walk.words.raws[index] if index < walk.size else None
+    if raw is None or raw.kind != "number" or raw.after_break or not re.fullmatch(
+        r"[0-5]\d", raw.text
+    ):  # fmt: skip
+        return minute, index
+    counts = walk.words.type_at(index + 1) in UNITS | {"GENUS", "PLANTS"}
+    other = counts or walk.unit(index + 1) is not None or walk.month(index + 1) is not None
+    return (minute, index) if other else (int(raw.text), index + 1)
 
 
 def _and_another(walk: Walk, index: int) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from grammar.days import whole
+from grammar.days import dotted_date, whole
 from grammar.order import When
 from grammar.rhythm_often import of_month, ordinals, ranged
 from grammar.rhythm_walk import MOST, Found, Walk
@@ -27,6 +27,9 @@ def read_date(walk: Walk, index: int, found: Found) -> int:
     if raws[index].kind == "analysis" and re.fullmatch(r"2\d{3}-\d{2}-\d{2}", raws[index].text):
         year, month, day = map(int, raws[index].text.split("-"))
         return _take_date(found, month, day, year) and index + 1
+    written = dotted_date(walk.words, index)
+    if written is not None and written.day is not None:
+        return _take_date(found, written.value, written.day, written.year) and index + 1
     named = walk.month(index)
     if named is not None:
         following = walk.ordinal(index + 1) or walk.number(index + 1)
@@ -87,6 +90,10 @@ def _take_date(found: Found, month: int, day: int, year: int | None = None) -> b
 def read_ahead(walk: Walk, index: int, found: Found) -> int:
     """'in 3 weeks', 'in a month', '3 weeks from now', 'next week', 'by two days'."""
     value, end = walk.at(index)
+    if value.startswith("ahead "):  # 'za tydzień', without a number
+        _, many, name = value.split()
+        found.ahead = (int(many), name)
+        return end
     if value == "next":
         unit = walk.unit(end)
         if unit is None or walk.words.raws[index].text == "this":

@@ -8,6 +8,8 @@ from grammar.rhythm_walk import MOST, Found, Walk
 
 def read_every(walk: Walk, index: int, found: Found) -> int:
     """'every 10 days', 'every other friday', 'every morning'."""
+    if walk.kind(index) == "every_other":  # 'co drugi piątek'
+        return _every_so_many(walk, walk.at(index)[1], 2, found) or index
     if walk.kind(index) != "every":
         return index
     place = walk.at(index)[1]
@@ -39,7 +41,7 @@ def ranged(walk: Walk, index: int) -> int:
     """The place behind the second number of '2-3' or '10 to 14'; 0 where there is none."""
     raws = walk.words.raws
     joins = index < walk.size and (
-        raws[index].text == "-" or walk.kind(index) == "to" or walk.words.type_at(index) == "OR"
+        raws[index].text == "-" or walk.reaches(index) or walk.words.type_at(index) == "OR"
     )
     if not joins or walk.number(index + 1) is None:
         return 0
@@ -132,6 +134,9 @@ def read_often(walk: Walk, index: int, found: Found) -> int:
     if value.startswith("often "):
         _, unit, every = value.split()
         found.often(int(every), unit)
+    elif value.startswith("daily "):  # 'jeden Morgen', which could also be 'every tomorrow'
+        found.often(1, "day")
+        found.part = value[6:]
     elif value == "halfmonthly":
         found.often(1, "month")
         found.month_days = found.month_days or [1, 15]
@@ -188,6 +193,9 @@ def _from_to(first: int, last: int) -> list[int]:
 def read_months(walk: Walk, index: int, found: Found) -> int:
     """'from may to september', 'between may and july', 'may-september', 'in summer'."""
     kind, end = walk.kind(index), walk.at(index)[1]
+    if kind == "season":  # 'zimą': a season that says 'in' by its ending
+        found.season = walk.at(index)[0].partition(" ")[2]
+        return end
     led = kind in ("from", "in", "during")
     place = walk.skip(end, "glue", "end") if led else index
     first = walk.month(place)
@@ -213,7 +221,7 @@ def read_months(walk: Walk, index: int, found: Found) -> int:
 
 
 def read_span(walk: Walk, index: int, found: Found) -> int:
-    """'for 6 weeks', '5 times'."""
+    """'for 6 weeks', '6 Wochen lang', '5 times'."""
     led = walk.kind(index) == "for"
     place = walk.at(index)[1] if led else index
     number = walk.number(place)
@@ -222,8 +230,9 @@ def read_span(walk: Walk, index: int, found: Found) -> int:
     if walk.kind(number[1]) == "times":
         found.times = number[0]
         return walk.at(number[1])[1]
-    unit = walk.unit(number[1]) if led else None
-    if unit is None:
+    unit = walk.unit(number[1])
+    lasting = unit is not None and walk.kind(unit[2]) == "lasting"
+    if unit is None or not (led or lasting):
         return index
     found.span = (number[0] * unit[0], unit[1])
-    return unit[2]
+    return walk.at(unit[2])[1] if lasting else unit[2]

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
-from grammar.days import month_at, whole
+from grammar.days import dotted, month_at, whole
 from grammar.marks import Words, longest
 from grammar.order import When
 
@@ -102,7 +102,24 @@ class Walk:
         number = whole(self.words, index)
         if number is not None and self.kind(index + 1) == "suffix":
             return number, self.at(index + 1)[1]
-        return None
+        return (number, index + 1) if number is not None and self._counts_a_day(index) else None
+
+    def _counts_a_day(self, index: int) -> bool:
+        """Whether the dot behind a number makes it 'the 3rd', and ends no sentence."""
+        raw = self.words.raws[index]
+        if not raw.dotted or raw.kind != "number" or not dotted(self.words.lexicon.language):
+            return False
+        led = ("glue", "from", "until", "every", "and", "next")
+        return index + 1 < self.size or self.kind(index - 1) in led
+
+    def reaches(self, index: int) -> bool:
+        """Whether a word here says 'to', as between two days."""
+        return self.at(index)[0] in ("to", "until to")
+
+    def part_said(self, start: int, end: int) -> str:
+        """The part of the day in a word for a day of the week, as in 'Sonntagabend'."""
+        values = (self.at(i)[0].split() for i in range(start, end))
+        return next((v[2] for v in values if v[:1] == ["weekday"] and len(v) > 2), "")
 
     def unit(self, index: int) -> tuple[int, str, int] | None:
         """A unit of time: how many of which it is, and the place behind it."""
@@ -119,6 +136,7 @@ class Walk:
         while True:
             value, behind = self.at(index)
             kind, _, digits = value.partition(" ")
+            digits = digits.partition(" ")[0]
             if kind == "weekend":
                 digits, kind = "6", "weekday"
             if kind not in ("weekday", "weekdays"):
@@ -127,7 +145,7 @@ class Walk:
             recurring = recurring or kind == "weekdays"
             end = behind
             index = self.skip(behind, "and", "glue")
-            if self.kind(behind) == "to" and self.kind(self.at(behind)[1]) == "weekday":
+            if self.reaches(behind) and self.kind(self.at(behind)[1]) == "weekday":
                 until = int(self.at(self.at(behind)[1])[0].split()[1])
                 days += [d % 7 or 7 for d in range(days[-1] + 1, until + 7 * (until < days[-1]))]
                 recurring, index = True, self.at(behind)[1]

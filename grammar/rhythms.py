@@ -24,7 +24,7 @@ from grammar.scan import fold, raws_of
 from grammar.spelling import rhythm_slip
 
 _CARRIES_NOTHING = frozenset({
-    "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "EVERY", "OR", "ASIDE",
+    "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "EVERY", "OR", "ASIDE", "BY",
 })  # fmt: skip
 
 
@@ -50,6 +50,7 @@ def said(words: Words) -> tuple[Rhythm | None, frozenset[int]]:
             end = next((e for i in starts if (e := reader(walk, i, found)) > i), 0)
             if end:
                 held |= set(range(index, end))
+                found.part = found.part or walk.part_said(index, end)
                 index = end
                 break
         else:

@@ -172,7 +172,15 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
             if symbol in _SYMBOLS[raw.text]:
                 entry, size = Entry("ELEMENT", symbol.capitalize()), 1
         if entry is not None and entry.type == "ABBREVIATION":
-            entry = Entry("GENUS", entry.value) if _abbreviates(raws, index, folded) else None
+            genus = _abbreviates(raws, index, folded)
+            entry = Entry("GENUS", entry.value) if genus else lexicon.words.get(raw.text)
+        if entry is not None and entry.type == "DATED_MONTH" and _accented(raw, folded):
+            entry = Entry("FILLER", "filler")  # 'mają' is no month, 'maja' may be one
+        if entry is not None and entry.type == "ONE_UNIT":  # 'łyżeczkę na litr', 'litr wody'
+            size -= 1  # the word behind it has a meaning of its own
+            tokens += _one_unit(entry, tuple(raws[index : index + size]), tokens)
+            index += size
+            continue
         if entry is not None and not (raw.kind == "number" and size == 1):
             tokens.append(Token(entry.type, entry.value, tuple(raws[index : index + size])))
             index += size
@@ -180,6 +188,27 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
         tokens.append(_bare(raw))
         index += 1
     return tokens
+
+
+#: Behind these a unit is counted already, or stands for 'one' by itself.
+_COUNT = frozenset({
+    "NUMBER", "FRACTION", "FRACTION_OF", "ARTICLE", "OF", "IN", "TO", "PER", "EVERY", "APIECE",
+    "LEVEL", "MULTIPLE", "MINUS", "BOUND", "BOUND_BEHIND",
+})  # fmt: skip
+
+
+def _one_unit(entry: Entry, raws: tuple[Raw, ...], before: list[Token]) -> list[Token]:
+    """A unit in the singular, with an article before it where nothing counts it."""
+    type_, unit = entry.value.split()
+    if before and before[-1].type in _COUNT and not raws[0].after_break:
+        return [Token(type_.upper(), unit, raws)]
+    behind = (raws[0]._replace(after_break=False), *raws[1:])
+    return [Token("ARTICLE", "a", raws[:1]), Token(type_.upper(), unit, behind)]
+
+
+def _accented(raw: Raw, folded: Folded) -> bool:
+    """Whether a word was written with accents."""
+    return folded.written(raw.start, raw.end).casefold() != raw.text
 
 
 def _abbreviates(raws: list[Raw], index: int, folded: Folded) -> bool:

@@ -51,6 +51,8 @@ def rescue(facts: Facts) -> Order | None:
     answers = "yes" if facts.starts("yes") else "no" if facts.starts("no") else ""
     if not seen.held or _says_first(facts, seen):
         return None
+    if facts.has("lacking") and facts.products and facts.target.empty:
+        return None  # 'was fehlt der blauen Dose'
     if seen.first is None:  # 'yes, they are soft'
         fits = bool(answers) and not facts.target.named and not _doses(facts, seen)
         return Order("rescue", text=answers) if fits else None
@@ -96,7 +98,8 @@ def look(facts: Facts) -> Seen:
         word = sign_slip(raw, lexicon) if index not in facts.named else None
         if word is not None:
             raws[index] = raw._replace(text=word)
-            slips.append(ReadAs(facts.folded.written(raw.start, raw.end), word))
+            shown = lexicon.spelled.get(word, word)
+            slips.append(ReadAs(facts.folded.written(raw.start, raw.end), shown))
     marks: list[Mark] = []
     index = 0
     while index < len(raws):

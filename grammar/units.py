@@ -30,8 +30,9 @@ CANONICAL: dict[str, str] = {
             "litre", "millilitre", "centilitre", "decilitre", "cubic_decimetre",
             "cubic_centimetre", "us_gallon", "imperial_gallon", "us_quart", "imperial_quart",
             "us_pint", "imperial_pint", "us_fluid_ounce", "imperial_fluid_ounce",
+            "half_litre", "quarter_litre", "three_quarter_litre",
         ),
-        "gram": ("gram", "kilogram", "milligram", "ounce", "pound"),
+        "gram": ("gram", "kilogram", "milligram", "ounce", "pound", "metric_pound"),
         "millilitre": (
             "us_teaspoon", "us_tablespoon", "metric_teaspoon", "metric_tablespoon",
         ),
@@ -58,10 +59,14 @@ gram = kilogram / 1000
 milligram = gram / 1000
 pound = 0.45359237 * kilogram
 ounce = pound / 16
+metric_pound = kilogram / 2
 grain = pound / 7000
 litre = metre ** 3 / 1000
 decilitre = litre / 10
 cubic_decimetre = litre
+half_litre = litre / 2
+quarter_litre = litre / 4
+three_quarter_litre = litre * 3 / 4
 centilitre = litre / 100
 millilitre = litre / 1000
 cubic_centimetre = centimetre ** 3

@@ -13,13 +13,17 @@ from bot.conversation.answer import Answer, File, Picture
 from bot.conversation.ask import Setting, warm_up
 from bot.conversation.replies import hint
 from bot.conversation.turn import Opened
-from bot.conversation.wording import wording
+from bot.conversation.wording import Wording, wording
 
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
 _EXAMPLE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 #: A file is read up to here [bytes].
 _LARGEST_FILE = 50_000_000
 _MOST_FILES = 20
+#: A number that picks a choice is shorter [digits].
+_LONGEST_NUMBER = 4
+#: Choices that are longer together stand in a row each [characters].
+_ROW_CHARS = 60
 
 Answering = Callable[[str], Awaitable[Answer]]
 
@@ -37,23 +41,48 @@ async def chat(language: str | None, answered: Answering, history: Path) -> None
     words = wording(language or "en")
     if interactive:
         warm_up(Setting(today=date.today(), language=language))
-        click.echo(words.say("help-chat"))
+        click.echo(greeting(words))
+    offered: list[str] = []
     async for line in _prompted(history) if interactive else _piped():
         typed = line.strip()
         if typed.lower() in _ENDS:
             break
         if not typed:
             continue
-        answer = await answered(typed)
+        answer = await answered(chosen(typed, offered))
+        words = wording(answer.language)
         click.echo(answer.reply)
         if answer.picture is not None:
             name = kept(answer.picture)
             click.echo(words.say("picture-saved", alt=answer.picture.alt, name=name))
         if answer.file is not None:
             click.echo(words.say("file-saved", names=words.listed(saved(answer.file))))
+        further = [hint(answer, words) if interactive else "", numbered(answer.choices)]
+        for text in filter(None, further):  # colour only where a person looks at it
+            click.echo(click.style(text, dim=True) if interactive else text)
+        offered = answer.choices
         if interactive:
-            further = hint(answer, words)
-            click.echo(click.style(further, dim=True) + "\n" if further else "")
+            click.echo("")
+
+
+def numbered(choices: list[str]) -> str:
+    """What can be answered with a number; choices that are numbers already stand for themselves."""
+    if not any(not c.isdecimal() for c in choices):
+        return ""
+    shown = [c if c.isdecimal() else f"{n}. {c}" for n, c in enumerate(choices, 1)]
+    return ("   " if sum(map(len, shown)) <= _ROW_CHARS else "\n").join(shown)
+
+
+def chosen(typed: str, offered: list[str]) -> str:
+    """The choice whose number was typed, otherwise what was typed."""
+    number = int(typed) if typed.isdecimal() and len(typed) < _LONGEST_NUMBER else 0
+    return offered[number - 1] if 1 <= number <= len(offered) else typed
+
+
+def greeting(words: Wording) -> str:
+    """What this is, and what to type first."""
+    example = words.say("help-example-first")
+    return "\n".join([words.say("help-what"), words.say("help-next-first", example=example)])
 
 
 def saved(file: File) -> list[str]:

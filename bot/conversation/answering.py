@@ -9,7 +9,7 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
-from bot.conversation.wording import Wording, wording
+from bot.conversation.wording import METRIC, Wording, wording
 from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.dose import (
     Dose,
@@ -31,6 +31,7 @@ TOPICS = frozenset({"meter", "water_suits", "water_mix", "stock", "together", "r
 NEEDS_RECORDS = frozenset({
     "water", "supplement", "salts", "blend", "compare", "compare_labels", "plan", "plants", "shelf",
     "fed", "clear", "flush", "reading", "history", "add", "product", "done", "export", "import",
+    "picture_year", "picture_salts",
 })  # fmt: skip
 #: The kind of an answer that is an apology for a fault of ours.
 FAULT = "fault"
@@ -74,6 +75,7 @@ class Setting:
     south: bool = False
     language: str | None = None
     measure: str = "us"
+    units: str | None = None
     on_record: OnRecord = OnRecord()
 
 
@@ -89,7 +91,8 @@ def respond(reading: Reading, setting: Setting) -> out.Answer:
     -------
     Answer
     """
-    words = wording(reading.language)
+    units = setting.units or reading.measure_taken or METRIC
+    words = wording(reading.language, units)
     for settle in (_refusal, _help, _doubt, _rest, _missing):
         settled = settle(reading, setting, words)
         if settled is not None:
@@ -140,7 +143,7 @@ _IMPOSSIBLE: tuple[tuple[Callable[[Reading], bool], str], ...] = (
 def _figures(reading: Reading, words: Wording) -> dict[str, str]:
     rate = reading.label_rate
     return {
-        "volume": words.say("volume-litres", litres=words.number(reading.volume_l or 0)),
+        "volume": words.volume(reading.volume_l or 0),
         "analysis": "-".join(words.number(a) for a in reading.analysis or ()),
         "rate": words.number(rate.per_litre) if rate else "",
         "unit": rate.unit if rate else "",
@@ -204,7 +207,7 @@ def _for_others(
         plants=words.listed([p.name for p in others]),
         amount=words.significant(dose.amount),
         unit=dose.unit,
-        volume=words.say("volume-litres", litres=words.number(reading.volume_l or 0)),
+        volume=words.volume(reading.volume_l or 0),
     )
 
 

@@ -11,8 +11,9 @@ from bot.conversation.answering import (
     answer_to,
     respond,
 )
+from bot.conversation.listening import listen
 from bot.conversation.wording import wording
-from grammar import Names, Reading, read
+from grammar import Names, Reading
 
 __all__ = ["FAULT", "Setting", "apology", "ask", "warm_up"]
 
@@ -30,12 +31,18 @@ def ask(text: str, setting: Setting) -> out.Answer:
     Answer
         Never raises for any text.
     """
-    reading = read(text, setting.language, measure=setting.measure)
+    reading = listen(text, usual=None, chosen=setting.language, measure=setting.measure)
     answer = respond(reading, setting)
     settled = answer.kind in ("dose", "no_feed") and not reading.unknown
     if settled or reading.problems:
         return answer
-    wanted = read(text, reading.language, measure=setting.measure, names=Names())
+    wanted = listen(
+        text,
+        usual=reading.tongue,
+        chosen=setting.language,
+        measure=setting.measure,
+        names=Names(),
+    )
     if wanted.order is None or wanted.order.verb not in (*TOPICS, *NEEDS_RECORDS):
         return answer
     from bot.conversation.unremembered import told  # loads the records, which few messages need

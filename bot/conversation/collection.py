@@ -224,7 +224,7 @@ def described(plant: Plant, collection: Collection, words: Wording) -> str:
     facts = [
         " ".join(t for t in (plant.detail, plant.genus) if t) if plant.name else "",
         words.say(f"medium-{plant.medium}") if plant.medium else "",
-        words.say("pot", cm=words.number(plant.pot_cm)) if plant.pot_cm else "",
+        words.pot(plant.pot_cm) if plant.pot_cm else "",
         words.say(f"growth-{plant.growth}") if plant.growth else "",
         collection.place_of(plant),
     ]

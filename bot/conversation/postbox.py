@@ -47,6 +47,7 @@ FIRST_WAIT_MS = 1_000
 #: An answer of these kinds changed nothing: the message may be edited and answered anew.
 ASKED_ONLY = frozenset({
     "dose", "no_feed", "ask", "help", "refused", "fault", "plan", "history", "why", "cautions",
+    "year",
 })  # fmt: skip
 
 

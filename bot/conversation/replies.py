@@ -28,7 +28,7 @@ def dose_reply(
     lines = [
         _amount_line(request, dose, product_name, words),
         measure_line(dose, words),
-        _makes_line(dose, words),
+        makes_line(dose, words),
         words.say(
             "chain",
             steps=_chained([w.text for w in why]),
@@ -55,7 +55,7 @@ def with_notes(text: str, reading: Reading, words: Wording) -> str:
     lines = [text]
     if reading.read_as:
         pairs = [
-            words.say("read-as-pair", text=_short(r.text), meaning=r.meaning)
+            words.say("read-as-pair", text=_short(r.text), meaning=_meant(r.meaning, words))
             for r in reading.read_as[:4]
         ]
         lines.append(words.say("read-as", pairs=words.listed(pairs)))
@@ -67,6 +67,12 @@ def with_notes(text: str, reading: Reading, words: Wording) -> str:
             texts.append(words.say(code, text=_short(unknown.text), suggestions=suggestions))
         lines.append(words.say("not-used", texts=", ".join(texts)))
     return "\n".join(lines)
+
+
+def _meant(meaning: str, words: Wording) -> str:
+    """What a word was taken for, in the language: a medium, a water, otherwise as it was read."""
+    codes = (f"medium-{meaning}", f"water-{meaning}", f"meant-{meaning}")
+    return next((words.say(code) for code in codes if words.has(code)), meaning)
 
 
 def _short(text: str) -> str:
@@ -81,25 +87,29 @@ def _chained(texts: list[str]) -> str:
     return joined
 
 
-def _volume(litres: float, words: Wording) -> str:
-    if litres < 1:
-        return words.say("volume-millilitres", millilitres=words.number(litres * 1000, 0))
-    return words.say("volume-litres", litres=words.number(litres))
+def volume_text(litres: float, words: Wording) -> str:
+    """A volume as a jug or a syringe shows it."""
+    return words.volume(litres)
 
 
 def _amount_line(request: DoseRequest, dose: Dose, name: str, words: Wording) -> str:
+    return words.say(
+        "dose-amount",
+        amount=shown_amount(dose, words),
+        unit=dose.unit,
+        product=product_text(request, name, words),
+        volume=volume_text(request.volume_l, words),
+    )
+
+
+def product_text(request: DoseRequest, name: str, words: Wording) -> str:
+    """What is dosed: its numbers and form, behind its name where it has one."""
     product = words.say(
         "product",
         analysis="-".join(words.number(a) for a in request.analysis),
         form=request.form or "none",
     )
-    return words.say(
-        "dose-amount",
-        amount=shown_amount(dose, words),
-        unit=dose.unit,
-        product=f"{name} ({product})" if name else product,
-        volume=_volume(request.volume_l, words),
-    )
+    return f"{name} ({product})" if name else product
 
 
 def shown_amount(dose: Dose, words: Wording) -> str:
@@ -133,10 +143,10 @@ def measure_line(dose: Dose | Measured, words: Wording) -> str:
             bottle=words.number(dose.stock.in_ml, 0),
             use=words.number(dose.stock.use_ml, 1),
             days=dose.stock.keeps_days,
-            batch=_volume(ceil((dose.batch_l or 0) * 2) / 2, words),
+            batch=volume_text(ceil((dose.batch_l or 0) * 2) / 2, words),
         )
     if dose.batch_l is not None:
-        return words.say("measure-batch", error=error, batch=_volume(dose.batch_l, words))
+        return words.say("measure-batch", error=error, batch=volume_text(dose.batch_l, words))
     line = words.say("measure-weigh" if weighed else "measure-syringe", step=step, error=error)
     spoons = level_teaspoons(dose.amount) if weighed else None
     if spoons is None:
@@ -145,7 +155,8 @@ def measure_line(dose: Dose | Measured, words: Wording) -> str:
     return f"{line} {words.say('measure-cross-check', spoons=words.eighths(spoons), many=many)}"
 
 
-def _makes_line(dose: Dose, words: Wording) -> str:
+def makes_line(dose: Dose, words: Wording) -> str:
+    """What the mix holds, and the EC it adds; empty for a feed without figures."""
     elements = [
         f"{e} {words.significant(dose.elements_mg_l[e])}"
         for e in _SHOWN_ELEMENTS

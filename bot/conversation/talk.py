@@ -21,6 +21,7 @@ from bot.conversation.collection import (
     pick,
     refreshed,
 )
+from bot.conversation.listening import listen
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import (
@@ -30,11 +31,13 @@ from bot.conversation.turns import (
     day,
     diary,
     doses,
+    guide,
     home,
     judging,
     language,
     meeting,
     meter,
+    pictures,
     plants,
     reminders,
     reminders_after,
@@ -50,7 +53,7 @@ from bot.conversation.turns import (
     take_along,
     waters,
 )
-from bot.conversation.wording import tongues, wording
+from bot.conversation.wording import METRIC, tongues, wording
 from bot.records import Records, memory, owners, pings
 from bot.records.errors import (
     BadValue,
@@ -63,7 +66,7 @@ from bot.records.errors import (
 from bot.records.kinds import OwnerKind
 from bot.records.models import Owner
 from bot.reminders.quiet import Quiet
-from grammar import Reading, read
+from grammar import Reading
 
 Handler = Callable[[Turn], Awaitable[out.Answer]]
 
@@ -103,6 +106,9 @@ HANDLERS: dict[str, Handler] = {
     "water_mix": waters.mix,
     "supplement": waters.supplement,
     "salts": salts.salts,
+    "picture_year": pictures.year,
+    "picture_salts": pictures.salts,
+    "picture_card": pictures.card,
     "stock": bottles.stock,
     "together": bottles.together,
     "judge": judging.judge,
@@ -124,6 +130,8 @@ HANDLERS: dict[str, Handler] = {
     "dose": doses.dose,
     "follow_up": doses.follow_up,
     "why": doses.why,
+    "help": guide.helping,
+    "explain": guide.explain,
     "more": doses.more,
 }
 #: What holds for everybody in a group: its administrators change it, and what says so.
@@ -175,12 +183,14 @@ class Conversation:
         if due is not None:
             turn = replace(turn, just_pinged=frozenset(due[0]))
         answer = await _told_kindly(turn, _respond)
+        await _keep_tongue(turn)
         if due is not None:
             answer = answer.model_copy(update={"reply": f"{due[1].reply}\n\n{answer.reply}"})
         told = {"message": turn.incoming.text, "understood": understood(turn.reading)}
-        if answer.kind == "dose" and not answer.choices:
-            more = len(answer.cautions) > SHOWN_CAUTIONS
-            told["choices"] = ["why", "more"] if more else ["why"]
+        tapped = answer.choices
+        if answer.kind == "dose" and not tapped:
+            tapped = ["why", "more"] if len(answer.cautions) > SHOWN_CAUTIONS else ["why"]
+        told["choices"] = [turn.words.tap(code) for code in tapped]
         return answer.model_copy(update=told)
 
     async def ping(self, due: reminding.Due, records: Records) -> out.Answer:
@@ -250,13 +260,20 @@ class Conversation:
                 kept = await memory.recall(session, owner.id, incoming.person)
                 if incoming.follows is not None:
                     other = await memory.recall(session, owner.id, incoming.follows)
-        language = incoming.language or _set_language(owner)
+        chosen = incoming.language or _set_language(owner)
+        usual = _heard(owner) or _known(incoming.phone_language)
         if incoming.menu:
-            language = language or _known(incoming.phone_language) or "en"
-            said = wording(language).say(f"menu-{incoming.menu}-says")
+            said = wording(chosen or usual or "en").say(f"menu-{incoming.menu}-says")
             incoming = replace(incoming, text=f"{said} {incoming.text}".strip(), menu="")
-        measure = "imperial" if owner is not None and owner.units == "imperial" else "us"
-        reading = read(incoming.text, language, measure=measure, names=names_in(collection))
+        units = owner.units if owner is not None else None
+        measure = "imperial" if units == "imperial" else "us"
+        reading = listen(
+            incoming.text,
+            usual=usual,
+            chosen=chosen,
+            measure=measure,
+            names=names_in(collection),
+        )
         last = other if incoming.follows is not None else kept
         recalled = dict(last.request) if last is not None and last.request else {}
         question: dict[str, Any] = {}
@@ -269,7 +286,7 @@ class Conversation:
             incoming=incoming,
             owner=owner,
             reading=reading,
-            words=wording(reading.language),
+            words=wording(reading.language, units or METRIC),
             collection=collection,
             recalled=recalled,
             remembered=dict(recalled),
@@ -283,8 +300,22 @@ def _set_language(owner: Owner | None) -> str | None:
     return _known(owner.language) if owner is not None else None
 
 
+def _heard(owner: Owner | None) -> str | None:
+    """The language they wrote in last."""
+    return _known(owner.heard) if owner is not None else None
+
+
 def _known(language: str | None) -> str | None:
     return language if language in tongues.spoken() else None
+
+
+async def _keep_tongue(turn: Turn) -> None:
+    """Remember the language of a message, for what we say of our own accord and for short ones."""
+    owner, tongue = turn.owner, turn.reading.tongue
+    if owner is None or owner.heard == tongue or not turn.incoming.text:
+        return
+    async with turn.records.writing() as session:
+        await owners.hear(session, owner.id, tongue)
 
 
 # --- answering -------------------------------------------------------------------------------
@@ -326,9 +357,6 @@ async def _handled(turn: Turn) -> out.Answer:
     if verb in ("yes", "no", "skip"):
         answer = await reminders_answers.bare(turn)
         return answer or turn.say("help", "nothing-asked")
-    usual = "help-chat" if turn.incoming.group is None else "help-group"
-    if verb == "help":
-        return turn.say("help", usual)
     if verb in FOR_ADMINISTRATORS and not await turn.administers():
         return turn.refuse(FOR_ADMINISTRATORS[verb])
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
@@ -342,7 +370,7 @@ async def _handled(turn: Turn) -> out.Answer:
     elif verb == "add" and answer.kind == "plants":
         answer = await reminders_offer.with_offer(turn, answer)
     if verb == "dose" and answer.kind == "help":
-        return turn.say("help", usual)
+        return await guide.greeted(turn)
     return answer
 
 
@@ -453,7 +481,7 @@ def _narrowed(turn: Turn) -> tuple[int, ...]:
 def _read_again(turn: Turn) -> Reading:
     """The message that led to the question."""
     text = str(turn.question["text"])
-    return read(text, turn.reading.language, names=names_in(turn.collection))
+    return turn.read_again(text)
 
 
 def apology(incoming: Incoming) -> out.Answer:

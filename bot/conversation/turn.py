@@ -14,12 +14,15 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import answer as out
 from bot.conversation.answering import Setting, answer_to, asking
-from bot.conversation.collection import Collection
+from bot.conversation.collection import Collection, names_in
+from bot.conversation.listening import listen
+from bot.conversation.reminding import quiet_of
 from bot.conversation.wording import Wording
 from bot.records import Records, log, memory, owners
 from bot.records.kinds import Hemisphere, OwnerKind
 from bot.records.models import Owner, Plant
-from grammar import Order, Reading, When
+from bot.reminders.quiet import Quiet
+from grammar import Names, Order, Reading, When
 
 #: Plants of one message that are remembered for 'them' in the next.
 _MOST_REMEMBERED = 600
@@ -128,6 +131,14 @@ class Turn:
         return self.owner is not None and self.owner.hemisphere is Hemisphere.SOUTH
 
     @property
+    def quiet(self) -> Quiet:
+        """The hours in which they are not woken."""
+        owner = self.owner
+        if owner is None or owner.quiet_from_min is None or owner.quiet_until_min is None:
+            return quiet_of(None)
+        return quiet_of((owner.quiet_from_min, owner.quiet_until_min))
+
+    @property
     def whose(self) -> str:
         """Whose records these are, for wording: 'group' or 'own'."""
         return "own" if self.incoming.group is None else "group"
@@ -145,8 +156,9 @@ class Turn:
     @property
     def setting(self) -> Setting:
         """What holds for a dose."""
-        measure = "imperial" if self.owner and self.owner.units == "imperial" else "us"
-        return Setting(self.today, self.south, self.reading.language, measure)
+        units = self.owner.units if self.owner is not None else None
+        measure = "imperial" if units == "imperial" else "us"
+        return Setting(self.today, self.south, self.reading.language, measure, units)
 
     @property
     def last_plants(self) -> list[int]:
@@ -179,7 +191,10 @@ class Turn:
         if self.owner is not None:
             return self.owner.id
         return await owners.id_or_add(
-            session, self.incoming.address, created_at=self.incoming.said_at
+            session,
+            self.incoming.address,
+            created_at=self.incoming.said_at,
+            heard=self.reading.tongue,
         )
 
     async def keep(self, *, question: dict[str, Any] | None = None, **kept: Any) -> None:
@@ -208,6 +223,15 @@ class Turn:
         async with self.records.writing() as session:
             owner_id = await self._owner_id(session)
             await memory.ask(session, owner_id, person, question=question, asked_at=at)
+
+    def read_again(self, text: str, names: Names | None = None) -> Reading:
+        """What a text means that was said before, or a part of one, to who says this."""
+        return listen(
+            text,
+            usual=self.reading.tongue,
+            chosen=self.reading.language,
+            names=names_in(self.collection) if names is None else names,
+        )
 
     # --- answers ---
 

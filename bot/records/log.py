@@ -213,6 +213,12 @@ async def anything(session: AsyncSession, owner_id: int) -> bool:
     return bool(await session.scalar(select(found)))
 
 
+async def any_of(session: AsyncSession, owner_id: int, kinds: Iterable[EventKind]) -> bool:
+    """Say whether an entry of one of these kinds stands in an owner's log."""
+    query = exists().where(Event.owner_id == owner_id, Event.kind.in_(tuple(kinds)), *_standing())
+    return bool(await session.scalar(select(query)))
+
+
 async def passed_from(
     session: AsyncSession, owner_id: int, entry_id: int, *, limit: int
 ) -> list[Passed]:

@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import re
 import tomllib
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cache
 from importlib import resources
+from sys import intern
 from typing import NamedTuple
 
-from grammar.folding import fold
+from grammar.folding import plain
 
 COMMON = "common"
 
@@ -41,7 +42,12 @@ _SMALL_WORDS = frozenset({"light", "glue"})
 _SPELLED = ("order", "when", "place")
 _SHORTEST = 3
 
-_APART = frozenset({*_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS, *_RHYTHM_SECTIONS})
+#: Sections of what somebody wants to have explained: see `guiding`.
+_GUIDE_SECTIONS = ("guide", "topic", "term")
+
+_APART = frozenset({
+    *_GUIDE_SECTIONS, *_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS, *_RHYTHM_SECTIONS,
+})  # fmt: skip
 
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
@@ -54,12 +60,28 @@ class Entry(NamedTuple):
     value: str
 
 
-@dataclass(slots=True)
 class Trie:
     """Phrases by their words."""
 
-    next: dict[str, Trie] = field(default_factory=dict)
-    entry: Entry | None = None
+    __slots__ = ("entry", "next")
+
+    def __init__(self) -> None:
+        self.next: dict[str, Trie] = _NOTHING  # most are the ends of a phrase
+        self.entry: Entry | None = None
+
+    def grown(self, part: str) -> Trie:
+        """The node behind a word, made where there is none."""
+        found = self.next.get(part)
+        if found is None:
+            found = Trie()
+            if self.next is _NOTHING:
+                self.next = {part: found}
+            else:
+                self.next[part] = found
+        return found
+
+
+_NOTHING: dict[str, Trie] = {}
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,8 +104,8 @@ class Lexicon:
     measured: tuple[Trie, ...]  # what is said of reports, of meters, of waters
     rhythms: Trie  # how often and when something is wanted, and what
     rhythm_words: frozenset[str]  # the longer words of that, for the speller
-    vocabulary: frozenset[str]  # every word of the language's own, wherever it stands
-    letters: frozenset[str]  # letters with marks that are written in it
+    guides: dict[str, Trie]  # what asks for an explanation, and of what
+    spelled: dict[str, str]  # words as they are written, where they are scanned without marks
 
 
 _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€£<>]")
@@ -91,12 +113,14 @@ _PIECE = re.compile(r"\d+(?:[.,]\d+)?|[^\W\d_]+(?:'[^\W\d_]+)?\.?|[/+%\"°&$€�
 
 def pieces(phrase: str) -> list[str]:
     """The words of an entry, as the scanner will meet them."""
+    if phrase.replace(" ", "").isalpha():  # most: spares the search
+        return list(map(intern, phrase.split()))
     if any(c.isdigit() for c in phrase) and " " not in phrase and phrase[0].isalpha():
         return [phrase]
     if len(phrase) == len("v.") and phrase.endswith("."):
         return [phrase]
     found: list[str] = _PIECE.findall(phrase)
-    return [p if p.endswith(".") and len(p) > 2 else p.rstrip(".") for p in found]
+    return [intern(p if p.endswith(".") and len(p) > 2 else p.rstrip(".")) for p in found]
 
 
 @cache
@@ -128,7 +152,8 @@ def load(language: str) -> Lexicon:
     FileNotFoundError
         For a language without a file.
     """
-    own, common = _written(sections(language)), _written(sections(COMMON))
+    shown = sections(language)
+    own, common = _written(shown), _written(_common())
     trie = Trie()
     words: dict[str, Entry] = {}
     samples: dict[Entry, str] = {}
@@ -155,7 +180,7 @@ def load(language: str) -> Lexicon:
                         phrase_words.setdefault(part, Entry("PHRASE", part))
     for parts, entry in run_together:  # after all real entries, so that they never hide one
         _insert(trie, parts, entry)
-    plain = frozenset(own.get("not_a_slip", {}).get("plain", []))
+    everyday = frozenset(own.get("not_a_slip", {}).get("plain", []))
     rest = {w: e for w, e in phrase_words.items() if w not in words and len(w) > 4}
     tables = {name: own.get(name, {}) for name in sorted(_ORDER_SECTIONS)}
     spoken = (w for n in _SPELLED for ps in own.get(n, {}).values() for p in ps for w in pieces(p))
@@ -169,15 +194,15 @@ def load(language: str) -> Lexicon:
     pace = (w for ps in spelt for p in ps for w in pieces(p))
     said = (w for table in ailing.values() for ps in table.values() for p in ps for w in pieces(p))
     return Lexicon(
-        language, trie, words, rest, plain, digits, samples, orders, long, owning,
+        language, trie, words, rest, everyday, digits, samples, orders, long, owning,
         signs=_orders(ailing),
         sign_words=frozenset(w for w in said if len(w) > _SHORTEST and w.isalpha()),
         sign_pairs=_pairs(common[_SIGN_PAIRS]),
         measured=tuple(_measured({n: own.get(n, {}) for n in group}) for group in _MEASURED),
         rhythms=_orders(paced),
         rhythm_words=frozenset(w for w in pace if len(w) > _SHORTEST and w.isalpha()),
-        vocabulary=_vocabulary(own),
-        letters=frozenset(own.get("meta", {}).get("letters", [])),
+        guides={name: _measured({name: own.get(name, {})}) for name in _GUIDE_SECTIONS},
+        spelled=_spelled(shown),
     )  # fmt: skip
 
 
@@ -192,6 +217,42 @@ def _written(tables: dict[str, dict[str, list[str]]]) -> dict[str, dict[str, lis
     }
 
 
+@cache
+def _common() -> dict[str, dict[str, list[str]]]:
+    return sections(COMMON)
+
+
+@cache
+def heard_by(language: str) -> tuple[frozenset[str], frozenset[str]]:
+    """The words and the letters by which a language is heard, without the rest of it.
+
+    Raises
+    ------
+    FileNotFoundError
+        For a language without a file.
+    """
+    own = _written(sections(language))
+    return _vocabulary(own), frozenset(own.get("meta", {}).get("letters", []))
+
+
+def _spelled(tables: dict[str, dict[str, list[str]]]) -> dict[str, str]:
+    """The writing of single words by what they are scanned as, where the two differ."""
+    phrases = (
+        p
+        for section, table in tables.items()
+        if section not in _NOT_TOKENS
+        for ps in table.values()
+        for p in ps
+    )
+    return {
+        plain(word): word
+        for phrase in phrases
+        if not phrase.isascii()
+        for word in phrase.split()
+        if not word.isascii()
+    }
+
+
 #: How umlauts are typed without their dots.
 _SPREAD = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 
@@ -199,9 +260,13 @@ _SPREAD = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 def _variants(phrases: list[str], *, spread: bool) -> list[str]:
     """Each phrase folded; with umlauts, the spelling in two letters besides."""
     if not spread:
-        return [p if p.isascii() else fold(p).text for p in phrases]
-    both = ((fold(p).text, fold(p.casefold().translate(_SPREAD)).text) for p in phrases)
-    return list(dict.fromkeys(form for forms in both for form in forms))
+        return [plain(p) for p in phrases]
+    found: dict[str, None] = {}
+    for phrase in phrases:
+        found[plain(phrase)] = None
+        if not phrase.isascii():
+            found[plain(phrase.casefold().translate(_SPREAD))] = None
+    return list(found)
 
 
 def _vocabulary(own: dict[str, dict[str, list[str]]]) -> frozenset[str]:
@@ -236,7 +301,7 @@ def _measured(tables: dict[str, dict[str, list[str]]]) -> Trie:
 def _insert(trie: Trie, parts: list[str], entry: Entry) -> None:
     node = trie
     for part in parts:
-        node = node.next.setdefault(part, Trie())
+        node = node.grown(part)
     if node.entry is None:
         node.entry = entry
 

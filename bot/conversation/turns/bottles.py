@@ -101,7 +101,7 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
     name = title(product, turn)
     lines = [
         words.say(
-            "stock-make", grams=number(grams, 1), product=name, volume=_volume(turn, volume_l)
+            "stock-make", grams=number(grams, 1), product=name, volume=turn.words.volume(volume_l)
         ),
         words.say(
             "stock-use",
@@ -145,7 +145,7 @@ def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: f
                 "stock-bottle",
                 name=bottle.name,
                 what=_weighed(turn, bottle, volume_l),
-                volume=_volume(turn, volume_l),
+                volume=turn.words.volume(volume_l),
                 use=number(1000 / times, 1),
             )
         )
@@ -173,7 +173,7 @@ def _label(turn: Turn, label: BottleLabel) -> str:
     return words.say(
         "stock-label",
         what=words.listed([f"{words.significant(g)} g {name}" for name, g in label.grams]),
-        volume=_volume(turn, label.millilitres / 1000),
+        volume=turn.words.volume(label.millilitres / 1000),
         made=label.made.isoformat(),
         use_by=label.use_by.isoformat(),
     )
@@ -187,12 +187,6 @@ def _weighed(turn: Turn, bottle: Bottle, volume_l: float) -> str:
     return turn.words.listed(
         [f"{turn.words.significant(g)} g {key}" for key, g in bottle.grams(volume_l).items()]
     )
-
-
-def _volume(turn: Turn, litres: float) -> str:
-    if litres < 1:
-        return turn.words.say("volume-millilitres", millilitres=turn.words.number(litres * 1000, 0))
-    return turn.words.say("volume-litres", litres=turn.words.number(litres))
 
 
 async def together(turn: Turn) -> out.Answer:
@@ -261,7 +255,7 @@ async def mix(turn: Turn) -> out.Answer:
         words.say(
             "mix-amounts",
             what=words.listed([f"{words.significant(g)} g {k}" for k, g in grams.items()]),
-            volume=_volume(turn, volume_l),
+            volume=turn.words.volume(volume_l),
         ),
         words.say("mix-goal", goal=turn.order.text, n=number(brought * scale, 0)),
         _missed(turn, found),

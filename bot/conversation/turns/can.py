@@ -306,6 +306,5 @@ def whom(groups: Iterable[Group], turn: Turn) -> str:
 def litres(volume_l: float, turn: Turn) -> str:
     """A volume as it is poured: to 10 ml below a litre, to 50 ml above."""
     if volume_l < 0.995:
-        rounded = max(round(volume_l * 100) * 10, 10)
-        return turn.words.say("volume-millilitres", millilitres=turn.words.number(rounded, 0))
-    return turn.words.say("volume-litres", litres=turn.words.number(round(volume_l * 20) / 20))
+        return turn.words.volume(max(round(volume_l * 100) * 10, 10) / 1000)
+    return turn.words.volume(round(volume_l * 20) / 20)

@@ -74,8 +74,8 @@ def _shown(
     if product is None and fed:
         lines.append(words.say("plan-no-product"))
     if can_set_by is not None:
-        litres = words.number(ASSUMED_CAN_L)
-        lines.append(words.say("plan-can-assumed", litres=litres, who=can_set_by))
+        volume = words.volume(ASSUMED_CAN_L)
+        lines.append(words.say("plan-can-assumed", volume=volume, who=can_set_by))
     if fed:
         lines.append(words.say("plan-wet-first"))
     if can.parts:

@@ -55,7 +55,7 @@ async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.
         )
     facts = []
     if "strength" in details:
-        facts.append(turn.words.factor(details["strength"]))
+        facts.append(turn.words.share(details["strength"]))
     if product is not None:
         facts.append(title(product, turn))
     elif "analysis" in details:
@@ -256,7 +256,7 @@ def _what(event: Event, shelf: dict[int, Product], turn: Turn) -> str:
     facts = []
     if event.kind is EventKind.FED:
         if isinstance(details.get("strength"), float | int):
-            facts.append(words.factor(float(details["strength"])))
+            facts.append(words.share(float(details["strength"])))
         product = shelf.get(event.product_id or 0)
         if product is not None:
             facts.append(title(product, turn))

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, replace
+from dataclasses import asdict, dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.answering import OnRecord, respond, understood
+from bot.conversation.answering import OnRecord, respond, understood, worked_out
 from bot.conversation.collection import Collection, label, labels, load, pick
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, rescue_log, shelf
 from bot.conversation.turns.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
+from bot.dosing.dose import Dose, DoseRequest
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
 from bot.dosing.water import Report, read_report
 from bot.dosing.water import Water as WaterIons
@@ -120,7 +121,9 @@ async def why(turn: Turn) -> out.Answer:
     last = _newest(turn)
     if last is None or not last.get("why"):
         return turn.ask("ask-no-last")
-    return turn.tell("why", [f"- {text} ({source})" for text, source in last["why"]])
+    return turn.tell(
+        "why", [f"- {text} ({turn.words.cited(source)})" for text, source in last["why"]]
+    )
 
 
 async def more(turn: Turn) -> out.Answer:
@@ -227,6 +230,58 @@ def _scaled(reading: Reading, last: dict[str, Any], factor: float) -> Reading:
     return replace(reading, strength=last["asked"] * factor * last["cut"])
 
 
+def meant(turn: Turn) -> Reading | None:
+    """The request that a message means: its own, else the last with what is said in its place.
+
+    None where there is neither.
+    """
+    last, order = _last(turn), turn.order
+    order = Order("dose", target=order.target, products=order.products)
+    reading = replace(turn.reading, order=order)
+    if last is None:
+        says = _says(reading) or order.products or not order.target.empty
+        return reading if says else None
+    if reading.volume_l is not None and (reading.analysis or order.products):
+        return reading
+    return _merged(replace(turn, reading=reading), last, reading)
+
+
+@dataclass(frozen=True, slots=True)
+class Figures:
+    """A dose as figures beside its answer.
+
+    `name` is the product's on record, `plants` those on record that it is for, `notes` what else
+    was taken from the records, in words: the water, and what was left out or differs.
+    """
+
+    request: DoseRequest
+    dose: Dose
+    answer: out.Answer
+    name: str
+    plants: list[Plant]
+    notes: tuple[str, ...]
+
+
+def figures(turn: Turn, reading: Reading) -> Figures | None:
+    """The figures behind the answer to a request; None where it is no dose. Keeps nothing."""
+    filled, on_record = _filled(turn, reading, turn.collection)
+    setting = replace(turn.setting, on_record=on_record)
+    answer = respond(filled, setting)
+    found = worked_out(filled, setting)
+    if answer.kind != "dose" or found is None:
+        return None
+    product, plants, _ = _counted(turn, reading, turn.collection)
+    water = _water(reading, turn.collection, plants)
+    used = bool(product or plants or water)  # named in the first line, with prices and all
+    notes = (home.described(water, turn) if water else "", *on_record.lines[1 if used else 0 :])
+    return Figures(*found, answer, on_record.product_name, plants, notes)
+
+
+async def answered(turn: Turn, reading: Reading) -> out.Answer:
+    """The answer to a request, kept for follow-ups."""
+    return await _answered(turn, reading, turn.collection)
+
+
 def mix_asked_about(turn: Turn) -> tuple[Reading, OnRecord]:
     """The mix that an amount is asked about, with what is on record filled in.
 
@@ -316,6 +371,7 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
         "asked": asked,
         "cut": cut,
         "why": [[w.text, w.source] for w in answer.why],
+        "rules": [w.rule for w in answer.why],
         "cautions": [c.text for c in answer.cautions],
     }
     begun = any(slot in known for slot in ("volume_l", "analysis", "label_rate", "strength"))
@@ -343,7 +399,7 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         if reading.volume_l is None:
             volume = sum(water_for(p) for p in plants)
             reading = replace(reading, volume_l=round(max(volume, 0.1), 1))
-            notes.append(words.say("on-record-volume", litres=words.number(reading.volume_l or 0)))
+            notes.append(words.say("on-record-volume", volume=words.volume(reading.volume_l or 0)))
     water = _water(reading, collection, plants)
     if water is not None and (_wants_dose(turn, reading) or reading.analysis is not None):
         reading = replace(reading, water=_as_said(water, reading.water))

@@ -128,7 +128,7 @@ async def kit(turn: Turn) -> out.Answer:
         if not 0.1 <= reading.volume_l <= MOST_CAN_L:
             return turn.refuse("refuse-can", most=number(MOST_CAN_L))
         settings["can_l"] = reading.volume_l
-        said.append(turn.words.say("kit-can", litres=number(reading.volume_l)))
+        said.append(turn.words.say("kit-can", volume=turn.words.volume(reading.volume_l)))
     if order.text in _UNITS:
         settings["units"] = _UNITS[order.text]
         said.append(turn.words.say(f"kit-units-{_UNITS[order.text]}"))
@@ -200,7 +200,7 @@ async def settings(turn: Turn) -> out.Answer:
             words.say("kit-syringe", step=number(owner.syringe_step_ml, 3))
             if owner.syringe_step_ml
             else "",
-            words.say("kit-can", litres=number(owner.can_l)) if owner.can_l else "",
+            words.say("kit-can", volume=words.volume(owner.can_l)) if owner.can_l else "",
         ]
         known = [t for t in tools if t]
         if known:

@@ -61,7 +61,7 @@ async def judge(turn: Turn) -> out.Answer:
             most=words.significant(_down(dose.most)),
             usual=words.significant(dose.amount),
             unit=dose.unit,
-            volume=_volume(volume_l, turn),
+            volume=turn.words.volume(volume_l),
         ),
         words.say(
             "judge-makes",
@@ -115,12 +115,6 @@ def _down(value: float) -> float:
     """A ceiling to two digits, never rounded up."""
     unit = 10.0 ** (floor(log10(value)) - 1)
     return floor(value / unit + 1e-9) * unit
-
-
-def _volume(litres: float, turn: Turn) -> str:
-    if litres < 1:
-        return turn.words.say("volume-millilitres", millilitres=turn.words.number(litres * 1000, 0))
-    return turn.words.say("volume-litres", litres=turn.words.number(litres))
 
 
 async def remedy(turn: Turn) -> out.Answer:

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from bot.conversation import answer as out
 from bot.conversation.turn import Turn
+from bot.conversation.turns import guide
 from bot.conversation.turns.plants import add
 from grammar import Order, PlantSaid, Reading
 
@@ -18,12 +19,12 @@ _LONGEST_PLACE = 60
 async def begin(turn: Turn) -> out.Answer:
     """Greet; somebody new is asked the first question."""
     if turn.incoming.group is not None:
-        return turn.say("help", "help-group")
+        return await guide.helping(turn)
     known = turn.owner is not None and (
         turn.owner.zone or turn.collection.plants or turn.collection.products
     )
     if known:
-        return turn.say("help", "help-chat")
+        return await guide.helping(turn)
     question = ask(turn, 0)
     return question.model_copy(
         update={"reply": f"{turn.words.say('meet-hello')}\n\n{question.reply}"}

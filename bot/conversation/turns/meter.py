@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.answering import OnRecord, asking, worked_out
-from bot.conversation.collection import names_in, pick
+from bot.conversation.collection import pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns import doses
 from bot.conversation.turns.advice import genus_of
@@ -27,7 +27,7 @@ from bot.dosing.plants import named, of_name
 from bot.dosing.strength import limits, most_sensitive
 from bot.dosing.supplement import ec_ceiling
 from bot.dosing.water import Range, Water
-from grammar import LabelRate, MeterSaid, Reading, read
+from grammar import LabelRate, MeterSaid, Reading
 from grammar.measured import MOST_MS_CM
 
 _UNITS = {
@@ -151,7 +151,7 @@ async def completed(turn: Turn) -> out.Answer | None:
     if wanted or (reading.analysis is None and not order.products):
         return None
     text = str(turn.question["text"])
-    before = read(text, reading.language, names=names_in(turn.collection))
+    before = turn.read_again(text)
     if before.order is None or before.order.meter is None:
         return None
     whole = replace(before.order, products=order.products)
@@ -372,9 +372,8 @@ def _add_line(
 def volume(turn: Turn, litres: float) -> str:
     """Water as a jug shows it."""
     if litres < 1:
-        shown = max(10.0, round(litres * 100) * 10)
-        return turn.words.say("volume-millilitres", millilitres=turn.words.number(shown, 0))
-    return turn.words.say("volume-litres", litres=turn.words.number(litres, 1))
+        litres = max(10.0, round(litres * 100) * 10) / 1000
+    return turn.words.volume(litres, 1)
 
 
 def _against_meant(turn: Turn, found: Meaning, verdict: str) -> str:

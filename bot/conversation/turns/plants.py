@@ -8,13 +8,14 @@ from datetime import date
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, described, is_of, label, labels, pick
+from bot.conversation.listening import listen
 from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns import shelf
 from bot.conversation.turns.advice import Logged, due
 from bot.conversation.turns.pot_logs import logged
 from bot.records import log, places, plants
 from bot.records.models import Plant
-from grammar import Names, PlantSaid, read
+from grammar import Names, PlantSaid
 
 #: More alike in one entry than any home has.
 MOST_ALIKE = 10_000
@@ -101,7 +102,7 @@ def _still_unknown(said: Sequence[PlantSaid], turn: Turn) -> str:
 
 def name_means(name: str, turn: Turn) -> str:
     """What a name would be read as in a message; empty where it can be a name."""
-    reading = read(name, turn.reading.language)
+    reading = listen(name, usual=turn.reading.tongue)
     if reading.read_as:  # a slip for a word is no word
         return ""
     if not any(c.isalpha() for c in name):
@@ -112,7 +113,7 @@ def name_means(name: str, turn: Turn) -> str:
             return turn.words.say("name-is-slot", slot=slot)
     if reading.genera:
         return turn.words.say("name-is-slot", slot="genus")
-    order = read(name, turn.reading.language, names=Names()).order
+    order = turn.read_again(name, Names()).order
     wanted = order is not None and (order.verb != "dose" or order.when is not None)
     return turn.words.say("name-is-order") if wanted else ""
 
@@ -233,7 +234,7 @@ async def _repot(turn: Turn, collection: Collection, found: list[Plant]) -> out.
         await plants.repot(told, [p.id for p in found], on=on, medium=medium, pot_cm=pot_cm)
     facts = [
         turn.words.say(f"medium-{medium}") if medium else "",
-        turn.words.say("pot", cm=turn.words.number(pot_cm)) if pot_cm else "",
+        turn.words.pot(pot_cm) if pot_cm else "",
     ]
     lines = [
         turn.words.say(

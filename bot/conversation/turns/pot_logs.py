@@ -142,15 +142,15 @@ def _would_flush(plant: Plant, turn: Turn, day: date) -> bool:
 
 
 async def pot_logs(
-    turn: Turn, collection: Collection, plants: Sequence[Plant], day: date
+    turn: Turn, collection: Collection, plants: Sequence[Plant], day: date, *, whole: bool = False
 ) -> list[PotLog]:
-    """The logs of plants that stand in a pot, up to a day."""
+    """The logs of plants that stand in a pot, up to a day; `whole` also before the last flush."""
     potted = [p for p in plants if p.medium != "mounted"]
     if not potted or turn.owner is None:
         return []
     first = day - timedelta(days=LOOKED_BACK)
-    begins = {p.id: max(first, *(d for d in (p.last_flush_on, p.last_repot_on) if d), first)
-              for p in potted}  # fmt: skip
+    fresh = {p.id: (p.last_repot_on, None if whole else p.last_flush_on) for p in potted}
+    begins = {i: max(first, *(d for d in days if d), first) for i, days in fresh.items()}
     only = potted[0].id if len(potted) == 1 else None
     until = min(day, turn.today)
     async with turn.records.reading() as session:

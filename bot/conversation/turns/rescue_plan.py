@@ -87,10 +87,7 @@ def _done(turn: Turn, action: Action, plant: str, *, lead: bool = False) -> str:
 
 def _volume(turn: Turn, litres: float) -> str:
     """Two digits: nobody pours finer."""
-    words, shown = turn.words, float(f"{litres:.2g}")
-    if shown < 1:
-        return words.say("volume-millilitres", millilitres=words.number(shown * 1000, 0))
-    return words.say("volume-litres", litres=words.number(shown))
+    return turn.words.volume(float(f"{litres:.2g}"))
 
 
 def _likely(turn: Turn, judgement: Judgement) -> str:

@@ -191,9 +191,8 @@ def _due_line(turn: Turn, f: Followed) -> str:
 def _litres(turn: Turn, litres: float) -> str:
     """Water to pour, as a jug shows it."""
     if litres < 1:
-        return turn.words.say("volume-millilitres", millilitres=turn.words.number(
-            max(10.0, round(litres * 100) * 10), 0))  # fmt: skip
-    return turn.words.say("volume-litres", litres=turn.words.number(litres, 1))
+        litres = max(10.0, round(litres * 100) * 10) / 1000
+    return turn.words.volume(litres, 1)
 
 
 def _figures(f: Followed) -> dict[str, Any]:

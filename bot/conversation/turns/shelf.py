@@ -15,7 +15,7 @@ from bot.dosing.season import season_of
 from bot.records import products
 from bot.records.kinds import LabelUnit
 from bot.records.models import Product
-from grammar import Names, read
+from grammar import Names
 
 #: Forms of nitrogen are all told where they make up the total within this [1]; labels round.
 _WHOLE = 0.05
@@ -336,6 +336,6 @@ def _impossible(turn: Turn) -> out.Answer | None:
 
 
 def _means_more(name: str, turn: Turn) -> bool:
-    reading = read(name, turn.reading.language, names=Names())
+    reading = turn.read_again(name, Names())
     figures = any(getattr(reading, slot) is not None for slot in _NAME_SLOTS) or reading.genera
     return bool(figures) or not any(c.isalpha() for c in name)

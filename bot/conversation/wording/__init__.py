@@ -11,7 +11,7 @@ from functools import cache, lru_cache
 from importlib import resources
 from typing import Any, Literal
 
-from babel.dates import format_date
+from babel.dates import format_date, get_month_names
 from babel.lists import format_list
 from babel.numbers import format_decimal
 from fluent.runtime import FluentBundle, FluentResource
@@ -22,6 +22,29 @@ _FRACTIONS = {
 }  # fmt: skip
 
 
+METRIC = "metric"
+#: Choices that are codes.
+_TAPPED = frozenset({"undo", "why", "more", "done", "yes", "no", "all"})
+_CM_AN_INCH = 2.54
+#: Measures that people pour by, the largest first [L]: NIST Handbook 44, appendix C; the imperial
+#: gallon is 4.54609 L (Units of Measurement Regulations 1995).
+_MEASURES = {
+    "us": (("us_gallon", 3.785411784), ("us_quart", 0.946352946), ("us_fluid_ounce", 0.02957353)),
+    "imperial": (
+        ("imperial_gallon", 4.54609), ("imperial_pint", 0.56826125),
+        ("imperial_fluid_ounce", 0.0284130625),
+    ),
+}  # fmt: skip
+#: Sources that are no citation.
+_NO_CITATION = {
+    "common practice, no source": "source-practice",
+    "ours": "source-ours",
+    "rule of this project": "source-ours",
+    "your shelf": "source-shelf",
+    "mass balance on the label": "source-label",
+}
+
+
 @cache
 def languages() -> tuple[str, ...]:
     """Codes of the languages that have a Fluent file here."""
@@ -30,17 +53,22 @@ def languages() -> tuple[str, ...]:
 
 
 class Wording:
-    """One language, ready to speak."""
+    """One language, ready to speak, in the measures of one person."""
 
-    def __init__(self, language: str) -> None:
+    def __init__(self, language: str, units: str = METRIC) -> None:
         text = resources.files(__name__).joinpath(f"{language}.ftl").read_text(encoding="utf-8")
         self.language = language
+        self.units = units
         self._bundle = FluentBundle([language], use_isolating=False)
         self._bundle.add_resource(FluentResource(text))
 
     def has(self, code: str) -> bool:
         """Whether there is a sentence for this code."""
         return bool(self._bundle.has_message(code))
+
+    def tap(self, choice: str) -> str:
+        """A choice to tap as it is said in this language: a code has its word, else it is one."""
+        return self.say(f"tap-{choice}") if choice in _TAPPED else choice
 
     def say(self, code: str, **values: Any) -> str:
         """The sentence for a code.
@@ -75,6 +103,25 @@ class Wording:
         """A sum of money to the cent, without its currency."""
         return str(format_decimal(value, format="#,##0.00", locale=self.language))
 
+    def volume(self, litres: float, digits: int = 2) -> str:
+        """A volume as a jug or a syringe shows it, in the person's own measures before ours."""
+        if litres < 1:
+            metric = self.say("volume-millilitres", millilitres=self.number(litres * 1000, 0))
+        else:
+            metric = self.say("volume-litres", litres=self.number(litres, digits))
+        for unit, size_l in _MEASURES.get(self.units, ()):
+            if litres >= size_l:
+                amount = self.significant(litres / size_l)
+                return self.say("volume-own", amount=amount, unit=unit, metric=metric)
+        return metric
+
+    def pot(self, cm: float) -> str:
+        """A pot by its size, in inches before centimetres for who measures in them."""
+        if self.units not in _MEASURES:
+            return self.say("pot", cm=self.number(cm))
+        inches = self.number(round(cm / _CM_AN_INCH * 4) / 4)
+        return self.say("pot-inch", inches=inches, cm=self.number(cm))
+
     def factor(self, value: float) -> str:
         """A factor as a fraction where it is a plain one, 'full' for 1, otherwise in per cent."""
         for fraction, text in _FRACTIONS.items():
@@ -86,6 +133,15 @@ class Wording:
             return self.number(value)
         return f"{self.significant(value * 100)} %"
 
+    def share(self, value: float) -> str:
+        """As `factor`, to be shown by itself."""
+        return self.say("share-full") if value == 1 else self.factor(value)
+
+    def cited(self, source: str) -> str:
+        """Where a figure is from; a citation stays as it is written."""
+        code = _NO_CITATION.get(source)
+        return self.say(code) if code is not None else self.say("source-cited", source=source)
+
     def eighths(self, value: float) -> str:
         """A number of spoons to the nearest eighth, as cooks write it: 1 1/8, 3/4."""
         whole, part = divmod(round(value * 8), 8)
@@ -93,15 +149,28 @@ class Wording:
         texts = [self.number(whole, 0)] if whole else []
         return " ".join([*texts, str(fraction)] if part else texts)
 
+    def axis_day(self, day: date) -> str:
+        """A day as short as it goes, for the axis of a chart: 3 Nov."""
+        return str(format_date(day, format="d MMM", locale=self.language))
+
     def day(self, day: date, today: date) -> str:
         """A day as one says it: today, yesterday, 3 Nov, with the year where it is another."""
         near = {0: "day-today", 1: "day-yesterday", -1: "day-tomorrow"}.get((today - day).days)
         if near is not None:
             return self.say(near)
-        pattern = "E d MMM" if abs((today - day).days) < 60 else "d MMM"
+        pattern = "pattern-day" if abs((today - day).days) < 60 else "pattern-date"
         if day.year != today.year:
-            pattern = "d MMM y"
-        return str(format_date(day, format=pattern, locale=self.language))
+            pattern = "pattern-date-year"
+        return self.date(day, pattern)
+
+    def date(self, day: date, pattern: str) -> str:
+        """A day in one of the language's patterns."""
+        return str(format_date(day, format=self.say(pattern), locale=self.language))
+
+    def months(self, width: Literal["narrow", "abbreviated"]) -> tuple[str, ...]:
+        """The names of the twelve months, as they stand alone."""
+        names = get_month_names(width, context="stand-alone", locale=self.language)
+        return tuple(str(names[month]) for month in range(1, 13))
 
     def listed(self, items: list[str], *, either: bool = False) -> str:
         """'a, b and c', or 'a, b or c', in the language."""
@@ -116,12 +185,17 @@ def _written(value: float, digits: int, language: str) -> str:
 
 
 @cache
-def wording(language: str) -> Wording:
+def wording(language: str, units: str = METRIC) -> Wording:
     """The wording of a language, loaded once.
+
+    Parameters
+    ----------
+    language : code
+    units : 'metric', 'us' or 'imperial', for who reads it
 
     Raises
     ------
     FileNotFoundError
         For a language without a Fluent file.
     """
-    return Wording(language)
+    return Wording(language, units)

@@ -12,6 +12,14 @@ dose-amount = { $amount } { $unit ->
 } of { $product } in { $volume }
 volume-litres = { $litres } l
 volume-millilitres = { $millilitres } ml
+volume-own = { $amount } { $unit ->
+    [us_gallon] US gal
+    [us_quart] US qt
+    [us_fluid_ounce] US fl oz
+    [imperial_gallon] imp gal
+    [imperial_pint] imp pt
+   *[imperial_fluid_ounce] imp fl oz
+} ({ $metric })
 
 measure-weigh = Weigh it on a { $step } g scale (within { $error } %).
 measure-syringe = Take it with a { $step } ml syringe (within { $error } %).
@@ -96,6 +104,7 @@ caution-clear-water-only = Water only when it shrivels or the medium is dry thro
 
 # --- what was made of the words ---
 read-as = Read { $pairs }.
+meant-strength = strength
 read-as-pair = “{ $text }” as { $meaning }
 not-used = Not understood, not used: { $texts }.
 not-used-one = “{ $text }”
@@ -162,6 +171,7 @@ plant-label = { $count ->
 }
 plant-named-several = { $name } × { $count }
 pot = { $cm } cm pot
+pot-inch = { $inches } inch pot ({ $cm } cm)
 medium-bark = bark
 medium-sphagnum = sphagnum
 medium-clay_pellets = clay pellets
@@ -278,7 +288,7 @@ water-recorded = On record: { $water }.
 water-for = { $plants }: { $water } from now on.
 kit-scale = a scale that shows { $step } g
 kit-syringe = a syringe that shows { $step } ml
-kit-can = a can of { $litres } l
+kit-can = a can of { $volume }
 kit-units-us = US measures
 kit-units-imperial = imperial measures
 kit-units-metric = metric measures
@@ -311,6 +321,18 @@ ask-home = I do not know “{ $text }”. Send a larger town near you, with the 
 settings-none = Nothing on record of your water and kit. Send it like: my tap is 14 dH; my scale shows 0.1 g; my can holds 5 l; I live in Porto.
 
 # --- the log ---
+share-full = full
+# Where a figure is from: what is no citation. Citations stay in their own language.
+source-practice = common practice, no source
+source-ours = ours
+source-shelf = your shelf
+source-label = mass balance on the label
+source-cited = { $source }
+# How days are written: letters as in CLDR date patterns.
+pattern-day = E d MMM
+pattern-date = d MMM
+pattern-date-year = d MMM y
+pattern-date-long = d MMMM
 day-today = today
 day-yesterday = yesterday
 day-tomorrow = tomorrow
@@ -382,7 +404,7 @@ plan-count-nothing = { $count } nothing
 plan-left-over = { $volume } are left over: pour them onto other plants that may have feed.
 plan-no-plants = No plants on record, so no plan yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
 plan-no-product = No product on your shelf, so no amounts. Send it like: my powder is 20-20-20, label 1 g per litre.
-plan-can-assumed = For a { $litres } l can; { $who ->
+plan-can-assumed = For a { $volume } can; { $who ->
     [member] an administrator can send the group's, like: our can holds 8 l.
     [administrator] send the group's, like: our can holds 8 l.
    *[own] send yours, like: my can holds 8 l.
@@ -443,24 +465,131 @@ on-record = { $whose ->
    *[own] From your records
 }: { $items }.
 on-record-asleep = Left out, resting: { $plants }.
-on-record-volume = { $litres } l is what these pots take, roughly.
+on-record-volume = { $volume } is what these pots take, roughly.
 on-record-differ = They differ, so the weakest of their doses was taken; “plan” gives each its own.
 on-record-plants = your { $count } plants
 on-record-deciding = { $plants } ({ $plant } bears the least and decides)
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 ask-follow-up = What shall I change? Send it like: make it 3 litres; or: and for the masdevallias.
 nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
-help-chat = Tell me, and I remember:
-    add 3 phals in bark, 12 cm pots, kitchen
-    my powder is 20-20-20, label 1 g per litre, call it blue tub
-    my tap is 14 dH · my can holds 5 l · I live in Porto
-    Ask: what's on today · 2 litres for the phals · my plants · what did Ruby get since October
-    Log: fed everything in the kitchen, quarter · flushed all phals yesterday · undo
-    Remind: remind me to flush every first Sunday at 9 · my reminders
-    Measure and mix: my meter says 0.9 · is my water good for phals? · how salty is Ruby · stock 1:100 of blue tub · compare my feeds · brown root tips on Ruby
-
 help-group = I work out feed. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
     What you put on record here is the group's: all can see it; you and administrators can take it back. Your own plants and feeds I keep in private.
+help-what = I work out how much feed goes into the can, for your label, plants, water and season.
+    I plan a watering day: who gets feed, clear water, a flush or nothing.
+    I remember what was done, remind you, and help where roots or leaves suffer.
+help-group-how = Here I answer to { "/dose" } and to a reply to me. What you put on record here is the group's; your own I keep in private.
+help-next-first = Try one line, in any order: “{ $example }”
+help-next-group = Ask in one line: “{ $example }”
+help-have = On record: { $plants ->
+    [0] no plants
+    [one] one plant
+   *[other] { $plants } plants
+}, { $feeds ->
+    [0] no feed
+    [one] one feed
+   *[other] { $feeds } feeds
+}, { $reminders ->
+    [0] no reminder
+    [one] one reminder
+   *[other] { $reminders } reminders
+}.
+help-next-plants = Next, tell me your plants: “{ $example }”
+help-next-feeds = Next, tell me what you feed: “{ $example }”
+help-next-water = Next, tell me your water, as its hardness counts: “{ $example }”
+help-next-plan = Next, see who needs what: “{ $example }”
+help-next-home = Next, name a town near you, for your seasons and your clock: “{ $example }”
+help-next-can = Next, tell me your can, so that mixes fit into it: “{ $example }”
+help-next-reminders = Next, let me remind you: “{ $example }”
+help-next-today = You are all set. “{ $example }” plans the day.
+help-example-first = 5 l 20-20-20 powder, phals in bark, quarter
+help-example-group = 5 l 20-20-20 powder, phals, quarter
+help-example-plants = add 3 phals in bark, 12 cm pots, kitchen
+help-example-feeds = my powder is 20-20-20, label 1 g per litre, call it blue tub
+help-example-water = my tap is 14 dH
+help-example-plan = what's on today
+help-example-home = I live in Porto
+help-example-can = my can holds 5 l
+help-example-reminders = remind me to flush every first Sunday at 9
+help-example-today = what's on today
+help-topics = For examples, send “help” and one of these: { $topics }.
+help-about = help { $topic }
+help-word = help
+# What is tapped below an answer, and read as if it had been typed.
+tap-undo = undo
+tap-why = why
+tap-more = more
+tap-done = done
+tap-yes = yes
+tap-no = no
+tap-all = all
+
+# --- topics of help: a line, then examples to send, parted by | ---
+topic-name-dose = dose
+topic-name-plants = plants
+topic-name-feeds = feeds
+topic-name-water = water
+topic-name-plan = plan
+topic-name-log = log
+topic-name-reminders = reminders
+topic-name-trouble = trouble
+topic-name-salts = salts
+topic-name-bottles = bottles
+topic-name-compare = prices
+topic-name-pictures = pictures
+topic-name-settings = settings
+topic-name-group = group
+topic-name-data = my data
+topic-dose = A dose in one line, in any order; then change it with a few words:
+topic-dose-say = 5 l 20-20-20 powder, phals in bark, quarter | 3 l 15-5-15 powder, 80 ppm N | half that | and in sphagnum? | why
+topic-plants = Put plants on record, and change what is known of them:
+topic-plants-say = add 3 phals in bark, 12 cm pots, kitchen | my plants | move Ruby to the balcony | repotted Ruby in moss | Ruby is resting
+topic-feeds = Your feeds with their labels, and which one suits:
+topic-feeds-say = my powder is 20-20-20, label 1 g per litre, call it blue tub | my feeds | what is missing in blue tub | which feed for bloom
+topic-water = Your water, whether it suits, and how to mend it:
+topic-water-say = my tap is 14 dH | is my water good for phals? | mix tap and rain to 6 dH | do I need cal mag?
+topic-plan = A watering day: who gets feed, clear water, a flush or nothing, from one can:
+topic-plan-say = what's on today | plan for Saturday | done | which feed for the vandas
+topic-log = Tell me what you did; ask what was done; take back what was wrong:
+topic-log-say = fed everything in the kitchen, quarter | flushed all phals yesterday | what did Ruby get since October | undo
+topic-reminders = I remind you in plain words, at your hour:
+topic-reminders-say = remind me to flush every first Sunday at 9 | feed the vandas every 10 days from May to September | my reminders | quiet hours 22 to 8 | calendar
+topic-trouble = Say what you see; I ask back where it matters, and make a plan:
+topic-trouble-say = brown root tips and white crust on Ruby | wrinkled leaves, roots are firm | is that too much?
+topic-salts = Salts in pots, and what a meter says:
+topic-salts-say = how salty is Ruby | how do I flush Ruby | runoff 1.6 from Ruby | my meter says 0.9
+topic-bottles = Stock solutions, and which feeds may share a bottle:
+topic-bottles-say = 500 ml stock of blue tub | stock 1:100 of 20-20-20 | can blue tub and chalk share a bottle | blend my feeds for bloom
+topic-compare = What feeds cost and bring:
+topic-compare-say = blue tub costs 14 euro for 500 g | compare my feeds | which is cheaper
+topic-pictures = To look at and to share:
+topic-pictures-say = my year | salts of Ruby as a picture | dose card
+topic-settings = How I speak and measure:
+topic-settings-say = my scale shows 0.1 g | I have no scale, only spoons | US units | my language is Polish | my settings
+topic-group = For a group's administrators:
+topic-group-say = our tap is 18 dH | our language is German | flush Sunday at 9 | be quiet
+topic-data = Your records are yours:
+topic-data-say = export my data | import my-data.json | forget me
+
+# --- words of the trade, explained ---
+explain-none = Of what? Send it like: what is EC. After a dose, “explain more” says why each step is there.
+explain-ec = EC says how much salt is dissolved, in mS/cm: rain is near 0, tap often 0.3 to 0.8, a mild feed adds 0.2 to 0.4. Roots feel all of it together.
+explain-ppm = ppm is milligrams in a litre (mg/l). 100 ppm N is 0.1 g of nitrogen in each litre; what else the feed holds is not counted in it.
+explain-npk = The three numbers are per cent of weight: nitrogen N, phosphate P2O5, potash K2O. 20-20-20 holds 20 g of nitrogen in 100 g. The dose follows the nitrogen.
+explain-hardness = Hardness is calcium and magnesium in the water; 1 °dH is 17.8 mg/l as CaCO3. Some is food, much of it builds up in the pot and lifts the pH.
+explain-strength = Full strength is the label's rate, or 200 mg/l N where none is told. Orchids grow slowly: a quarter at every watering feeds as much in a month as full strength once, and burns less.
+explain-flush = A flush is clear water, slowly, until about twice the pot has run through: it carries out the salts that feed and water leave behind. About once a month while you feed.
+explain-salts = What roots do not take up stays in the pot, and each watering dries it stronger. Brown root tips, dying leaf tips and white crusts are the signs.
+explain-rest = Some orchids stop in winter and take nothing up. Feed then only salts the pot, so they get clear water, little or none, until new growth or roots show.
+explain-winter = In winter light is short and growth slow; roots take up about half, so the dose is halved. A plant that grows under lamps can have more: say “growing”.
+explain-medium = Sphagnum and clay pellets hold salts back, bark lets them run through. So the same feed is weaker in the first two.
+explain-stock = A stock is a stronger solution made ahead: 2 g in 100 ml, of which 25 ml hold half a gram. It makes small doses exact with a coarse scale. Cool, dark, labelled, two weeks.
+explain-nitrogen = Nitrate is taken up at once, ammonium slowly in the cold, urea only after microbes have turned it, which bare bark and winter slow down. More nitrate is the safer label.
+explain-calcium = Rain and RO water bring no calcium or magnesium, and many feeds hold none. Use a feed that shows both, some tap water, or a supplement; never in one concentrate with phosphate.
+explain-pure_water = RO, distilled and rain water hold nearly no salts: good for sensitive roots, but without calcium and magnesium. Some tap water or a feed that has both mends it.
+explain-softened = A softener swaps calcium for sodium. Orchids cannot use sodium and it stays in the pot: take the tap before the softener, or rain.
+explain-sensitive = Masdevallias, Pleurothallis, slippers from cool forests, seedlings and bare new roots burn first: at most a quarter of the label and 50 mg/l N, and purer water.
+explain-ceiling = No answer goes over the label, nor over what the most sensitive plant named bears; no wording lifts that. Where a step would, it is cut, and “why” shows it.
+
 
 # --- is it too much, home remedies, pets ---
 ask-judge-measure = How much is that? Measure it once in millilitres or grams, and send it like: 5 ml of 7-5-6 in 2 l, too much?
@@ -677,8 +806,8 @@ reminders-resumed = { $count ->
    *[other] { $count } reminders come again as before.
 }
 reminders-not-paused = Nothing was paused.
-reminder-quiet-so = So it is: between { $start } and { $end } I send nothing, unless you named that hour yourself.
-reminder-quiet-fixed = I send nothing between { $start } and { $end }, unless you named that hour yourself; other quiet hours I cannot keep yet. Give the reminder its hour instead, like: move 1 to 10 am.
+reminder-quiet-so = Quiet from { $start } to { $end }: then I send nothing, unless you named that hour yourself.
+reminder-quiet-none = No quiet hours: reminders come at any hour.
 rhythm-choice-1 = every week
 rhythm-choice-2 = every two weeks
 rhythm-choice-3 = on the first Sunday of each month
@@ -1443,3 +1572,53 @@ supplement-no-room-nitrogen-ceiling = No room for a supplement with nitrogen: th
 supplement-left = It leaves { $what } short: take one that brings that too.
 supplement-how = Put it into the full can after the feed, never together as concentrates. Its nitrogen counts as feed.
 why-supplement-target = { $element } { $mg_l } mg/l wanted at this nitrogen
+
+# --- pictures ---
+picture-missing = (Pictures cannot be drawn here: the operator has to install what draws them.)
+picture-north = I do not know where you live, so the seasons are those of the north. Send it like: I live in Porto.
+picture-year-head = { $year }, { $count } { $count ->
+    [one] plant
+   *[other] plants
+}: until today what was done, then what is to come.
+picture-year-line = - { $plants }: { $parts }.
+picture-year-part = { $what } { $months }
+picture-year-alt = The year { $year } as a table: { $count } { $count ->
+    [one] row
+   *[other] rows
+} of plants by month, with what each got and will get
+picture-cell = { $cell ->
+    [fed] fed
+    [watered] clear water given
+    [feed] to feed
+    [less] to feed less
+    [clear] clear water only
+    [rest] rests
+    [flushed] flushed
+    [differ] they differ
+   *[blank] nothing on record
+}
+picture-salts-unit = mS/cm in the wet pot
+picture-salts-between = { $low } to { $high }
+picture-salts-limit = limit { $limit }
+picture-salts-lane = { $kind ->
+    [fed] fed
+    [clear] clear water
+    [flush] flushed
+   *[reading] runoff, mS/cm
+}
+picture-salts-alt = Salts in the pot of { $plant }{ $first ->
+    [none] {""}
+   *[other] {" "}since { $first }
+}: now about { $ec } mS/cm, limit { $limit }
+picture-card-amount = { $amount } { $unit ->
+    [tsp] tsp
+   *[other] { $unit }
+}
+picture-card-of = of { $product } in { $volume }
+picture-card-heading = { $part ->
+    [measure] Measure
+    [why] Worked out from
+   *[mind] Mind
+}
+picture-card-sum = in all { $strength } of full strength
+picture-card-alt = A card to share: { $amount } { $of }

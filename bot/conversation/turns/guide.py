@@ -1,0 +1,141 @@
+"""What there is to say: help that knows how far somebody is, topics, and words explained."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bot.conversation import answer as out
+from bot.conversation.turn import Turn
+from bot.records import log, reminders
+from bot.records.kinds import EventKind
+
+#: What can be asked about, in the order in which it is listed.
+TOPICS = (
+    "dose", "plants", "feeds", "water", "plan", "log", "reminders", "trouble", "salts", "bottles",
+    "compare", "pictures", "settings", "group", "data",
+)  # fmt: skip
+#: Those of them to tap.
+_SHOWN = ("dose", "plan", "reminders", "trouble")
+#: A word that explains each step of a dose further.
+_TERM_OF = {
+    "strength": "strength", "season": "winter", "medium": "medium", "ceiling": "ceiling",
+    "rest": "rest", "full": "npk", "ec": "ec", "salts": "salts",
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """How far somebody is."""
+
+    logged: bool
+    reminders: int
+
+
+async def helping(turn: Turn) -> out.Answer:
+    """What can be said: of one topic, or where to go on from here."""
+    topic = turn.order.text
+    if topic:
+        return _topic(turn, topic)
+    if turn.incoming.group is not None and turn.owner is None:
+        return turn.say("help", "help-group", choices=_topics(turn, "dose", "plan", "group"))
+    known = await _known(turn)
+    following = _next(turn, known)
+    words = turn.words
+    lines = [
+        words.say("help-what") if known is None else _have(turn, known),
+        words.say("help-group-how") if turn.incoming.group is not None else "",
+        words.say(f"help-next-{following}", example=_example(turn, following)),
+        words.say("help-topics", topics=words.listed(list(_names(turn)))),
+    ]
+    return turn.tell("help", lines, choices=(_example(turn, following), *_topics(turn, *_SHOWN)))
+
+
+async def greeted(turn: Turn) -> out.Answer:
+    """To who says something that asks for nothing: what this is, and what to send first."""
+    following = _next(turn, await _known(turn))
+    example = _example(turn, following)
+    lines = [turn.words.say("help-what"), turn.words.say(f"help-next-{following}", example=example)]
+    help_ = turn.words.say("help-word")
+    return turn.tell("help", lines, choices=(example, help_))
+
+
+async def explain(turn: Turn) -> out.Answer:
+    """A word of the trade, or the steps of the last dose in more words."""
+    words, term = turn.words, turn.order.text
+    if term:
+        return turn.say("explain", f"explain-{term}", choices=_topics(turn, *_ABOUT.get(term, ())))
+    rules = (turn.recalled.get("dose") or {}).get("rules", [])
+    terms = dict.fromkeys(t for rule in rules if (t := _TERM_OF.get(str(rule).partition(".")[0])))
+    if not terms:
+        return turn.say("explain", "explain-none")
+    return turn.tell("explain", [f"- {words.say(f'explain-{t}')}" for t in terms])
+
+
+#: Which topic of help goes on from a word.
+_ABOUT = {
+    "ec": ("salts",), "ppm": ("dose",), "npk": ("feeds",), "hardness": ("water",),
+    "strength": ("dose",), "flush": ("salts",), "salts": ("salts",), "rest": ("plan",),
+    "winter": ("plan",), "medium": ("plants",), "stock": ("bottles",), "nitrogen": ("feeds",),
+    "calcium": ("water",), "pure_water": ("water",), "softened": ("water",),
+    "sensitive": ("plants",), "ceiling": ("dose",),
+}  # fmt: skip
+
+
+def _topic(turn: Turn, topic: str) -> out.Answer:
+    """What can be said about one thing, with examples to send."""
+    words = turn.words
+    examples = words.say(f"topic-{topic}-say").split("|")
+    shown = [f"    {example.strip()}" for example in examples]
+    return turn.tell(
+        "help",
+        [words.say(f"topic-{topic}"), *shown],
+        choices=tuple(e.strip() for e in examples[:_MOST_TAPPED]),
+    )
+
+
+#: Examples of a topic that can be tapped.
+_MOST_TAPPED = 3
+
+
+def _topics(turn: Turn, *wanted: str) -> tuple[str, ...]:
+    """How to ask for topics."""
+    words = turn.words
+    return tuple(words.say("help-about", topic=words.say(f"topic-name-{t}")) for t in wanted)
+
+
+def _names(turn: Turn) -> tuple[str, ...]:
+    group = turn.incoming.group is not None
+    return tuple(turn.words.say(f"topic-name-{t}") for t in TOPICS if group or t != "group")
+
+
+def _example(turn: Turn, following: str) -> str:
+    return turn.words.say(f"help-example-{following}")
+
+
+def _have(turn: Turn, known: _Known) -> str:
+    plants, feeds = sum(p.count for p in turn.collection.plants), len(turn.collection.products)
+    return turn.words.say("help-have", plants=plants, feeds=feeds, reminders=known.reminders)
+
+
+def _next(turn: Turn, known: _Known | None) -> str:
+    """What is most useful now, by what is on record."""
+    owner, has = turn.owner, turn.collection
+    if owner is None or known is None:
+        return "first" if turn.incoming.group is None else "group"
+    wanted = (
+        ("plants", has.plants), ("feeds", has.products), ("water", has.waters),
+        ("plan", known.logged), ("home", owner.zone), ("can", owner.can_l),
+        ("reminders", known.reminders),
+    )  # fmt: skip
+    return next((name for name, there in wanted if not there), "today")
+
+
+async def _known(turn: Turn) -> _Known | None:
+    """How far somebody is; None where there are neither plants nor feeds of theirs."""
+    owner, has = turn.owner, turn.collection
+    if owner is None or not (has.plants or has.products):
+        return None
+    async with turn.records.reading() as session:
+        logged = await log.any_of(session, owner.id, (EventKind.FED, EventKind.CLEAR))
+        listed = await reminders.listing(session, owner.id)
+    return _Known(logged, len(listed))

@@ -1,0 +1,134 @@
+"""Help that knows how far somebody is, topics with examples, and words explained."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from bot.conversation.turns.guide import TOPICS
+from bot.conversation.wording import wording
+from bot.records import Records
+from grammar import Names, read
+from grammar.lexicon import sections
+from tests.conversation.talking import Grower
+
+LANGUAGES = ("en", "de", "es", "pl")
+#: Names that the examples speak of.
+ON_RECORD = Names(
+    plants=("Ruby",),
+    products=("blue tub", "chalk", "blaue Dose", "Kreide", "bote azul", "tiza", "niebieska puszka",
+              "kreda"),
+    places=("kitchen", "balcony", "Küche", "Balkon", "cocina", "balcón", "kuchnia", "balkon"),
+)  # fmt: skip
+
+
+@pytest.fixture
+def mira(sqlite_records: Records) -> Grower:
+    return Grower(sqlite_records)
+
+
+async def test_help_goes_on_with_what_is_missing(mira: Grower) -> None:
+    words = wording("en")
+    steps = [
+        ("first", "add 3 phals in bark, 12 cm pots, kitchen"),
+        ("feeds", "my powder is 20-20-20, label 1 g per litre, call it blue tub"),
+        ("water", "my tap is 14 dH"),
+        ("plan", "fed everything, quarter"),
+        ("home", "I live in Porto"),
+        ("can", "my can holds 5 l"),
+        ("reminders", "remind me to flush every first sunday at 9"),
+    ]
+    for step, line in steps:
+        example = words.say(f"help-example-{step}")
+        answer = await mira.says("help")
+        assert words.say(f"help-next-{step}", example=example) in answer.reply
+        assert answer.choices[0] == example
+        await mira.says(line)
+    assert words.say("help-example-today") in (await mira.says("help")).reply
+
+
+@pytest.mark.parametrize("line", ["hello", "thank you", "asdf qwer"])
+async def test_who_asks_for_nothing_gets_three_lines_and_an_example(
+    mira: Grower, line: str
+) -> None:
+    answer = await mira.says(line)
+    assert answer.kind == "help"
+    assert len(answer.reply.splitlines()) <= 5
+    assert answer.choices[0] == wording("en").say("help-example-first")
+
+
+@pytest.mark.parametrize("code", LANGUAGES)
+@pytest.mark.parametrize("topic", TOPICS)
+async def test_every_topic_is_asked_for_and_answered(
+    sqlite_records: Records, code: str, topic: str
+) -> None:
+    words = wording(code)
+    grower = Grower(sqlite_records)
+    asked = words.say("help-about", topic=words.say(f"topic-name-{topic}"))
+    answer = await grower.says(asked)
+    assert answer.language == code
+    assert answer.reply.startswith(words.say(f"topic-{topic}"))
+    assert answer.choices
+
+
+@pytest.mark.parametrize("code", LANGUAGES)
+@pytest.mark.parametrize("term", sorted(sections("en")["term"]))
+async def test_every_word_is_explained(sqlite_records: Records, code: str, term: str) -> None:
+    own = sections(code)
+    cue, word = own["guide"]["explain"][0], own["term"][term][0]
+    order = read(f"{cue} {word}", code, names=Names()).order
+    assert order is not None
+    assert (order.verb, order.text) == ("explain", term)
+    assert len(wording(code).say(f"explain-{term}")) < 330  # a phone's screen
+
+
+@pytest.mark.parametrize("code", LANGUAGES)
+def test_what_help_says_to_send_is_understood(code: str) -> None:
+    words = wording(code)
+    for name in ("first", "group", "plants", "feeds", "water", "plan", "home", "can", "reminders"):
+        example = words.say(f"help-example-{name}")
+        reading = read(example, code, names=ON_RECORD)
+        assert not reading.unknown, example
+        assert not reading.conflicts, example
+
+
+@pytest.mark.parametrize("code", LANGUAGES)
+@pytest.mark.parametrize("topic", TOPICS)
+def test_examples_of_topics_are_understood_as_in_english(code: str, topic: str) -> None:
+    def verbs(language: str) -> list[str]:
+        examples = wording(language).say(f"topic-{topic}-say").split("|")
+        orders = [read(e.strip(), language, names=ON_RECORD).order for e in examples]
+        return [order.verb if order is not None else "dose" for order in orders]
+
+    assert verbs(code) == verbs("en")
+    assert len(set(verbs("en")) - {"dose"}) > 0
+
+
+async def test_the_steps_of_a_dose_are_explained_in_more_words(mira: Grower) -> None:
+    dose = await mira.says("2 l 20-20-20 powder, phals in sphagnum, winter, quarter")
+    assert dose.kind == "dose"
+    answer = await mira.says("explain more")
+    words = wording("en")
+    for term in ("strength", "winter", "medium"):
+        assert words.say(f"explain-{term}") in answer.reply
+    assert words.say("explain-rest") not in answer.reply
+
+
+async def test_nothing_is_explained_before_a_dose(mira: Grower) -> None:
+    assert "what is EC" in (await mira.says("explain more")).reply
+
+
+@pytest.mark.parametrize(
+    "line", ["what is my tap", "what's on today", "what is missing in blue tub", "help me with 5 l"]
+)
+def test_other_questions_are_not_taken_for_one_about_a_word(line: str) -> None:
+    order = read(line, "en", names=ON_RECORD).order
+    assert order is None or order.verb not in ("explain", "help")
+
+
+async def test_a_person_with_inches_and_gallons_reads_both(mira: Grower) -> None:
+    await mira.says("us units", "add 3 phals in bark, 4 inch pots")
+    assert re.search(r"4 inch pot \(10(\.\d+)? cm\)", (await mira.says("my plants")).reply)
+    reply = (await mira.says("1 gallon 20-20-20 powder, phals, quarter")).reply
+    assert "in 1 US gal (3.79 l)" in reply
