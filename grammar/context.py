@@ -202,7 +202,10 @@ def _times(tokens: Tokens) -> Tokens:
 
 
 def _counts(tokens: Tokens, index: int) -> bool:
-    index = _skip(tokens, index, ("FILLER",))
+    behind = _skip(tokens, index, ("FILLER",))
+    if any(t.value == "clause" for t in tokens[index:behind]):
+        return False  # 'seit 2019 habe ich die Vanda'
+    index = behind
     if index < len(tokens) and tokens[index].after_break:
         return False
     return _type(tokens, index) in _PLANTS or (
@@ -258,7 +261,25 @@ _LINKS = ("MINUS", "TO", "OR")
 _STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER"})
 
 
+def _range_from_one(tokens: Tokens, index: int) -> int:
+    """'ein oder zwei Liter', 'ein, zwei Liter', 'halber bis ein Liter': an article that counts."""
+    link = _type(tokens, index + 1) in _LINKS
+    number = index + 1 + link
+    if (tokens[index].type, tokens[index].value) == ("ARTICLE", "one"):
+        counted = _type(tokens, number) == "NUMBER" and _type(tokens, number + 1) in UNITS
+        listed = counted and tokens[number].raws[0].kind == "word"
+        return number + 2 - index if counted and (link or listed) else 0
+    one = number < len(tokens) and tokens[number].value == "one"
+    if tokens[index].type not in ("FRACTION", "NUMBER") or not (link and one):
+        return 0
+    counted = _type(tokens, number) == "ARTICLE" and _type(tokens, number + 1) in UNITS
+    return number + 2 - index if counted else 0
+
+
 def _range_size(tokens: Tokens, index: int) -> int:
+    from_one = _range_from_one(tokens, index)
+    if from_one:
+        return from_one
     first = _type(tokens, index)
     if first not in ("NUMBER", "MONTH") and first not in _STRENGTHS:
         return 0
@@ -299,12 +320,17 @@ def _volume_range(tokens: Tokens, index: int, at: int) -> bool:
     return _is_amount(tokens, at) and not (dash and tokens[index].raws[0].kind == "word")
 
 
+_PER_WORDS = frozenset({"PER", "ARTICLE", "IN", "TO", "FOR", "EVERY"})
+
+
 def _rates(tokens: Tokens) -> Tokens:
     """Which '/', 'a', 'in', 'to', 'for', 'every' mean 'per' between a quantity and a volume."""
     out: Tokens = []
     labelled = any(t.type == "LABEL" for t in tokens)
     for index, token in enumerate(tokens):
-        if token.type not in ("PER", "ARTICLE", "IN", "TO", "FOR", "EVERY"):
+        said = token.type == "ARTICLE" and bool(out) and out[-1].type == "PER"  # 'auf einen Liter'
+        times = token.type == "TIMES" and _type(tokens, index + 1) == "VOLUME_UNIT"  # '2 g x litro'
+        if said or (token.type not in _PER_WORDS and not times):
             out.append(token)
             continue
         volume = _skip(tokens, index + 1, ("ARTICLE", "EVERY", "FILLER"))
@@ -360,7 +386,10 @@ def _litres(tokens: Tokens, index: int) -> float | None:
     value, unit = tokens[index].value, tokens[index + 1].value
     if AMBIGUOUS in value:
         return None
-    amount = fraction_value(value) if "/" in value else float(value) if value != "a" else 1.0
+    if tokens[index].type == "ARTICLE":
+        amount = 1.0
+    else:
+        amount = fraction_value(value) if "/" in value else float(value)
     rough = {"gallon": 4.0, "quart": 1.0, "pint": 0.5, "fluid_ounce": 0.03}
     return amount * (rough[unit] if unit in rough else to_canonical(1.0, unit))
 
@@ -390,10 +419,12 @@ def _milligrams_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     kinds = [_type(tokens, index + offset) for offset in range(4)]
     if kinds[2] == "IN" and tokens[index + 2].value == "onto":
         kinds[2] = "PER"  # '50 mg azotu na litr'
+    if kinds[1] == "HARDNESS":
+        kinds[1] = "ELEMENT"  # '200 mg CaCO3/l'
     if kinds != ["MASS_UNIT", "ELEMENT", "PER", "VOLUME_UNIT"]:
         return None
     mass, element, per, litre = tokens[index : index + 4]
-    if (mass.value, litre.value) != ("milligram", "litre"):
+    if mass.value != "milligram" or litre.value not in ("litre", "cubic_decimetre"):
         return None
     return [_join([mass, per, litre], "CONCENTRATION_UNIT", "mg_l"), element], 4
 
@@ -475,9 +506,15 @@ def _per_plant(tokens: Tokens) -> Tokens:
     out: Tokens = []
     index = 0
     while index < len(tokens):
+        each = _each_amount(tokens, index)
+        if each:
+            out.append(_join(tokens[index:each], "UNKNOWN", "per plant"))
+            index = each
+            continue
         if _is_pot_before(tokens, index):  # 'w doniczce 5 l'
-            out += [*tokens[index + 1 : index + 3], tokens[index]]
-            index += 3
+            amount = _skip(tokens, index + 1, ("OF",))
+            out += [*tokens[amount : amount + 2], tokens[index]]
+            index = amount + 2
             continue
         if tokens[index].type == "AMOUNT" and _type(tokens, index + 1) == "VOLUME_UNIT":
             link = index + 2
@@ -489,7 +526,10 @@ def _per_plant(tokens: Tokens) -> Tokens:
                 out.append(_join(tokens[index : plant + 1], "UNKNOWN", "per plant"))
                 index = plant + 1
                 continue
-            if _type(tokens, link) == "POT":
+            behind = _type(tokens, link) == "POT" and (
+                tokens[link].value != "before" or not tokens[link].after_break
+            )
+            if behind:
                 out += tokens[index : link + 1]
                 index = link + 1
                 continue
@@ -503,8 +543,25 @@ def _is_pot_before(tokens: Tokens, index: int) -> bool:
     """Whether a pot stands here with its size behind it, where the language has it so."""
     if (_type(tokens, index), tokens[index].value) != ("POT", "before"):
         return False
-    amount = _type(tokens, index + 1) == "AMOUNT" and not tokens[index + 1].after_break
-    return amount and _type(tokens, index + 2) == "VOLUME_UNIT"
+    at = _skip(tokens, index + 1, ("OF",))  # 'maceta de 2 l'
+    amount = _type(tokens, at) == "AMOUNT" and not tokens[index + 1].after_break
+    return amount and _type(tokens, at + 1) == "VOLUME_UNIT"
+
+
+def _each_amount(tokens: Tokens, index: int) -> int:
+    """Where 'jede bekommt 200 ml', 'je Topf 200 ml' ends, 0 where none begins here."""
+    token = tokens[index]
+    each = (token.type, token.value) == ("EVERY", "each")
+    spoken = token.type == "PER" and token.raws[0].kind == "word"
+    if not (each or spoken or (token.type, token.value) == ("EVERY", "portion")):
+        return 0
+    plant = _skip(tokens, index + 1, ("ARTICLE", "FILLER"))
+    named = _type(tokens, plant) in _PLANTS
+    at = _skip(tokens, plant + 1, ("ARTICLE", "FILLER")) if named else plant
+    if not (named or each) or any(t.after_break for t in tokens[index + 1 : at + 1]):
+        return 0
+    counted = _type(tokens, at) == "AMOUNT" and _type(tokens, at + 1) == "VOLUME_UNIT"
+    return at + 2 if counted else 0
 
 
 def _is_spaced_slash(tokens: Tokens, index: int) -> bool:
@@ -559,6 +616,16 @@ def _fractions(tokens: Tokens) -> Tokens:
             continue
         out.append(_strength(token))
         index += 1
+    return out
+
+
+def _full(tokens: Tokens) -> Tokens:
+    """'Cymbidium, 5 l, voll': a word that fills sentences too is a strength only by itself."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        ends = index + 1 >= len(out) or out[index + 1].after_break
+        if token.type == "FULL" and token.after_break and ends:
+            out[index] = token._replace(type="LEVEL", value="1")
     return out
 
 
@@ -746,13 +813,26 @@ def _denied_behind(tokens: Tokens) -> Tokens:
 
 
 def _denied_before(tokens: Tokens, index: int) -> int | None:
-    """The last slot before a 'not' in its clause, plants apart."""
+    """The last slot before a 'not' in its clause; plants and how long something was are none."""
     at = index
     while at > 0 and not tokens[at].after_break:
         at -= 1
-        if tokens[at].type in _SLOTS - {"GENUS"}:
+        lasted = _type(tokens, at + 1) in ("TIME_UNIT", "LENGTH_UNIT", "TEMPERATURE_UNIT")
+        if tokens[at].type in _SLOTS - {"GENUS"} and not lasted:
             return at
     return None
+
+
+def _nor(tokens: Tokens) -> Tokens:
+    """'weder Rinde noch Moos': a word that denies only behind a 'neither'."""
+    out: Tokens = []
+    neither = False
+    for token in tokens:
+        neither = neither or (token.type, token.value) == ("NOT", "neither")
+        if token.type == "NOR":
+            token = token._replace(type="NOT" if neither else "FILLER", value="filler")
+        out.append(token)
+    return out
 
 
 def _negation_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
@@ -984,7 +1064,8 @@ Rule: TypeAlias = Callable[[Tokens], Tokens]
 _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(types.split()))
     for rule, types in (
-        (compose, "NUMBER POINT FRACTION_OF"),
+        (compose, "NUMBER POINT FRACTION_OF HALF_MORE MEASURED_HALF"),
+        (_nor, "NOR"),
         (_countries, "COUNTRY"),
         (_signs, "MINUS"),
         (_analyses, "NUMBER"),
@@ -997,14 +1078,15 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
         (doubts.portions, "FRACTION EVERY PLUS AND APIECE"),
         (_sizes, "POT"),
-        (_milligrams, "ELEMENT"),
+        (_milligrams, "ELEMENT HARDNESS"),
         (_times, "TIMES"),
-        (_rates, "PER ARTICLE IN TO FOR EVERY"),
+        (_rates, "PER ARTICLE IN TO FOR EVERY TIMES"),
         (_strength_numbers, "STRENGTH"),
-        (_ranges, "MINUS TO OR BETWEEN"),
+        (_ranges, "MINUS TO OR BETWEEN ARTICLE"),
         (_mixtures, "MIX"),
         (_slow_growth, "GROWING_VERB GROWTH"),
         (_growing, "GROWING_VERB"),
+        (_full, "FULL"),
         (_fractions, "FRACTION MULTIPLE PERCENT MULTIPLIER"),
         (_dilutions, "RATIO"),
         (_extras, "ELEMENT OXIDE PLUS UNKNOWN MASS_UNIT"),

@@ -245,6 +245,13 @@ def _portion_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     kinds = tuple(t.type for t in stretch)
     if kinds in _APIECE_BEHIND and not stretch[2].after_break and stretch[2].value == "behind":
         return [join(stretch, "UNKNOWN", "per plant")], 3  # '100 ml na roślinę'
+    if (tokens[index].type, tokens[index].value) == ("EVERY", "one_each"):
+        amount = skip(tokens, index + 2, ("FILLER",))  # 'każdy storczyk dostaje 200 ml'
+        counted = type_at(tokens, amount) in ("NUMBER", "FRACTION")
+        near = counted and not any(t.after_break for t in tokens[index + 1 : amount + 1])
+        volume = type_at(tokens, amount + 1) == "VOLUME_UNIT"
+        if near and volume and type_at(tokens, index + 1) in PLANTS:
+            return [join(tokens[index : amount + 2], "UNKNOWN", "per plant")], amount + 2 - index
     size = _portion_size(tokens, index)
     stretch = tokens[index : index + size]
     return ([join(stretch, "SEVERAL", "product_of_numbers")], size) if size else None

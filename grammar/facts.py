@@ -34,6 +34,8 @@ _ENDS_A_NAME = frozenset({
 })  # fmt: skip
 #: Beside these a word for having says when, and owns nothing: 'ich habe die Vanda gedüngt'.
 _WAS_DONE = frozenset({"fed", "clear", "flush", "repot", "moved", "lose", "gave", "done"})
+#: Words that carry nothing beside an order.
+_SMALL = frozenset({"FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "PER"})
 _LONGEST_NAME = 6
 #: A growth state, a medium and the like say nothing of a dose by themselves.
 _ASKS_DOSE = ("volume_l", "analysis", "strength", "target_n_mg_l", "target_ec_ms_cm", "label_rate")
@@ -66,7 +68,7 @@ class Facts:
     @cached_property
     def cues(self) -> frozenset[str]:
         """Values of the order phrases."""
-        values = {m.value for m in self.found if m.type == "ORDER"}
+        values = {v for m in self.found if m.type == "ORDER" for v in m.value.split()}
         if "moved" in values:
             values.add("move")
         if "having" in values and values.isdisjoint(_WAS_DONE):
@@ -78,8 +80,9 @@ class Facts:
         return not self.cues.isdisjoint(values)
 
     def first(self, *values: str) -> Mark | None:
-        """The first of these order phrases."""
-        return next((m for m in self.found if m.type == "ORDER" and m.value in values), None)
+        """The first of these order phrases; 'muévelas' is 'move' and 'them' in one."""
+        orders = (m for m in self.found if m.type == "ORDER")
+        return next((m for m in orders if not set(values).isdisjoint(m.value.split())), None)
 
     def starts(self, *values: str) -> bool:
         """Whether the message begins with one of these order phrases."""
@@ -112,6 +115,8 @@ class Facts:
     @cached_property
     def only_a_day(self) -> bool:
         """Whether nothing but a day stands in it: 'tomorrow?', 'and on sunday?'."""
+        if self.has("fed", "clear", "flush", "repot"):
+            return False  # 'heute gedüngt'
         asking = [m for m in self.found if m.value in ("and_for", "them")]
         held = set(self.when[1]) | {i for m in asking for i in range(m.at, m.end)}
         return bool(held) and all(i in held or self.is_filler(i) for i in range(len(self.raws)))
@@ -122,7 +127,7 @@ class Facts:
     def is_filler(self, index: int) -> bool:
         """Whether this word carries nothing."""
         entry = self._entry(index)
-        return entry is not None and entry.type in ("FILLER", "AND", "ARTICLE", "TO", "OF", "FOR")
+        return entry is not None and entry.type in _SMALL
 
     # --- names, places, days ---
 
@@ -193,7 +198,8 @@ class Facts:
     @cached_property
     def _verbs(self) -> frozenset[int]:
         """Where an order begins that no name holds: 'a phal called Dot died'."""
-        return frozenset(m.at for m in self.found if m.type == "ORDER" and m.value in _ENDS_A_NAME)
+        orders = (m for m in self.found if m.type == "ORDER")
+        return frozenset(m.at for m in orders if not _ENDS_A_NAME.isdisjoint(m.value.split()))
 
     @cached_property
     def named(self) -> frozenset[int]:
@@ -214,7 +220,7 @@ class Facts:
         ]
         runs: list[list[Mark]] = []
         for mark in spots:
-            joins = runs and runs[-1][-1].end == mark.at and not self.raws[mark.at].after_break
+            joins = runs and self._joined(runs[-1][-1].end, mark.at)
             if joins:
                 runs[-1].append(mark)
             else:
@@ -230,6 +236,13 @@ class Facts:
             name = exact if len(run) == 1 and exact and not numbered else whole
             out.append((name, frozenset(indices)))
         return out
+
+    def _joined(self, end: int, start: int) -> bool:
+        """Whether two words of a place are one: 'kitchen window', 'ventana de la cocina'."""
+        between = range(end, start)
+        small = all(self.words.type_at(i) in ("OF", "ARTICLE") for i in between)
+        of = not between or self.words.type_at(end) == "OF"
+        return small and of and not any(self.raws[i].after_break for i in (*between, start))
 
     def _is_scale(self, index: int) -> bool:
         """Whether a scale follows: a kitchen scale is no kitchen."""

@@ -7,10 +7,10 @@ change what the other means.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import lru_cache
 from typing import NamedTuple
 
-from grammar.lexicon import Entry, Lexicon, Trie, pieces, sections
+from grammar.lexicon import Entry, Lexicon, Trie, pieces
 from grammar.order import Names
 from grammar.scan import Folded, Raw, fold
 
@@ -74,12 +74,6 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...]) -> 
     return trie
 
 
-@cache
-def _bent(language: str) -> tuple[str, ...]:
-    """How a language ends the words before the noun of a name: 'blaue' in 'der blauen Dose'."""
-    return tuple(sections(language)["meta"].get("bent", ()))
-
-
 #: Shorter names are not inflected by changing their last letter: the form could be any word.
 _SHORTEST_STEM = 4
 
@@ -114,7 +108,7 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     list of Mark
         In order, none overlapping another.
     """
-    known = _known(names, lexicon.possessive, _bent(lexicon.language))
+    known = _known(names, lexicon.possessive, lexicon.bent)
     found: list[Mark] = []
     index = 0
     while index < len(raws):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from grammar.lexicon import Lexicon
+from grammar.lexicon import heard_by, load
 from grammar.scan import Folded, Raw, Token, typed
 
 #: Token types that say something of a dose by themselves: a stray word may be one of these.
@@ -24,11 +24,23 @@ _SPOKEN = 2.0
 class Other(NamedTuple):
     """A further language of a message, and how much of it was heard [words]."""
 
-    lexicon: Lexicon
+    code: str
     heard: float
 
+    def knows_any(self, raws: list[Raw]) -> bool:
+        """Whether it has a word for one of these; most have none, and need not be loaded."""
+        words = heard_by(self.code)[0]
+        return any(raw.text in words for raw in raws)
 
-def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> list[Token]:
+
+class Mixed(NamedTuple):
+    """Tokens of a message, and those of a language of which there is nothing else in it."""
+
+    tokens: list[Token]
+    stray: tuple[Token, ...] = ()
+
+
+def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> Mixed:
     """Tokens with the unknown words read in a further language, where one has them.
 
     Parameters
@@ -38,8 +50,9 @@ def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> list[
     others : the languages that come into question, the likeliest first
     """
     if not others or all(t.type != "UNKNOWN" for t in tokens):
-        return tokens
+        return Mixed(tokens)
     out: list[Token] = []
+    stray: list[Token] = []
     index = 0
     while index < len(tokens):
         end = index
@@ -50,23 +63,30 @@ def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> list[
             index += 1
             continue
         raws = [raw for token in tokens[index:end] for raw in token.raws]
-        out += _read(raws, folded, others)
+        found, other = _read(raws, folded, others)
+        out += found
+        if other is not None and other.heard < _SPOKEN:
+            stray += [t for t in found if t.type in _CONTENT]
         index = end
-    return out
+    return Mixed(out, tuple(stray))
 
 
-def _read(raws: list[Raw], folded: Folded, others: Sequence[Other]) -> list[Token]:
-    """A stretch of unknown words in the language that knows most of them."""
-    best = [Token("UNKNOWN", raw.text, (raw,)) for raw in raws]
+def _read(
+    raws: list[Raw], folded: Folded, others: Sequence[Other]
+) -> tuple[list[Token], Other | None]:
+    """A stretch of unknown words in the language that knows most of them, and that language."""
+    best, by = [Token("UNKNOWN", raw.text, (raw,)) for raw in raws], None
     for other in others:
+        if not other.knows_any(raws):
+            continue
         tokens = [
             token
-            for found in typed(raws, folded, other.lexicon)
+            for found in typed(raws, folded, load(other.code))
             for token in ([found] if _taken(found, other) else _unknown(found))
         ]
         if _unclear(tokens) < _unclear(best):
-            best = tokens
-    return best
+            best, by = tokens, other
+    return best, by
 
 
 def _taken(token: Token, other: Other) -> bool:

@@ -13,6 +13,10 @@ _NO_WHOLE = frozenset({
     "OF", "OR", "TO", "AND", "MINUS", "IN", "FOR", "PER", "NUMBER", "FRACTION", "FRACTION_OF",
     "SHARE",
 })  # fmt: skip
+_MEASURED = _COUNTED | {"TIME_UNIT", "TEMPERATURE_UNIT"}
+#: A half before these is a half of them.
+_HALVED = _MEASURED | {"STRENGTH", "LEVEL", "LABEL", "LOOSE_MEASURE", "CONTAINER"}
+_HALVES = frozenset({"HALF_MORE", "MEASURED_HALF"})
 _GROUPED = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 
 
@@ -41,6 +45,8 @@ def fraction_value(text: str) -> float:
 
 def compose(tokens: list[Token]) -> list[Token]:
     """Give every number one token: 'two hundred', 'one and a half', '1 1/2', 'two point five'."""
+    if any(token.type in _HALVES for token in tokens):
+        tokens = _halves(tokens)
     out: list[Token] = []
     index = 0
     while index < len(tokens):
@@ -50,9 +56,9 @@ def compose(tokens: list[Token]) -> list[Token]:
         if token.type == "FRACTION_OF":  # a noun whose case says 'of': 'połowa dawki'
             out[-1] = token._replace(type="FRACTION")
             following = tokens[index] if index < len(tokens) else None
-            if following is not None and not following.after_break:
-                if following.type not in _NO_WHOLE:
-                    out.append(Token("OF", "of", (token.raws[-1]._replace(after_break=False),)))
+            part = following is not None and not following.after_break
+            if part and following is not None and following.type not in _NO_WHOLE:
+                out.append(Token("OF", "of", (token.raws[-1]._replace(after_break=False),)))
     return out
 
 
@@ -89,17 +95,24 @@ def _is_hundred(tokens: list[Token], index: int) -> bool:
     return _type(tokens, index) == "NUMBER" and tokens[index].value == "100"
 
 
+def _is_thousand(tokens: list[Token], index: int) -> bool:
+    thousand = _type(tokens, index) == "NUMBER" and tokens[index].value == "1000"
+    return thousand and tokens[index].raws[0].kind == "word" and not tokens[index].after_break
+
+
 def _words(tokens: list[Token], index: int) -> tuple[Token, int]:
     """'twenty five', 'two hundred and fifty': value and the index behind."""
     total = float(tokens[index].value)
     end = index + 1
     if total < 20 and _is_hundred(tokens, end) and tokens[end].raws[0].kind == "word":
         total, end = total * 100, end + 1
+    elif total < 1000 and _is_thousand(tokens, end):
+        total, end = total * 1000, end + 1  # 'dos mil'
     while _type(tokens, end) == "NUMBER" and tokens[end].raws[0].kind == "word":
         following = float(tokens[end].value)
         fits = (20 <= total % 100 < 100 and total % 10 == 0 and following < 10) or (
             total >= 100 and total % 100 == 0 and following < 100
-        )
+        ) or (total >= 1000 and total % 1000 == 0 and following < 1000)
         if not fits or tokens[end].after_break:
             break
         total, end = total + following, end + 1
@@ -138,3 +151,75 @@ def _mixed(tokens: list[Token], index: int) -> tuple[float, int] | None:
         return None
     behind = at + 1
     return (fraction, behind) if _type(tokens, behind) in _COUNTED else None
+
+
+# --- halves behind and before a measure, in languages that have a word of their own for them ------
+
+
+def _halves(tokens: list[Token]) -> list[Token]:
+    """'litro y medio', 'dos y media cucharadas', 'medio litro' but not 'medio: corteza'."""
+    out: list[Token] = []
+    for index, token in enumerate(tokens):
+        following = tokens[index + 1] if index + 1 < len(tokens) else None
+        near = following if following is not None and not following.after_break else None
+        if token.type == "MEASURED_HALF":
+            out.append(_half_before(token, out, near))
+        elif token.type == "HALF_MORE":
+            out += _half_behind(token, out, near, tokens[index + 1 : index + 3])
+        else:
+            out.append(token)
+    return out
+
+
+def _half_before(token: Token, before: list[Token], near: Token | None) -> Token:
+    """A half where a measure or a dose follows, or where it stands alone and can be no noun."""
+    if near is not None and near.type in _HALVED:
+        return Token("FRACTION", "1/2", token.raws)
+    last = before[-1].type if before and not token.after_break else ""
+    if last == "STRENGTH":
+        return token._replace(type="UNKNOWN")  # 'dosis media': half, or a middling one
+    if token.value == "alone" and near is None and last in ("", "TO", "PER"):
+        return Token("FRACTION", "1/2", token.raws)
+    return token._replace(type="FILLER")
+
+
+def _half_behind(
+    token: Token, out: list[Token], near: Token | None, behind: list[Token]
+) -> list[Token]:
+    """What stands for 'and a half'; a number or a unit before it is taken off `out`."""
+    value, _, ending = token.value.partition(" ")
+    last = out[-1] if out and not token.after_break else None
+    of_dose = [t.type for t in behind if t.type != "OF"][:1] in (["STRENGTH"], ["LABEL"], ["LEVEL"])
+    if last is not None and last.type in ("NUMBER", "ARTICLE") and not of_dose:
+        whole = _whole(last)
+        if whole is not None:
+            del out[-1]
+            more = repr(whole + fraction_value(value))
+            return [Token("NUMBER", more, last.raws + token.raws)]
+    fits = last is not None and last.raws[-1].text.rstrip("s").endswith(ending)
+    counts = near is not None and near.type in _HALVED
+    if last is None or last.type not in _MEASURED or not fits or of_dose or counts:
+        words = Token("FRACTION", value, token.raws[1:])
+        return [Token("AND", "and", token.raws[:1]), words]
+    del out[-1]
+    number = out[-1] if out and not last.after_break else None
+    if number is not None and number.type in ("NUMBER", "ARTICLE"):
+        whole = _whole(number)
+        if whole is None:
+            return [last, token._replace(type="UNKNOWN")]
+        more = repr(whole + fraction_value(value))
+        out[-1] = Token("NUMBER", more, number.raws)
+        return [last._replace(raws=last.raws + token.raws)]
+    inner = (last.raws[0]._replace(after_break=False), *last.raws[1:])
+    one = Token("NUMBER", repr(1 + fraction_value(value)), last.raws[:1])
+    return [one, last._replace(raws=inner + token.raws)]
+
+
+def _whole(token: Token) -> float | None:
+    """The value of a number or an article, None for a number that could be two things."""
+    if token.type == "ARTICLE":
+        return 1.0
+    text = token.value
+    if token.raws[0].kind == "number":
+        text = number_value(text)
+    return None if AMBIGUOUS in text or token.raws[0].kind == "garbled" else float(text)

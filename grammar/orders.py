@@ -354,7 +354,8 @@ def _day_and_done(facts: Facts) -> bool:
 
 
 def _given(facts: Facts) -> str | None:
-    if facts.has("flush") or (facts.has("poured") and facts.has("clear")):
+    watered = facts.has("clear") or any(t.type in ("WATER", "WATER_WORD") for t in facts.tokens)
+    if facts.has("flush") or (facts.has("poured") and watered):
         return "flush"
     if facts.has("give") and not facts.has("gave") and facts.rest.water is not None:
         return None

@@ -11,12 +11,12 @@ from grammar.context import settle
 from grammar.detect import heard, likeliest
 from grammar.interpret import interpret
 from grammar.lexicon import Lexicon, languages, load
-from grammar.mixed import Other, mixed
+from grammar.mixed import Mixed, Other, mixed
 from grammar.order import Names
 from grammar.orders import find
 from grammar.parser import parse
 from grammar.reading import Problem, ReadAs, Reading, Unknown
-from grammar.scan import Folded, Raw, Token, fold, raws_of, typed
+from grammar.scan import Folded, Raw, fold, raws_of, typed
 from grammar.spelling import Guess, guess
 
 #: The language of a message without words, from somebody we do not know yet.
@@ -91,7 +91,7 @@ def _tongues(folded: Folded, usual: str | None, codes: Sequence[str]) -> list[To
     found = heard(raws_of(folded, load(usual or _DEFAULT)), folded, codes)
     rest = sorted(codes, key=lambda code: -found[code])
     return [
-        Tongue(load(code), tuple(Other(load(c), found[c]) for c in rest if c != code))
+        Tongue(load(code), tuple(Other(c, found[c]) for c in rest if c != code))
         for code in likeliest(found, usual, _DEFAULT)
     ]
 
@@ -118,14 +118,17 @@ def _figures(raws: list[Raw], folded: Folded, tongue: Tongue, measure: str) -> R
     return _spelled(first, raws, folded, tongue, measure)
 
 
-def _tokens(raws: list[Raw], folded: Folded, tongue: Tongue) -> list[Token]:
+def _tokens(raws: list[Raw], folded: Folded, tongue: Tongue) -> Mixed:
     return mixed(typed(raws, folded, tongue.lexicon), folded, tongue.others)
 
 
 def _meaning(raws: list[Raw], folded: Folded, tongue: Tongue, measure: str) -> Reading:
-    tokens = _tokens(raws, folded, tongue)
+    tokens, stray = _tokens(raws, folded, tongue)
     feeding = any(t.type == "FILLER" and t.value == "feeding" for t in tokens)
     reading = interpret(parse(settle(tokens)), folded, tongue.lexicon.language, measure)
+    if stray:  # a word of a language that is not spoken here: shown, as a slip would be
+        shown = (ReadAs(folded.written(t.start, t.end), t.value) for t in stray)
+        reading = replace(reading, read_as=(*shown, *reading.read_as))
     return replace(reading, mentions_feeding=True) if feeding else reading
 
 
@@ -134,7 +137,7 @@ def _spelled(
 ) -> Reading:
     """The message read again with its slips mended, where that makes it clearer."""
     lexicon = tongue.lexicon
-    unknown_words = {raw.start for token in _tokens(raws, folded, tongue)
+    unknown_words = {raw.start for token in _tokens(raws, folded, tongue).tokens
                      if token.type == "UNKNOWN" for raw in token.raws}  # fmt: skip
     guesses = {
         i: guess(raw, lexicon, counted=_counted(raws, i))

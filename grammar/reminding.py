@@ -18,8 +18,8 @@ VERBS = frozenset({
     "reminder_resume", "reminder_quiet",
 })  # fmt: skip
 _CARRIES_NOTHING = frozenset({
-    "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD", "BY",
-    "ASIDE",
+    "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD",
+    "BY", "ASIDE",
 })  # fmt: skip
 #: Cues that name a reminder, whatever is to become of it.
 _NAMED = ("remind", "reminders", "reminder")

@@ -185,5 +185,6 @@ def hour_of(found: Found) -> tuple[tuple[int, int] | None, bool]:
     if late and hour <= 12:
         return (hour % 12 + 12, minute), False
     if found.half == "" and not found.part and 1 <= hour < 12:
-        return (hour + 12 if hour in _AFTERNOON else hour, minute), True
+        afternoon = hour in _AFTERNOON
+        return (hour + 12 if afternoon else hour, minute), afternoon or not found.whole_day
     return (hour % 24, minute), False

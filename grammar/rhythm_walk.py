@@ -36,6 +36,7 @@ class Found:
     times: int | None = None
     doubt: str = ""
     guess: str = ""
+    whole_day: bool = False  # whether people count the hours of a day to 24
 
     def often(self, every: int, unit: str) -> None:
         """How often; said twice in different ways it is a doubt."""

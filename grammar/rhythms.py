@@ -40,7 +40,7 @@ def said(words: Words) -> tuple[Rhythm | None, frozenset[int]]:
     Rhythm or None, frozenset of int
         None where none was said. A rhythm with a `doubt` cannot be kept as it is.
     """
-    walk, found = Walk(words), Found()
+    walk, found = Walk(words), Found(whole_day=words.lexicon.whole_day)
     held: set[int] = set()
     index = 0
     while index < walk.size:
@@ -102,7 +102,7 @@ _READERS: tuple[Reader, ...] = (
 
 def _together(found: Found) -> Rhythm | None:
     """The rhythm of all that was found; None where nothing was."""
-    if found == Found():
+    if found == Found(whole_day=found.whole_day):
         return None
     every, unit = found.every, found.unit
     weekdays, day, months = sorted(found.weekdays), found.day, list(found.months)

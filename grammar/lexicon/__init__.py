@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from sys import intern
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from grammar.folding import plain
 
@@ -49,6 +49,7 @@ _APART = frozenset({
     *_GUIDE_SECTIONS, *_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS, *_RHYTHM_SECTIONS,
 })  # fmt: skip
 
+_WHOLE_DAY = 24
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
 
@@ -105,6 +106,8 @@ class Lexicon:
     rhythms: Trie  # how often and when something is wanted, and what
     rhythm_words: frozenset[str]  # the longer words of that, for the speller
     guides: dict[str, Trie]  # what asks for an explanation, and of what
+    bent: tuple[str, ...]  # endings of the words before the noun of a name
+    whole_day: bool  # whether people count the hours of a day to 24
     spelled: dict[str, str]  # words as they are written, where they are scanned without marks
 
 
@@ -186,7 +189,8 @@ def load(language: str) -> Lexicon:
     spoken = (w for n in _SPELLED for ps in own.get(n, {}).values() for p in ps for w in pieces(p))
     long = frozenset(w for w in spoken if len(w) > _SHORTEST and w.isalpha())
     digits = _digit_words(words)
-    owning = tuple(own.get("meta", {}).get("possessive", []))
+    meta: dict[str, Any] = shown.get("meta", {})
+    owning = tuple(meta.get("possessive", []))
     orders = _orders(tables)
     ailing = {name: own.get(name, {}) for name in _SIGN_SECTIONS}
     paced = {name: own.get(name, {}) for name in _RHYTHM_SECTIONS}
@@ -202,6 +206,8 @@ def load(language: str) -> Lexicon:
         rhythms=_orders(paced),
         rhythm_words=frozenset(w for w in pace if len(w) > _SHORTEST and w.isalpha()),
         guides={name: _measured({name: own.get(name, {})}) for name in _GUIDE_SECTIONS},
+        bent=tuple(meta.get("bent", [])),
+        whole_day=meta.get("hours") == _WHOLE_DAY,
         spelled=_spelled(shown),
     )  # fmt: skip
 

@@ -1,12 +1,14 @@
 """The season of one invented grower, told through `sinkside say` day by day.
 
-`python -m tests.conversation.season` writes the approved conversation anew; read it before you
-keep it.
+`python -m tests.conversation.season` writes the approved conversations anew, with codes behind it
+only those of some languages; read them before you keep them. The scripts say the same line by line
+in each language.
 """
 
 from __future__ import annotations
 
 import json
+import sys
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
@@ -17,11 +19,20 @@ from click.testing import CliRunner
 from bot.cli import cli
 
 FOLDER = Path(__file__).resolve().parent.parent.parent / "fixtures" / "season"
-SCRIPT = FOLDER / "script.txt"
-APPROVED = FOLDER / "approved.txt"
+LANGUAGES = ("en", "de", "es", "pl")
 
 
-def days(script: Path = SCRIPT) -> Iterator[tuple[str, list[str]]]:
+def script_of(code: str) -> Path:
+    """What the grower says, in one language."""
+    return FOLDER / ("script.txt" if code == "en" else f"script.{code}.txt")
+
+
+def approved_of(code: str) -> Path:
+    """The conversation as it was read and approved, in one language."""
+    return FOLDER / ("approved.txt" if code == "en" else f"approved.{code}.txt")
+
+
+def days(script: Path) -> Iterator[tuple[str, list[str]]]:
     """Each day of a script with its lines."""
     day, lines = "", []
     for line in script.read_text(encoding="utf-8").splitlines():
@@ -50,11 +61,11 @@ def say_all(
             yield day, line, answer
 
 
-def told(url: str) -> str:
+def told(url: str, code: str) -> str:
     """The whole season with its answers."""
     out: list[str] = []
     before = ""
-    for day, line, answer in say_all(SCRIPT, "Mira", url):
+    for day, line, answer in say_all(script_of(code), "Mira", url):
         if day != before:
             out.append(f"## {day}")
             before = day
@@ -63,5 +74,7 @@ def told(url: str) -> str:
 
 
 if __name__ == "__main__":
-    with tempfile.TemporaryDirectory() as folder:
-        APPROVED.write_text(told(f"sqlite:///{folder}/season.db"), encoding="utf-8")
+    for wanted in sys.argv[1:] or LANGUAGES:
+        with tempfile.TemporaryDirectory() as folder:
+            conversation = told(f"sqlite:///{folder}/season.db", wanted)
+            approved_of(wanted).write_text(conversation, encoding="utf-8")

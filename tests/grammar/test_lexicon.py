@@ -44,3 +44,20 @@ def test_every_unit_can_be_converted(name: str) -> None:
     units = {u for s in UNIT_SECTIONS for f in (own, common) for u in f.get(s, {})}
     assert len(units) > 10
     assert units - COUNTRYLESS <= set(CANONICAL)
+
+
+#: Sections that a language need not have: its settings, lists for the speller, names of its own.
+OWN = frozenset({"meta", "not_a_slip", "genus"})
+
+
+@pytest.mark.parametrize("name", [code for code in languages() if code != "en"])
+def test_every_concept_has_words_in_every_language(name: str) -> None:
+    english, other = sections("en"), sections(name)
+    lacking = [
+        f"{section}.{concept}"
+        for section, table in english.items()
+        if section not in OWN
+        for concept in table
+        if not other.get(section, {}).get(concept)
+    ]
+    assert lacking == []

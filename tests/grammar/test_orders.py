@@ -125,6 +125,21 @@ VERBS = {
         "when did I last feed the phals?", "history of Snow White", "show the log",
         "what happened to Ruby this month",
     ],
+    "picture_year": [
+        "show my year", "show me my year", "picture of the year", "the year as a picture",
+        "my year", "the year of the vandas as a picture", "draw the year", "Show our year!",
+        "my year at a glance", "chart of the year",
+    ],
+    "picture_salts": [
+        "salts of Ruby as a picture", "chart of the salts in Ruby", "show the salts of Ruby",
+        "show me the salts in Ruby", "picture of the salts of the phals", "salt chart of Ruby",
+        "how salty is Ruby as a picture", "graph of Ruby's salts",
+    ],
+    "picture_card": [
+        "card", "Card please", "dose card", "card to share", "make a card", "a card for 3 litres",
+        "show me a card", "card: 5 l 20-20-20 powder, quarter", "make a card of that",
+        "2 l 20-20-20 powder for the phals as a card",
+    ],
     "plan": [
         "what's on today", "plan for sunday", "what should I water today?",
         "what's due tomorrow", "watering plan please", "I'm about to water, what's the plan?",
@@ -156,6 +171,20 @@ VERBS = {
     ("text", "verb"), [(text, verb) for verb, texts in VERBS.items() for text in texts]
 )
 def test_the_verb(text: str, verb: str) -> None:
+    assert order(text).verb == verb
+
+
+@pytest.mark.parametrize(
+    ("text", "verb"),
+    [
+        ("calendar of the year", "calendar"), ("what did Ruby get this year", "history"),
+        ("how salty is Ruby", "salts"), ("show my plants", "plants"),
+        ("show me what Ruby got this year", "history"), ("fed Ruby, see the chart", "fed"),
+        ("2 l 20-20-20 powder, once a year", "dose"), ("rename Ruby to Card", "rename"),
+        ("epsom salts, 1 g in 2 l", "dose"), ("is there too much salt in Ruby", "salts"),
+    ],
+)  # fmt: skip
+def test_what_only_sounds_like_a_picture_is_none(text: str, verb: str) -> None:
     assert order(text).verb == verb
 
 

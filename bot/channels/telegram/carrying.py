@@ -160,7 +160,7 @@ class Carrier:
         from bot.conversation.homes import nearest_home  # reads a table of towns
 
         spot, place = message.location, self._place(message, told)
-        home = await asyncio.to_thread(nearest_home, spot.latitude, spot.longitude)
+        home = await asyncio.to_thread(nearest_home, spot.latitude, spot.longitude, words.language)
         if home is None:
             work.send(place.message(words.say("post-no-place")))
             return

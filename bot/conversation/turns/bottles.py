@@ -174,8 +174,8 @@ def _label(turn: Turn, label: BottleLabel) -> str:
         "stock-label",
         what=words.listed([f"{words.significant(g)} g {name}" for name, g in label.grams]),
         volume=turn.words.volume(label.millilitres / 1000),
-        made=label.made.isoformat(),
-        use_by=label.use_by.isoformat(),
+        made=words.date(label.made, "pattern-date-year"),
+        use_by=words.date(label.use_by, "pattern-date-year"),
     )
 
 

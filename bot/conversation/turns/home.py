@@ -150,7 +150,7 @@ async def home(turn: Turn) -> out.Answer:
         return turn.say("home", f"home-{text}", choices=("undo",))
     from bot.conversation.homes import find_home  # reads a table of towns
 
-    found = await asyncio.to_thread(find_home, text[:120])
+    found = await asyncio.to_thread(find_home, text[:120], turn.words.language)
     if not found:
         return turn.ask("ask-home", text=text[:60])
     place = found[0]
@@ -170,7 +170,7 @@ async def home(turn: Turn) -> out.Answer:
             side="south" if place.south else "north",
         )
     ]
-    others = [h for h in found[1:] if h.name == place.name and h.zone != place.zone]
+    others = [h for h in found[1:] if h.listed_as == place.listed_as and h.zone != place.zone]
     if others:
         listed = turn.words.listed([f"{h.name}, {h.country}" for h in others[:2]], either=True)
         lines.append(turn.words.say("home-others", others=listed))

@@ -114,7 +114,6 @@ async def take_in(turn: Turn) -> out.Answer:
         return turn.refuse(
             "refuse-import-problem",
             where=problem.where,
-            what=problem.what,
             count=len(preview.problems),
         )
     had = await _had(turn)

@@ -41,6 +41,8 @@ _NO_CITATION = {
     "ours": "source-ours",
     "rule of this project": "source-ours",
     "your shelf": "source-shelf",
+    "your message": "source-told",
+    "direction common practice, factor ours": "source-direction",
     "mass balance on the label": "source-label",
 }
 
@@ -139,8 +141,12 @@ class Wording:
 
     def cited(self, source: str) -> str:
         """Where a figure is from; a citation stays as it is written."""
-        code = _NO_CITATION.get(source)
-        return self.say(code) if code is not None else self.say("source-cited", source=source)
+        if source in _NO_CITATION:
+            return self.say(_NO_CITATION[source])
+        whole, _, status = source.rpartition("; ")
+        if whole and status in _NO_CITATION:
+            return f"{self.cited(whole)}; {self.say(_NO_CITATION[status])}"
+        return self.say("source-cited", source=source)
 
     def eighths(self, value: float) -> str:
         """A number of spoons to the nearest eighth, as cooks write it: 1 1/8, 3/4."""

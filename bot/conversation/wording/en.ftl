@@ -325,6 +325,8 @@ share-full = full
 # Where a figure is from: what is no citation. Citations stay in their own language.
 source-practice = common practice, no source
 source-ours = ours
+source-told = your message
+source-direction = direction common practice, factor ours
 source-shelf = your shelf
 source-label = mass balance on the label
 source-cited = { $source }
@@ -963,7 +965,7 @@ ask-import = The file holds { $what }. Take it in? Send “yes” or “no”.
 ask-import-replace = The file holds { $what }. It would replace what you have: { $had }. Send “yes” or “no”.
 import-cancelled = Nothing was changed.
 imported = Taken in: { $what }.
-refuse-import-problem = That file does not fit: { $where }: { $what } ({ $count } { $count ->
+refuse-import-problem = That file does not fit: { $where } ({ $count } { $count ->
     [one] problem
    *[other] problems
 }). Nothing was changed. Send an export that was not edited.
@@ -991,7 +993,7 @@ refuse-name-means = “{ $name }” also means { $meaning }. Send another name.
 refuse-name-taken = You have a “{ $name }” already. Send another name, like “{ $name } 2”.
 refuse-count = Send how many there are, from 1 to { $most }.
 refuse-too-many = That would be more than { $most } entries. Take some off first, or put plants that are alike in one entry, like: add 40 phals.
-refuse-bad-value = The { $field } does not fit ({ $reason }). Nothing was written. Send it again with another value.
+refuse-bad-value = That holds a value that does not fit: too long, too large, or below nothing. Nothing was written. Send it again with another.
 refuse-records = That does not fit what is on record. Nothing was written. Send “my plants” to see what there is.
 refuse-future = That day is still to come. Send a day that has been, like: fed Ruby yesterday.
 refuse-which-day = Which day? Send one, like: fed Ruby yesterday; or: on 3 march.

@@ -334,9 +334,11 @@ share-full = dosis completa
 # Where a figure is from: what is no citation. Citations stay in their own language.
 source-practice = práctica común, sin fuente
 source-ours = regla nuestra
+source-told = tu mensaje
+source-direction = la dirección es práctica común, el factor es nuestro
 source-shelf = tu estante
 source-label = balance de masas de la etiqueta
-source-cited = { $source }
+source-cited = en inglés: { $source }
 # How days are written: letters as in CLDR date patterns; the article goes with the day, as 'hoy' has none.
 pattern-day = 'el' E d MMM
 pattern-date = 'el' d MMM
@@ -1011,7 +1013,7 @@ ask-import = El archivo trae { $what }. ¿Lo importo? Manda “sí” o “no”
 ask-import-replace = El archivo trae { $what }. Sustituiría lo que tienes: { $had }. Manda “sí” o “no”.
 import-cancelled = No he cambiado nada.
 imported = Importado: { $what }.
-refuse-import-problem = Ese archivo no encaja: { $where }: { $what } ({ $count } { $count ->
+refuse-import-problem = Ese archivo no encaja: { $where } ({ $count } { $count ->
     [one] problema
    *[other] problemas
 }). No he cambiado nada. Manda una exportación sin retocar.
@@ -1039,7 +1041,7 @@ refuse-name-means = “{ $name }” también significa { $meaning }. Manda otro 
 refuse-name-taken = Ya tienes “{ $name }”. Manda otro nombre, como “{ $name } 2”.
 refuse-count = Manda cuántas hay, de 1 a { $most }.
 refuse-too-many = Serían más de { $most } entradas. Quita alguna antes, o junta las plantas iguales en una, como: añade 40 phalaenopsis.
-refuse-bad-value = El dato { $field } no encaja ({ $reason }). No he apuntado nada. Mándalo otra vez con otro valor.
+refuse-bad-value = Ahí hay un valor que no encaja: demasiado largo, demasiado grande o por debajo de cero. No he apuntado nada. Mándalo otra vez con otro.
 refuse-records = Eso no cuadra con lo apuntado. No he apuntado nada. Manda “mis plantas” para ver qué hay.
 refuse-future = Ese día aún no ha llegado. Manda uno que ya pasó, como: ayer aboné Ruby.
 refuse-which-day = ¿Qué día? Manda uno, como: ayer aboné Ruby; o: el 3 de marzo.

@@ -344,9 +344,11 @@ share-full = pełna dawka
 # Where a figure is from: what is no citation. Citations stay in their own language.
 source-practice = z praktyki, bez źródła
 source-ours = nasze
+source-told = twoja wiadomość
+source-direction = kierunek to powszechna praktyka, współczynnik nasz
 source-shelf = twoja półka
 source-label = bilans z etykiety
-source-cited = { $source }
+source-cited = po ang.: { $source }
 # How days are written: letters as in CLDR date patterns.
 pattern-day = E d MMMM
 pattern-date = d MMMM
@@ -1061,7 +1063,7 @@ ask-import = W pliku: { $what }. Wczytać? Napisz „tak” albo „nie”.
 ask-import-replace = W pliku: { $what }. Zastąpi to, co masz: { $had }. Napisz „tak” albo „nie”.
 import-cancelled = Nic się nie zmieniło.
 imported = Wczytane: { $what }.
-refuse-import-problem = Ten plik nie pasuje: { $where }: { $what } ({ $count } { $count ->
+refuse-import-problem = Ten plik nie pasuje: { $where } ({ $count } { $count ->
     [one] błąd
     [few] błędy
    *[other] błędów
@@ -1090,7 +1092,7 @@ refuse-name-means = „{ $name }” oznacza też { $meaning }. Wybierz inną naz
 refuse-name-taken = „{ $name }” już jest. Wybierz inną nazwę, np. „{ $name } 2”.
 refuse-count = Podaj, ile ich jest, od 1 do { $most }.
 refuse-too-many = Byłoby ponad { $most } wpisów. Najpierw coś skreśl albo wpisz takie same razem, np.: dodaj 40 falenopsisów.
-refuse-bad-value = Nie pasuje { $field } ({ $reason }). Nic nie zapisane. Wyślij jeszcze raz z inną wartością.
+refuse-bad-value = Jest tam wartość, która nie pasuje: za długa, za duża albo poniżej zera. Nic nie zapisane. Wyślij jeszcze raz z inną.
 refuse-records = To nie pasuje do zapisków. Nic nie zapisane. Napisz „moje rośliny”, zobaczysz, co jest.
 refuse-future = Ten dzień dopiero będzie. Podaj taki, który już był, np.: nawożone wczoraj Ruby.
 refuse-which-day = Którego dnia? Podaj jeden, np.: nawożone wczoraj Ruby; albo: 3 marca.
@@ -1731,9 +1733,6 @@ picture-salts-lane = { $kind ->
    *[reading] odciek, mS/cm
 }
 picture-salts-alt = Sole w doniczce: { $plant }{ $first ->
-    [none] {""}
-   *[other] , od { $first }
-}: teraz około { $ec } mS/cm, limit { $limit }
     [none] {""}
    *[other] , od { $first }
 }: teraz około { $ec } mS/cm, limit { $limit }
