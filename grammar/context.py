@@ -185,6 +185,8 @@ def _times(tokens: Tokens) -> Tokens:
                 index = end
                 continue
             kind = "COUNT" if _counts(tokens, index + 2) else "MULTIPLIER"
+            if tokens[index + 1].value == "occasions" and _type(tokens, index + 2) not in _DOSED:
+                kind = "UNKNOWN"  # 'trzy razy kwitła'
             out.append(_join(tokens[index : index + 2], kind, token.value))
             index += 2
             continue
@@ -199,6 +201,10 @@ def _times(tokens: Tokens) -> Tokens:
         out.append(token)
         index += 1
     return out
+
+
+#: Before these a word for so many occasions is a multiple of the dose.
+_DOSED = frozenset({"STRENGTH", "LEVEL", "LABEL"})
 
 
 def _counts(tokens: Tokens, index: int) -> bool:
@@ -453,7 +459,10 @@ def _amounts(tokens: Tokens) -> Tokens:
         unit = index + 1
         if token.type == "FRACTION":
             unit = _skip(tokens, unit, ("OF", "ARTICLE"))
-        is_unit = _type(tokens, unit) in UNITS and not tokens[unit].after_break
+        parted = any(
+            t.after_break for t in tokens[index + 1 : unit + 1]
+        )  # 'ein Drittel, einen Liter'
+        is_unit = _type(tokens, unit) in UNITS and not parted
         measured = _type(tokens, unit) in QUANTITY_UNITS
         if token.type == "NUMBER" and is_unit:
             out.append(Token("AMOUNT", token.value, token.raws))
@@ -679,6 +688,8 @@ def _extras(tokens: Tokens) -> Tokens:
             index = behind
             open_list = True
             continue
+        if token.type == "NUMBER" and _type(tokens, name) == "OF" and name > index + 1:
+            name += _type(tokens, name + 1) in ("ELEMENT", "OXIDE")  # '20 % de nitrógeno'
         if token.type == "NUMBER" and name < len(tokens):
             element = _extra_name(tokens[name], open_list)
             if element is not None:

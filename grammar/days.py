@@ -137,10 +137,12 @@ def _date(words: Words) -> tuple[When | None, frozenset[int]]:
             day_said = whole(words, day_at)
             if day_said is not None and 1 <= day_said <= 31:
                 spread = range(min(day_at, index), max(day_at, index) + 1)
-                year_said = whole(words, max(spread) + 1)
+                last = max(spread) + 1
+                last += words.type_at(last) == "OF"  # '3 de marzo de 2026'
+                year_said = whole(words, last)
                 if year_said is None or not 2000 <= year_said < 2200:
                     return When("date", month_named, day_said), frozenset(spread)
-                taken = frozenset({*spread, max(spread) + 1})
+                taken = frozenset({*spread, *range(max(spread) + 1, last + 1)})
                 return When("date", month_named, day_said, year_said), taken
         return When("of_month", month_named), frozenset({index})
     return None, frozenset()

@@ -185,7 +185,8 @@ def shares(tokens: Tokens) -> Tokens:
         token = tokens[index]
         size = _share_size(tokens, index)
         if size:
-            start = [out.pop()] if _humidity(out, tokens, index) else []
+            start = _humidity(out, tokens, index)
+            del out[len(out) - len(start) :]
             out.append(join([*start, *tokens[index : index + size]], "UNKNOWN", "share"))
             index += size
             continue
@@ -196,8 +197,12 @@ def shares(tokens: Tokens) -> Tokens:
     return out
 
 
-def _humidity(out: Tokens, tokens: Tokens, index: int) -> bool:
-    return bool(out) and out[-1].type == "UNKNOWN" and not tokens[index].after_break
+def _humidity(out: Tokens, tokens: Tokens, index: int) -> Tokens:
+    """The word that a share is of: 'humidity 60 %', 'humedad del 60 %'."""
+    of = int(type_at(out, len(out) - 1) == "OF")
+    named = type_at(out, len(out) - 1 - of) == "UNKNOWN"
+    broken = any(t.after_break for t in (*out[len(out) - of :], tokens[index]))
+    return out[-1 - of :] if named and not broken else []
 
 
 def _share_size(tokens: Tokens, index: int) -> int:
@@ -208,7 +213,11 @@ def _share_size(tokens: Tokens, index: int) -> int:
         before, after = type_at(tokens, index - 1), type_at(tokens, index + 2)
         if after in ("SHARE", "UNKNOWN") and not tokens[index + 2].after_break:
             return 3
+        if before == "OF" and type_at(tokens, index - 2) == "UNKNOWN":
+            return 0 if tokens[index].after_break or tokens[index - 1].after_break else 2
         return 2 if before == "UNKNOWN" and not tokens[index].after_break else 0
+    if kind == "FRACTION" and _is_part_of_a_mix(tokens, index):
+        return 1
     if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION":
         return 0 if type_at(tokens, index + 2) in UNITS else 2
     if kind == "FRACTION" and type_at(tokens, index + 1) == "SHARE":
@@ -233,6 +242,18 @@ def _share_size(tokens: Tokens, index: int) -> int:
         near = plant < len(tokens) and not any(t.after_break for t in tokens[index + 1 : plant + 1])
         return int(near and type_at(tokens, plant) in PLANTS)
     return 0
+
+
+def _is_part_of_a_mix(tokens: Tokens, index: int) -> bool:
+    """Whether this is one of the parts of 'half bark, half perlite'."""
+
+    def of_a_medium(at: int) -> bool:
+        medium = skip(tokens, at + 1, ("OF", "ARTICLE"))
+        near = type_at(tokens, medium) == "MEDIUM"
+        return near and not any(t.after_break for t in tokens[at + 1 : medium + 1])
+
+    parts = [i for i, t in enumerate(tokens) if t.type == "FRACTION" and of_a_medium(i)]
+    return len(parts) > 1 and index in parts
 
 
 def portions(tokens: Tokens) -> Tokens:

@@ -7,10 +7,10 @@ change what the other means.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
-from grammar.lexicon import Entry, Lexicon, Trie, pieces
+from grammar.lexicon import Entry, Lexicon, Trie, pieces, sections
 from grammar.order import Names
 from grammar.scan import Folded, Raw, fold
 
@@ -52,26 +52,41 @@ class Words:
 
 
 @lru_cache(maxsize=256)
-def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...]) -> Trie:
-    """The names on record, also as owning something and in other cases."""
+def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], umlauts: bool) -> Trie:
+    """The names on record, also as owning something, in other cases and without umlauts."""
     trie = Trie()
     known: list[tuple[list[str], Entry]] = []
     for type_, listed in (
         ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
     ):  # fmt: skip
         for name in listed:
-            parts = pieces(fold(name).text)
-            if parts:
-                _put(trie, parts, Entry(type_, name))
-                known.append((parts, Entry(type_, name)))
+            written = name.casefold()
+            for text in dict.fromkeys((written, written.translate(_SPREAD) if umlauts else "")):
+                parts = pieces(fold(text).text)
+                if parts:
+                    _put(trie, parts, Entry(type_, name))
+                    known.append((parts, Entry(type_, name)))
     for parts, entry in known:  # behind all names as they are, so that no form hides one
         for ending in possessive:
             form = _inflected(parts[-1], ending)
             if form:
                 _put(trie, [*parts[:-1], form], entry)
         for ending in bent if len(parts) > 1 else ():
-            _put(trie, [*(_inflected(p, ending) or p for p in parts[:-1]), parts[-1]], entry)
+            before = [_inflected(p, ending) or p for p in parts[:-1]]
+            for form in (parts[-1], *(_inflected(parts[-1], e) for e in possessive)):
+                if form:
+                    _put(trie, [*before, form], entry)
     return trie
+
+
+#: How umlauts are typed without their dots.
+_SPREAD = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+
+
+@cache
+def _umlauts(language: str) -> bool:
+    """Whether people type 'ue' for 'ü' in a language."""
+    return "umlauts" in sections(language)["meta"]
 
 
 #: Shorter names are not inflected by changing their last letter: the form could be any word.
@@ -108,7 +123,7 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     list of Mark
         In order, none overlapping another.
     """
-    known = _known(names, lexicon.possessive, lexicon.bent)
+    known = _known(names, lexicon.possessive, lexicon.bent, _umlauts(lexicon.language))
     found: list[Mark] = []
     index = 0
     while index < len(raws):

@@ -17,6 +17,8 @@ _MEASURED = _COUNTED | {"TIME_UNIT", "TEMPERATURE_UNIT"}
 #: A half before these is a half of them.
 _HALVED = _MEASURED | {"STRENGTH", "LEVEL", "LABEL", "LOOSE_MEASURE", "CONTAINER"}
 _HALVES = frozenset({"HALF_MORE", "MEASURED_HALF"})
+#: The middle of these is a time.
+_IN_TIME = frozenset({"MONTH", "DATED_MONTH", "TIME_UNIT"})
 _GROUPED = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
 
 
@@ -54,9 +56,12 @@ def compose(tokens: list[Token]) -> list[Token]:
         out.append(token)
         index += used
         if token.type == "FRACTION_OF":  # a noun whose case says 'of': 'połowa dawki'
-            out[-1] = token._replace(type="FRACTION")
             following = tokens[index] if index < len(tokens) else None
             part = following is not None and not following.after_break
+            if part and following is not None and following.type in _IN_TIME:
+                out[-1] = token._replace(type="FILLER")  # 'w połowie lutego'
+                continue
+            out[-1] = token._replace(type="FRACTION")
             if part and following is not None and following.type not in _NO_WHOLE:
                 out.append(Token("OF", "of", (token.raws[-1]._replace(after_break=False),)))
     return out
@@ -110,9 +115,11 @@ def _words(tokens: list[Token], index: int) -> tuple[Token, int]:
         total, end = total * 1000, end + 1  # 'dos mil'
     while _type(tokens, end) == "NUMBER" and tokens[end].raws[0].kind == "word":
         following = float(tokens[end].value)
-        fits = (20 <= total % 100 < 100 and total % 10 == 0 and following < 10) or (
-            total >= 100 and total % 100 == 0 and following < 100
-        ) or (total >= 1000 and total % 1000 == 0 and following < 1000)
+        fits = (
+            (20 <= total % 100 < 100 and total % 10 == 0 and following < 10)
+            or (total >= 100 and total % 100 == 0 and following < 100)
+            or (total >= 1000 and total % 1000 == 0 and following < 1000)
+        )
         if not fits or tokens[end].after_break:
             break
         total, end = total + following, end + 1
@@ -178,7 +185,8 @@ def _half_before(token: Token, before: list[Token], near: Token | None) -> Token
     last = before[-1].type if before and not token.after_break else ""
     if last == "STRENGTH":
         return token._replace(type="UNKNOWN")  # 'dosis media': half, or a middling one
-    if token.value == "alone" and near is None and last in ("", "TO", "PER"):
+    ends = near is None or near.type in ("FOR", "TO", "IN")  # 'un cuarto aquí, media para ...'
+    if token.value == "alone" and ends and last in ("", "TO", "PER"):
         return Token("FRACTION", "1/2", token.raws)
     return token._replace(type="FILLER")
 

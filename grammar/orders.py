@@ -225,7 +225,8 @@ def _history(facts: Facts) -> Order | None:
         facts.has("last") and "?" in facts.folded.text and facts.has("fed", "flush", "clear")
     )
     logged = facts.has("log") and not facts.has("fed", "flush", "clear", "gave")
-    if not (facts.has("history") or logged or asks_last) or facts.asks_dose:
+    asked_back = _asks_of_itself(facts) and not facts.has("dose", "dose_word", "judge", "choose")
+    if not (facts.has("history") or logged or asks_last or asked_back) or facts.asks_dose:
         return None
     kinds = [k for k in ("flush", "clear", "fed") if facts.has(k)]
     if not kinds and facts.rest.mentions_feeding:
@@ -237,6 +238,15 @@ def _history(facts: Facts) -> Order | None:
         when=facts.when[0],
         asks_kind=repotted or (kinds[0] if len(kinds) == 1 else None),
     )
+
+
+def _asks_of_itself(facts: Facts) -> bool:
+    """'¿aboné las vandas ayer?': what was done, asked in the words that also tell it."""
+    cue, text = facts.first("asks"), facts.folded.text
+    if cue is None or "?" not in text:
+        return False
+    begins = max(text.rfind(sign, 0, text.rfind("?")) for sign in ".,;!¿\n")
+    return facts.raws[cue.at].start > begins
 
 
 def _plan(facts: Facts) -> Order | None:
@@ -359,8 +369,8 @@ def _given(facts: Facts) -> str | None:
         return "flush"
     if facts.has("give") and not facts.has("gave") and facts.rest.water is not None:
         return None
-    if facts.has("clear") and facts.has("with_feed"):  # 'podlałam nawozem'
-        return "fed"
+    if facts.has("watered") and (facts.has("with_feed") or facts.products):
+        return "fed"  # 'podlałam nawozem'
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)

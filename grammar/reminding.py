@@ -19,8 +19,9 @@ VERBS = frozenset({
 })  # fmt: skip
 _CARRIES_NOTHING = frozenset({
     "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD",
-    "BY", "ASIDE",
+    "BY", "ASIDE", "PER",
 })  # fmt: skip
+_TELLS_WHICH = frozenset({"everything", "them", "both", "my"})
 #: Cues that name a reminder, whatever is to become of it.
 _NAMED = ("remind", "reminders", "reminder")
 #: How long is passed over, where more than one time was said.
@@ -186,7 +187,7 @@ def _plant_words(facts: Facts, before: int | None = None) -> frozenset[int]:
             words |= {starts[r.start] for r in token.raws if r.start in starts}
     for mark in facts.found:
         excepts = mark.value == "except" and (before is None or mark.at > before)
-        told = mark.value in ("everything", "them", "both", "my") or excepts
+        told = not _TELLS_WHICH.isdisjoint(mark.value.split()) or excepts
         if mark.type == "TRAIT" or (mark.type == "ORDER" and told):
             words |= set(range(mark.at, mark.end))
     return frozenset(words)

@@ -75,15 +75,22 @@ def _one_clock(walk: Walk, index: int, found: Found) -> int:
     if number is None:
         return _no_clock(found, place + 1) if led and raw.kind == "ratio" else index
     part = walk.kind(behind) in ("part", "tonight") or walk.at(behind)[0] == "pm"
+    unit = walk.unit(behind)
+    if led and unit is not None and unit[1] == "hour" and number <= 24:  # 'a las 18 horas'
+        return _half(walk, found, number, 0, unit[2], doubtful=True)
     if not (led or marked or part) or walk.words.type_at(behind) in UNITS or number > 2400:
         return index
-    if walk.unit(behind) is not None and not marked:
+    if unit is not None and not marked:
         return index
     if number > 24:  # 'at 1830'
         ok = number >= 100 and number % 100 < 60 and raw.text.isdecimal()
         if ok:
             return _take_clock(found, number // 100, number % 100, behind)
         return _no_clock(found, behind)
+    for phrase, minute, back in _PARTS_OF_AN_HOUR:  # 'a las ocho y media'
+        value, end = walk.at(behind)
+        if led and value == phrase and whole(walk.words, end) is None:
+            return _half(walk, found, number - back or 12, minute, end, doubtful=True)
     past = whole(walk.words, behind)
     if led and raw.kind == "word" and past is not None and 5 <= past < 60:
         return _half(walk, found, number, past, behind + 1, doubtful=True)  # 'nine thirty'
@@ -164,10 +171,8 @@ def _take_clock(found: Found, hour: int, minute: int, end: int) -> int:
 def read_part(walk: Walk, index: int, found: Found) -> int:
     """'in the morning', 'evening'."""
     value, end = walk.at(walk.skip(index, "in", "glue", "next", "at"))
-    if value == "am" or value == "pm":
-        text = " ".join(r.text for r in walk.words.raws[end - 3 : end])
-        value = f"part {text.split()[-1]}" if value == "pm" or "morning" in text else ""
-        value = value.replace("night", "evening")
+    if value in ("am", "pm"):  # 'in the morning', 'de la tarde': its last words name the part
+        value = next((v for i in (end - 1, end - 2) if (v := walk.at(i)[0])[:5] == "part "), "")
     if not value.startswith("part "):
         return index
     found.part = value[5:]

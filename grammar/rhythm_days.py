@@ -8,6 +8,7 @@ from grammar.days import dotted_date, whole
 from grammar.order import When
 from grammar.rhythm_often import of_month, ordinals, ranged
 from grammar.rhythm_walk import MOST, Found, Walk
+from grammar.tokens import UNITS
 
 
 def read_weekday(walk: Walk, index: int, found: Found) -> int:
@@ -40,10 +41,11 @@ def read_date(walk: Walk, index: int, found: Found) -> int:
     nths, end = ordinals(walk, index)
     if not nths:
         number = walk.number(index)
-        month_said = walk.month(index + 1) if number is not None else None
+        place = walk.behind_of(number[1]) if number is not None else index
+        month_said = walk.month(place) if number is not None else None
         if number is None or month_said is None or not 1 <= number[0] <= 31:
-            return index
-        return _year(walk, index + 2, found, month_said, number[0])
+            return _days_of_month(walk, index, found)
+        return _year(walk, place + 1, found, month_said, number[0])
     month_said = walk.month(walk.skip(end, "glue"))
     if month_said is not None and len(nths) == 1:
         return _year(walk, walk.skip(end, "glue") + 1, found, month_said, nths[0])
@@ -61,6 +63,28 @@ def read_date(walk: Walk, index: int, found: Found) -> int:
     return behind
 
 
+def _days_of_month(walk: Walk, index: int, found: Found) -> int:
+    """'el 15', 'los días 1 y 15', 'el 1 y el 15 de cada mes': days by their numbers alone."""
+    days: list[int] = []
+    led = walk.kind(index) == "on_day"
+    end = place = walk.skip(index, "on_day")
+    while (day := whole(walk.words, place)) is not None and 1 <= day <= 31:
+        days.append(day)
+        end = place + 1
+        place = walk.skip(end, "and", "on_day", "glue")
+    counts = walk.words.type_at(end) in UNITS or walk.unit(end) is not None or _timed(walk, end - 1)
+    behind = of_month(walk, end)
+    if not days or counts or not (led or behind > end):
+        return index
+    month_said = walk.month(walk.behind_of(end))
+    if month_said is not None and len(days) == 1:
+        return _year(walk, walk.behind_of(end) + 1, found, month_said, days[0])
+    found.month_days = days
+    if len(days) > 1 or any(walk.at(i)[0] == "every" for i in range(end, behind)):
+        found.often(1, "month")
+    return behind
+
+
 def _glued(walk: Walk, index: int) -> str:
     """'of each' and the like, which say that it comes again."""
     value, end = walk.at(index)
@@ -74,9 +98,10 @@ def _timed(walk: Walk, index: int) -> bool:
 
 
 def _year(walk: Walk, index: int, found: Found, month: int, day: int) -> int:
-    year = whole(walk.words, index)
+    place = walk.behind_of(index)
+    year = whole(walk.words, place)
     if year is not None and 2000 <= year < 2200:
-        return _take_date(found, month, day, year) and index + 1
+        return _take_date(found, month, day, year) and place + 1
     return _take_date(found, month, day) and index
 
 

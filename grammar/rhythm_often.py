@@ -30,6 +30,12 @@ def read_every(walk: Walk, index: int, found: Found) -> int:
             found.doubt = found.doubt or "range"
             end = walk.unit(second)
             return end[2] if end is not None else second
+        unit = walk.unit(number[1])
+        dated = walk.words.raws[place].dotted and unit is not None and unit[1] == "day"
+        if dated and unit is not None and of_month(walk, unit[2]) > unit[2]:
+            found.often(1, "month")  # 'każdego 1. dnia miesiąca'
+            found.month_days = [number[0]]
+            return of_month(walk, unit[2])
         return _every_so_many(walk, number[1], number[0], found) or index
     if walk.kind(place) == "part":
         found.often(1, "day")

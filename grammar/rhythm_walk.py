@@ -95,6 +95,10 @@ class Walk:
         of = self.words.type_at(behind) == "OF" and self.kind(behind + 1) == "unit"
         return value, behind + of  # 'a couple of weeks'
 
+    def behind_of(self, index: int) -> int:
+        """The place behind an 'of': '3 de marzo'."""
+        return index + (self.words.type_at(index) == "OF")
+
     def ordinal(self, index: int) -> tuple[int, int] | None:
         """'first', '3rd', 'last'."""
         value, end = self.at(index)

@@ -25,6 +25,7 @@ from grammar.spelling import rhythm_slip
 
 _CARRIES_NOTHING = frozenset({
     "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "EVERY", "OR", "ASIDE", "BY",
+    "PER",
 })  # fmt: skip
 
 

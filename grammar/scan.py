@@ -167,6 +167,10 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
     while index < len(raws):
         raw = raws[index]
         entry, size = _longest(raws, index, lexicon.trie)
+        if size > 1 and entry is not None and entry.type == "GENUS":
+            first = lexicon.words.get(raw.text)
+            if first is not None and first.value == "clause" and not _is_name(raw, folded):
+                entry, size = first, 1  # 'an den Phals'
         if raw.text in _SYMBOLS and size <= 1:
             symbol = folded.written(raw.start, raw.end)
             if symbol in _SYMBOLS[raw.text]:
@@ -177,8 +181,13 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
         if entry is not None and entry.type == "DATED_MONTH" and _accented(raw, folded):
             entry = Entry("FILLER", "filler")  # 'mają' is no month, 'maja' may be one
         if entry is not None and entry.type == "ONE_UNIT":  # 'łyżeczkę na litr', 'litr wody'
-            size -= size > 1  # the word behind it has a meaning of its own
+            # the word behind it has a meaning of its own, but not behind a number: 'litr i pół'
+            size -= size > 1 and entry.value.count(" ") == 1
             tokens += _one_unit(entry, tuple(raws[index : index + size]), tokens)
+            index += size
+            continue
+        if entry is not None and entry.type == "AND_HALF":
+            tokens += _and_half(tuple(raws[index : index + size]), tokens)
             index += size
             continue
         if entry is not None and not (raw.kind == "number" and size == 1):
@@ -211,9 +220,25 @@ def _one_unit(entry: Entry, raws: tuple[Raw, ...], before: list[Token]) -> list[
     return [Token("ARTICLE", "a", raws[:1]), Token(type_.upper(), unit, behind)]
 
 
+def _and_half(raws: tuple[Raw, ...], before: list[Token]) -> list[Token]:
+    """'dwa i pół litra', and behind a unit 'dwa litry i pół': as 'two litres and a half'."""
+    joined = Token("AND", "and", raws[:1])
+    half = Token("FRACTION", "1/2", raws[1:])
+    unit = before and before[-1].type in ("VOLUME_UNIT", "MASS_UNIT", "SPOON")
+    if not unit or raws[0].after_break:
+        return [joined, half]
+    return [joined, Token("ARTICLE", "a", raws[:1]), half]
+
+
 def _accented(raw: Raw, folded: Folded) -> bool:
     """Whether a word was written with accents."""
     return folded.written(raw.start, raw.end).casefold() != raw.text
+
+
+def _is_name(raw: Raw, folded: Folded) -> bool:
+    """Whether an everyday word begins a Latin name: 'Den. nobile', 'Den-Phal', 'für Den nobile'."""
+    capital = folded.written(raw.start, raw.end)[0].isupper() and not raw.after_break
+    return raw.dotted or folded.text.startswith("-", raw.end) or capital
 
 
 def _abbreviates(raws: list[Raw], index: int, folded: Folded) -> bool:

@@ -231,7 +231,7 @@ def _runoff(facts: Facts) -> float | None:
 def _says_first(facts: Facts, seen: Seen) -> bool:
     """Whether something was done, or asked of the log, before the signs are said."""
     cue = next(
-        (m for m in facts.found if m.type == "ORDER" and m.value in _GO_FIRST
+        (m for m in facts.found if m.type == "ORDER" and m.value.split()[0] in _GO_FIRST
          and seen.held.isdisjoint(range(m.at, m.end))),
         None,
     )  # fmt: skip

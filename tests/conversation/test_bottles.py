@@ -71,7 +71,7 @@ async def test_a_stock_is_weighed_used_and_labelled(mira: Grower) -> None:
     assert told["ml_per_litre_full"] == pytest.approx(10.0)
     assert answer.reply.startswith("50 g of blue tub in water to 500 ml")
     assert "NOT FOR DRINKING" in told["label"]
-    assert "2026-06-07" in told["label"]
+    assert "Made 7 Jun 2026" in told["label"]
 
 
 async def test_why_names_the_handbook(mira: Grower) -> None:

@@ -128,7 +128,7 @@ def test_other_questions_are_not_taken_for_one_about_a_word(line: str) -> None:
 
 
 async def test_a_person_with_inches_and_gallons_reads_both(mira: Grower) -> None:
-    await mira.says("us units", "add 3 phals in bark, 4 inch pots")
-    assert re.search(r"4 inch pot \(10(\.\d+)? cm\)", (await mira.says("my plants")).reply)
+    added = await mira.says("us units", "add 3 phals in bark, 4 inch pots")
+    assert re.search(r"4 inch pot \(10(\.\d+)? cm\)", added.reply)
     reply = (await mira.says("1 gallon 20-20-20 powder, phals, quarter")).reply
     assert "in 1 US gal (3.79 l)" in reply

@@ -108,6 +108,7 @@ WATERS: list[tuple[str, dict[str, Any]]] = [
     ("aus dem Hahn, 8 Grad deutscher Härte", {"kind": "tap", "hardness_mg_l_caco3": 8 * 17.848}),
     ("Brunnenwasser mit 900 µS", {"kind": "well", "ec_ms_cm": 0.9}),
     ("enthärtetes Wasser", {"kind": "softened"}), ("VE-Wasser", {"kind": "distilled"}),
+    ("Leitungswasser mit EC von 0,4", {"kind": "tap", "ec_ms_cm": 0.4}),
     ("Leitungswasser, Karbonathärte 6 dKH", {"alkalinity_mg_l_caco3": 6 * 17.848}),
     ("Wasser aus der Regentonne", {"kind": "rain"}), ("Umkehrosmose", {"kind": "reverse_osmosis"}),
 ]  # fmt: skip
@@ -191,7 +192,8 @@ def test_what_was_is_not_what_is_wanted(said: str) -> None:
 
 NOT_WATER = [
     "Cymbidium im 5-Liter-Topf", "100 ml pro Pflanze", "2 l je Phal", "12er Topf", "20 °C",
-    "pro Topf 200 ml", "für jede Phal 200 ml", "jede bekommt 200 ml", "seit 2019 habe ich die Vanda",
+    "pro Topf 200 ml", "für jede Phal 200 ml", "jede bekommt 200 ml",
+    "seit 2019 habe ich die Vanda",
 ]  # fmt: skip
 
 
@@ -213,6 +215,42 @@ def test_frauenschuh_could_be_three_genera() -> None:
     assert [u.text for u in reading.unknown] == ["Frauenschuh"]
 
 
+@pytest.mark.parametrize(
+    ("text", "genus"),
+    [
+        ("an den Phals", "Phalaenopsis"), ("für den Phal", "Phalaenopsis"),
+        ("Den. phal", "Dendrobium phalaenopsis"), ("Den-Phal", "Dendrobium phalaenopsis"),
+        ("Stiefmütterchenorchideen", "Miltoniopsis"), ("Malaienblume", "Phalaenopsis"),
+        ("Cymbidien", "Cymbidium"), ("winterharter Frauenschuh", "Cypripedium"),
+        ("Juwelorchidee", "Ludisia"), ("Vandeen", "Vanda"),
+    ],
+)  # fmt: skip
+def test_names_of_kinds(text: str, genus: str) -> None:
+    assert read(f"2 l, 20-20-20 Pulver, {text}", "de").genera == (genus,)
+
+
+SLIPS = [
+    ("halbe Stäkre", {"Stäkre": "stärke"}), ("Pullver", {"Pullver": "pulver"}),
+    ("Phalenopsys", {"Phalenopsys": "Phalaenopsis"}), ("im Wnter", {"Wnter": "winter"}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("said", "read_as"), SLIPS)
+def test_a_slip_is_read_and_shown(said: str, read_as: dict[str, str]) -> None:
+    reading = read(f"2 l, 20-20-20, {said}", "de")
+    assert {r.text: r.meaning for r in reading.read_as} == read_as
+
+
+@pytest.mark.parametrize(
+    "word",
+    ["schwarz", "Stadt", "dicht", "wohne", "Bank", "fünfte", "Park", "Torf", "Kopf", "Stein"],
+)
+def test_an_everyday_word_is_no_slip_of_ours(word: str) -> None:
+    reading = read(f"2 l, 20-20-20 Pulver, {word}", "de")
+    assert slots(reading) == slots(read("2 l, 20-20-20 Pulver", "de"))
+    assert reading.read_as == ()
+
+
 # --- orders to the records ----------------------------------------------------------------
 
 VERBS = {
@@ -230,7 +268,7 @@ VERBS = {
     "correct": ["Ruby steht in Sphagnum, 9 cm Topf", "Schneewittchen braucht 150 ml"],
     "plants": ["welche Orchideen habe ich?", "was steht auf dem Balkon?"],
     "shelf": ["was für Dünger hab ich?", "was steht im Regal"],
-    "product": ["neuer Dünger: Pulver 10-30-20, 1 g pro Liter, heißt Blühwunder"],
+    "product": ["neuer Dünger: Pulver 10-30-20, 1 g pro Liter, heißt Blühpulver"],
     "product_change": ["blaue Dose kostet 9,50 € für 500 g",
                        "die Dichte der grünen Flasche ist 1,2 kg/l"],
     "product_remove": ["blaue Dose ist aufgebraucht"],
@@ -313,10 +351,14 @@ def test_a_new_name(text: str, name: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["mit der blauen Dose", "mit blauer Dose", "die blaue Dose bitte nehmen"]
-)
-def test_a_name_is_known_in_every_case(text: str) -> None:
-    assert order(text).products == ("blaue Dose",)
+    ("text", "product"),
+    [
+        ("mit der blauen Dose", "blaue Dose"), ("mit blauer Dose", "blaue Dose"),
+        ("die blaue Dose bitte nehmen", "blaue Dose"), ("mit der gruenen Flasche", "grüne Flasche"),
+    ],
+)  # fmt: skip
+def test_a_name_is_known_in_every_case(text: str, product: str) -> None:
+    assert order(text).products == (product,)
 
 
 @pytest.mark.parametrize(
@@ -384,9 +426,9 @@ def test_how_often(said: str, wanted: Rhythm) -> None:
 @pytest.mark.parametrize(
     ("said", "clock", "guessed"),
     [
-        ("um 9", (9, 0), True), ("um 18 Uhr", (18, 0), False), ("um 7:30", (7, 30), False),
-        ("um 7.30 Uhr", (7, 30), False), ("um halb neun", (8, 30), True),
-        ("um viertel nach acht", (8, 15), True), ("um dreiviertel acht", (7, 45), True),
+        ("um 9", (9, 0), False), ("um 18 Uhr", (18, 0), False), ("um 7:30", (7, 30), False),
+        ("um 7.30 Uhr", (7, 30), False), ("um halb neun", (8, 30), False), ("um 3", (15, 0), True),
+        ("um viertel nach acht", (8, 15), False), ("um dreiviertel acht", (7, 45), False),
         ("um 7 Uhr abends", (19, 0), False), ("um 18 Uhr 30", (18, 30), False),
         ("gegen halb eins", (12, 30), False),
     ],

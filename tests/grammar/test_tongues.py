@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -84,7 +85,9 @@ def test_a_stray_small_word_of_another_language_is_not_taken_for_it() -> None:
     "text", [m["text"] for name in ("en.jsonl", "en_blind.jsonl") for m in messages(name)]
 )
 def test_english_is_read_the_same_beside_the_other_languages(text: str) -> None:
-    assert read(text) == read(text, "en")
+    alone, beside = read(text, "en"), read(text)
+    assert set(beside.read_as) == set(alone.read_as)
+    assert replace(beside, read_as=()) == replace(alone, read_as=())
 
 
 def test_an_order_is_heard_in_its_language() -> None:

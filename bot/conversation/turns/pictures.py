@@ -46,7 +46,7 @@ _TOLD = (
 #: From line to line of a scale [mS/cm]; the first that needs no more lines than this.
 _STEPS, _MOST_STEPS = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0), 5
 #: A band that goes higher than this times the line and the limit is cut [1].
-_HEADROOM = 1.5
+_HEADROOM = 3.0
 #: A longer time has a mark a month, a shorter one so many marks at most [d].
 _BY_MONTH, _MOST_DAYS = 60, 4
 

@@ -581,17 +581,17 @@ topic-trouble-say = puntas de raíz marrones y costra blanca en Ruby | hojas arr
 topic-salts = Las sales de las macetas, y lo que marca un medidor:
 topic-salts-say = cuánta sal tiene Ruby | cómo lavo Ruby | drenaje 1,6 de Ruby | mi medidor marca 0,9
 topic-bottles = Soluciones madre, y qué abonos pueden compartir botella:
-topic-bottles-say = 500 ml de solución madre de bote azul | solución madre 1:100 de 20-20-20 | ¿pueden ir bote azul y tiza en una botella? | mezcla mis abonos para floración
+topic-bottles-say = 500 ml de solución madre de bote azul | solución madre 1:100 de 20-20-20 | ¿pueden ir bote azul y abono de calcio en una botella? | mezcla mis abonos para floración
 topic-compare = Qué cuestan y qué dan los abonos:
 topic-compare-say = bote azul cuesta 14 euros por 500 g | compara mis abonos | cuál es más barato
 topic-pictures = Para mirar y compartir:
 topic-pictures-say = mi año | sales de Ruby en una imagen | tarjeta de dosis
 topic-settings = Cómo hablo y mido:
-topic-settings-say = mi báscula marca 0,1 g | no tengo báscula, solo cucharaditas | medidas de EE. UU. | mi idioma es el español | mis ajustes
+topic-settings-say = mi báscula marca 0,1 g | no tengo báscula, solo cucharaditas | medidas americanas | mi idioma es español | mis ajustes
 topic-group = Para quien administra un grupo:
-topic-group-say = nuestra agua del grifo tiene 18 dH | nuestro idioma es el español | lavar el domingo a las 9 | no hables
+topic-group-say = nuestra agua del grifo tiene 18 dH | nuestro idioma es español | lavar el domingo a las 9 | no hables
 topic-data = Lo apuntado es tuyo:
-topic-data-say = exportar mis datos | importar mis-datos.json | olvídame
+topic-data-say = exportar mis datos | importar copia.json | olvídame
 
 # --- words of the trade, explained ---
 explain-none = ¿De qué? Manda, por ejemplo: qué es la EC. Después de una dosis, “explica más” dice por qué está cada paso.
@@ -680,7 +680,7 @@ refuse-administrators-only = Eso solo lo cambia quien administra el grupo. Píde
 refuse-administrators-quiet = Solo quien administra el grupo me hace callar o volver a hablar: pídeselo.
 refuse-administrators-remove = Solo quien administra quita plantas o abonos del grupo: pídeselo.
 refuse-administrators-all = Eso solo lo hace quien administra el grupo, porque toca a todo el grupo: pídeselo, o dímelo en privado para ti.
-ask-language = ¿Qué idioma? De momento hablo { $known }. Manda: nuestro idioma es el español.
+ask-language = ¿Qué idioma? De momento hablo { $known }. Manda: nuestro idioma es español.
 refuse-language-unknown = No conozco ningún idioma llamado “{ $text }”. De momento hablo { $known }.
 refuse-language-not-yet = Aún no hablo { $language }: de momento solo { $known }. No he cambiado nada.
 language-set = Desde ahora respondo en { $language }.
@@ -830,7 +830,7 @@ reminders-head = { $count ->
     [one] Un recordatorio:
    *[other] { $count } recordatorios:
 }
-reminders-hint = Para cambiarlos: “mueve 1 al lunes”, “salta 1”, “quita 1” o “pausa los recordatorios hasta junio”.
+reminders-hint = Para cambiarlos: “mueve 1 al lunes”, “salta 1”, “quita el recordatorio 1” o “pausa los recordatorios hasta junio”.
 reminder-stopped = { $count ->
     [one] Quitado: { $what }.
    *[other] Quitados { $count }: { $what }.
