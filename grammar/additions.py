@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
+from grammar import agreeing
 from grammar.facts import Facts
 from grammar.marks import Mark
 from grammar.order import PlantSaid
@@ -51,7 +52,8 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
     named = name if name and name_at and min(name_at) in span else None
     known = next((m.value for m in facts.found if m.type == "PLANT" and m.at in span), None)
     named = named or known
-    traits = [facts.raws[m.at].text for m in facts.found
+    genus = reading.genera[0] if reading.genera else None
+    traits = [agreeing.trait(facts.words, m, genus) for m in facts.found
               if m.at in span and m.at not in name_at and _is_trait(facts, m)]  # fmt: skip
     for unknown in reading.unknown:
         text = unknown.text.strip("\"'")
@@ -62,7 +64,7 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
             traits.append(text)
     places = [text for text, run in facts.place_runs if min(run) in span]
     return PlantSaid(
-        genus=reading.genera[0] if reading.genera else None,
+        genus=genus,
         count=reading.count,
         name=named,
         traits=tuple(traits),
@@ -78,7 +80,7 @@ def _is_trait(facts: Facts, mark: Mark) -> bool:
     if mark.type == "TRAIT":
         return True
     lone = not any(mark.at in run for _, run in facts.place_runs)
-    return mark.type == "PLACE" and mark.value == "mark" and lone
+    return mark.type == "PLACE" and agreeing.kind(mark) == "mark" and lone
 
 
 def _stands_alone(facts: Facts, span: range, text: str) -> bool:

@@ -810,8 +810,11 @@ def _denied_behind(tokens: Tokens) -> Tokens:
     """'Sphagnum habe ich nicht': a 'not' that may stand behind, with nothing before it to deny."""
     out = list(tokens)
     for index in range(len(out) - 1, -1, -1):
-        if out[index].type != "NOT" or out[index].value != "behind":
+        if out[index].type != "NOT" or out[index].value not in ("behind", "last"):
             continue
+        ends = index + 1 >= len(out) or out[index + 1].after_break
+        if out[index].value == "last" and not ends:
+            continue  # 'corteza no, musgo', but 'en corteza no crece'
         ahead = _negated(out, index)
         if _type(out, ahead) in _SLOTS and not out[ahead].after_break:
             continue
@@ -1075,7 +1078,7 @@ Rule: TypeAlias = Callable[[Tokens], Tokens]
 _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(types.split()))
     for rule, types in (
-        (compose, "NUMBER POINT FRACTION_OF HALF_MORE MEASURED_HALF"),
+        (compose, "NUMBER POINT AND FRACTION_OF HALF_MORE MEASURED_HALF"),
         (_nor, "NOR"),
         (_countries, "COUNTRY"),
         (_signs, "MINUS"),

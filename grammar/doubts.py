@@ -213,6 +213,10 @@ def _share_size(tokens: Tokens, index: int) -> int:
         before, after = type_at(tokens, index - 1), type_at(tokens, index + 2)
         if after in ("SHARE", "UNKNOWN") and not tokens[index + 2].after_break:
             return 3
+        of_plants = skip(tokens, index + 2, _SMALL_WORDS)  # '50 % of my phals'
+        within = not any(t.after_break for t in tokens[index + 2 : of_plants + 1])
+        if after == "OF" and within and type_at(tokens, of_plants) in PLANTS:
+            return of_plants - index
         if before == "OF" and type_at(tokens, index - 2) == "UNKNOWN":
             return 0 if tokens[index].after_break or tokens[index - 1].after_break else 2
         return 2 if before == "UNKNOWN" and not tokens[index].after_break else 0
@@ -245,11 +249,11 @@ def _share_size(tokens: Tokens, index: int) -> int:
 
 
 def _is_part_of_a_mix(tokens: Tokens, index: int) -> bool:
-    """Whether this is one of the parts of 'half bark, half perlite'."""
+    """Whether this is one of the parts of 'half bark, half perlite', 'half rain, half tap'."""
 
     def of_a_medium(at: int) -> bool:
         medium = skip(tokens, at + 1, ("OF", "ARTICLE"))
-        near = type_at(tokens, medium) == "MEDIUM"
+        near = type_at(tokens, medium) in ("MEDIUM", "WATER", "WATER_WORD", "OTHER_WATER")
         return near and not any(t.after_break for t in tokens[at + 1 : medium + 1])
 
     parts = [i for i, t in enumerate(tokens) if t.type == "FRACTION" and of_a_medium(i)]

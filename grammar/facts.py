@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TypeAlias
 
+from grammar import agreeing
 from grammar.days import when
 from grammar.labels import label
-from grammar.lexicon import Entry
+from grammar.lexicon import Entry, sections
 from grammar.marks import Mark, Words, phrases, written
 from grammar.measured import found_in, meter, report
 from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
@@ -23,7 +24,7 @@ Understand: TypeAlias = Callable[[list[Raw]], Reading]
 #: Words of an order that also say something of a dose stay in the rest that is read.
 _ALSO_READ = frozenset({
     "WATER", "WATER_WORD", "OTHER_WATER", "SCALE", "FORM", "MEDIUM", "EC", "GENUS", "POT",
-    "GROWTH", "STRENGTH",
+    "GROWTH", "STRENGTH", "EXACT",
 })  # fmt: skip
 #: Orders that are everyday words: they stay in the rest ('is in bloom').
 _ALSO_SAID = frozenset({"be", "takes", "them"})
@@ -73,7 +74,16 @@ class Facts:
             values.add("move")
         if "having" in values and values.isdisjoint(_WAS_DONE):
             values.add("have")
+        if "received" in values and "having" not in values and self._had_received:
+            values.add("gave")
         return frozenset(values)
+
+    @property
+    def _had_received(self) -> bool:
+        """Whether 'received' closes a perfect: 'Ruby hat die blaue Dose bekommen'."""
+        auxiliaries = sections(self.words.lexicon.language)["meta"].get("perfect", ())
+        received = next(m for m in self.found if "received" in m.value.split())
+        return any(raw.text in auxiliaries for raw in self.raws[: received.at])
 
     def has(self, *values: str) -> bool:
         """Whether one of these order phrases fell."""
@@ -135,9 +145,12 @@ class Facts:
     def new_name(self) -> tuple[str, frozenset[int]]:
         """What something shall be called, and the words that say so."""
         cue = self.first("naming")
+        renaming = self.first("rename")
+        if cue is not None and cue is renaming:  # 'nenn die Vanda Blau', 'nenn die Ruby'
+            found = self._name_after_target(cue)
+            return found if found[0] else self._name_from(cue.end)
         if cue is not None:
             return self._name_from(cue.end)
-        renaming = self.first("rename")
         if renaming is None:
             return "", frozenset()
         for index in range(renaming.end, len(self.raws)):
@@ -191,9 +204,17 @@ class Facts:
                 break
             if raw.after_break and index > start and not quoted:
                 break
+            if taken and not quoted and self._closes(index):
+                break
             taken.append(index)
         kept = [i for i in taken if self.raws[i].text != '"'][:_LONGEST_NAME]
         return written(self.folded, [self.raws[i] for i in kept]), frozenset(taken)
+
+    def _closes(self, index: int) -> bool:
+        """Whether the part of a verb stands here that ends its sentence: 'trag ... ein'."""
+        ends = index + 1 >= len(self.raws) or self.raws[index + 1].after_break
+        closing = sections(self.words.lexicon.language)["meta"].get("closing", ())
+        return ends and self.raws[index].text in closing
 
     @cached_property
     def _verbs(self) -> frozenset[int]:
@@ -227,12 +248,12 @@ class Facts:
                 runs.append([mark])
         out = []
         for run in runs:
-            if not any(m.type == "KNOWN_PLACE" or m.value == "noun" for m in run):
+            if not any(m.type == "KNOWN_PLACE" or agreeing.kind(m) == "noun" for m in run):
                 continue
             numbered = 1 if self._numbers_a_place(run[-1].end) else 0
             indices = range(run[0].at, run[-1].end + numbered)
             exact = next((m.value for m in run if m.type == "KNOWN_PLACE"), "")
-            whole = written(self.folded, [self.raws[i] for i in indices])
+            whole = agreeing.place(self.words, run, indices)
             name = exact if len(run) == 1 and exact and not numbered else whole
             out.append((name, frozenset(indices)))
         return out
@@ -242,7 +263,19 @@ class Facts:
         between = range(end, start)
         small = all(self.words.type_at(i) in ("OF", "ARTICLE") for i in between)
         of = not between or self.words.type_at(end) == "OF"
+        if len(between) == 1 and self._is_at(end):  # 'parapet w kuchni'
+            small = of = self._is_noun(start)
         return small and of and not any(self.raws[i].after_break for i in (*between, start))
+
+    def _is_at(self, index: int) -> bool:
+        """Whether this word says where in a place another is ('w')."""
+        entry = self._entry(index)
+        return entry is not None and (entry.type, entry.value) == ("IN", "at")
+
+    def _is_noun(self, index: int) -> bool:
+        """Whether the noun of a place stands here."""
+        nouns = (m for m in self.found if m.type == "PLACE" and agreeing.kind(m) == "noun")
+        return any(m.at == index for m in nouns)
 
     def _is_scale(self, index: int) -> bool:
         """Whether a scale follows: a kitchen scale is no kitchen."""
@@ -294,7 +327,7 @@ class Facts:
             indices = range(mark.at, mark.end)
             if mark.type in ("PLANT", "PRODUCT", "TRAIT", "CURRENCY"):
                 out |= set(indices)
-            elif mark.type in ("ORDER", "LABEL_PART") and mark.value not in _ALSO_SAID:
+            elif mark.type in ("ORDER", "LABEL_PART") and _ALSO_SAID.isdisjoint(mark.value.split()):
                 out |= {i for i in indices if not self._also_read(i)}
         return frozenset(out)
 
@@ -390,11 +423,12 @@ class Facts:
         cut = excepted.at if excepted is not None else len(self.raws)
         held = self.new_name[1]
         names = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
+        genus = self.genus_places[0][1] if self.genus_places else None
         traits = [
-            self.raws[m.at].text
+            agreeing.trait(self.words, m, genus)
             for m in self.found
             if m.at not in held
-            and (m.type == "TRAIT" or (m.type == "PLACE" and m.value == "mark"
+            and (m.type == "TRAIT" or (m.type == "PLACE" and agreeing.kind(m) == "mark"
                  and not any(m.at in run for _, run in self.place_runs)))
         ]  # fmt: skip
         unique = dict.fromkeys

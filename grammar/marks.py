@@ -68,14 +68,19 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], uml
                     known.append((parts, Entry(type_, name)))
     for parts, entry in known:  # behind all names as they are, so that no form hides one
         for ending in possessive:
-            form = _inflected(parts[-1], ending)
+            form = inflected(parts[-1], ending)
             if form:
                 _put(trie, [*parts[:-1], form], entry)
         for ending in bent if len(parts) > 1 else ():
-            before = [_inflected(p, ending) or p for p in parts[:-1]]
-            for form in (parts[-1], *(_inflected(parts[-1], e) for e in possessive)):
+            before = [inflected(p, ending) or p for p in parts[:-1]]
+            for form in (parts[-1], *(inflected(parts[-1], e) for e in possessive)):
                 if form:
                     _put(trie, [*before, form], entry)
+        for ending in bent if len(parts) > 1 else ():  # 'nawóz wapniowy': the noun comes first
+            last = inflected(parts[-1], ending)
+            for noun in (inflected(parts[0], e) for e in possessive) if last else ():
+                if noun:
+                    _put(trie, [noun, *parts[1:-1], last], entry)
     return trie
 
 
@@ -93,7 +98,7 @@ def _umlauts(language: str) -> bool:
 _SHORTEST_STEM = 4
 
 
-def _inflected(word: str, ending: str) -> str:
+def inflected(word: str, ending: str) -> str:
     """A name with an ending; 'a/y' puts 'y' for its last letter 'a'. Empty where it has none."""
     last, slash, new = ending.partition("/")
     if not slash:
@@ -131,6 +136,8 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         entry, size = longest(raws, index, lexicon.orders)
         if name is not None and long >= size:
             entry, size = name, long
+        if name is None and size > 1:
+            size = _before_a_name(raws, index, size, known)
         letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
         # A lone 'n' says no, the one of 'ppm N' does not.
         if (
@@ -143,6 +150,15 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         found.append(Mark(entry.type, entry.value, index, size))
         index += size
     return found
+
+
+def _before_a_name(raws: list[Raw], index: int, size: int, known: Trie) -> int:
+    """The size of a phrase without the name that begins in it: 'z' of 'z nawozem wapniowym'."""
+    for inside in range(1, size):
+        name, long = longest(raws, index + inside, known)
+        if name is not None and inside + long > size:
+            return inside
+    return size
 
 
 def _of_time(entry: Entry, behind: list[Raw], lexicon: Lexicon) -> bool:

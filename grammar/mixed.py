@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from grammar.lexicon import heard_by, load
+from grammar.detect import knows_any
+from grammar.lexicon import load
 from grammar.scan import Folded, Raw, Token, typed
 
 #: Token types that say something of a dose by themselves: a stray word may be one of these.
@@ -26,11 +27,11 @@ class Other(NamedTuple):
 
     code: str
     heard: float
+    among: tuple[str, ...]
 
     def knows_any(self, raws: list[Raw]) -> bool:
         """Whether it has a word for one of these; most have none, and need not be loaded."""
-        words = heard_by(self.code)[0]
-        return any(raw.text in words for raw in raws)
+        return knows_any((raw.text for raw in raws), self.code, self.among)
 
 
 class Mixed(NamedTuple):

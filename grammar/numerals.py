@@ -17,6 +17,7 @@ _MEASURED = _COUNTED | {"TIME_UNIT", "TEMPERATURE_UNIT"}
 #: A half before these is a half of them.
 _HALVED = _MEASURED | {"STRENGTH", "LEVEL", "LABEL", "LOOSE_MEASURE", "CONTAINER"}
 _HALVES = frozenset({"HALF_MORE", "MEASURED_HALF"})
+_ADDS = ("AND", "more")
 #: The middle of these is a time.
 _IN_TIME = frozenset({"MONTH", "DATED_MONTH", "TIME_UNIT"})
 _GROUPED = re.compile(r"[1-9]\d{0,2}[.,]\d{3}")
@@ -47,8 +48,8 @@ def fraction_value(text: str) -> float:
 
 def compose(tokens: list[Token]) -> list[Token]:
     """Give every number one token: 'two hundred', 'one and a half', '1 1/2', 'two point five'."""
-    if any(token.type in _HALVES for token in tokens):
-        tokens = _halves(tokens)
+    if any(token.type in _HALVES or token[:2] == _ADDS for token in tokens):
+        tokens = _halves(_added(tokens))
     out: list[Token] = []
     index = 0
     while index < len(tokens):
@@ -163,6 +164,20 @@ def _mixed(tokens: list[Token], index: int) -> tuple[float, int] | None:
 # --- halves behind and before a measure, in languages that have a word of their own for them ------
 
 
+def _added(tokens: list[Token]) -> list[Token]:
+    """'litro y 1/2': the fraction in figures that adds to a measure before it."""
+    out: list[Token] = []
+    for token in tokens:
+        figures = token.type == "FRACTION" and token.raws[0].kind == "fraction"
+        joined = figures and not token.after_break and bool(out) and out[-1][:2] == _ADDS
+        if joined and len(out) > 1 and out[-2].type in _MEASURED and not out[-1].after_break:
+            link = out.pop()
+            out.append(Token("HALF_MORE", token.value, link.raws + token.raws))
+        else:
+            out.append(token)
+    return out
+
+
 def _halves(tokens: list[Token]) -> list[Token]:
     """'litro y medio', 'dos y media cucharadas', 'medio litro' but not 'medio: corteza'."""
     out: list[Token] = []
@@ -172,7 +187,7 @@ def _halves(tokens: list[Token]) -> list[Token]:
         if token.type == "MEASURED_HALF":
             out.append(_half_before(token, out, near))
         elif token.type == "HALF_MORE":
-            out += _half_behind(token, out, near, tokens[index + 1 : index + 3])
+            out += _half_behind(token, out, near, tokens[index + 1 : index + 5])
         else:
             out.append(token)
     return out
@@ -197,7 +212,7 @@ def _half_behind(
     """What stands for 'and a half'; a number or a unit before it is taken off `out`."""
     value, _, ending = token.value.partition(" ")
     last = out[-1] if out and not token.after_break else None
-    of_dose = [t.type for t in behind if t.type != "OF"][:1] in (["STRENGTH"], ["LABEL"], ["LEVEL"])
+    of_dose = _is_of_dose(behind)
     if last is not None and last.type in ("NUMBER", "ARTICLE") and not of_dose:
         whole = _whole(last)
         if whole is not None:
@@ -216,11 +231,19 @@ def _half_behind(
         if whole is None:
             return [last, token._replace(type="UNKNOWN")]
         more = repr(whole + fraction_value(value))
-        out[-1] = Token("NUMBER", more, number.raws)
-        return [last._replace(raws=last.raws + token.raws)]
+        out[-1] = Token("NUMBER", more, number.raws + token.raws)
+        return [last]
     inner = (last.raws[0]._replace(after_break=False), *last.raws[1:])
-    one = Token("NUMBER", repr(1 + fraction_value(value)), last.raws[:1])
-    return [one, last._replace(raws=inner + token.raws)]
+    one = Token("NUMBER", repr(1 + fraction_value(value)), last.raws[:1] + token.raws)
+    return [one, last._replace(raws=inner)]
+
+
+def _is_of_dose(behind: list[Token]) -> bool:
+    """Whether what follows says that a fraction is one of the dose: 'y 1/4 de la dosis'."""
+    for token in behind:
+        if token.after_break or token.type not in ("OF", "ARTICLE", "FILLER"):
+            return not token.after_break and token.type in ("STRENGTH", "LABEL", "LEVEL")
+    return False
 
 
 def _whole(token: Token) -> float | None:

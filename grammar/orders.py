@@ -251,6 +251,10 @@ def _asks_of_itself(facts: Facts) -> bool:
 
 def _plan(facts: Facts) -> Order | None:
     another_day = facts.when[0] is not None and facts.only_a_day
+    cue = facts.first("plan")
+    stands = cue is not None and "plants" in cue.value.split() and facts.place is not None
+    if stands and facts.when[0] is None:
+        return None  # 'was steht auf dem Balkon?'
     if not (facts.has("plan") or another_day) or facts.asks_dose:
         return None
     return Order("plan", target=facts.target, when=facts.when[0], products=facts.products)
@@ -434,6 +438,7 @@ def _correct(facts: Facts) -> Order | None:
 def _add(facts: Facts) -> Order | None:
     got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
     more = facts.has("more") and facts.rest.count and facts.rest.genera
+    got = got or _received(facts)
     new = facts.new_name[0] and facts.rest.genera and not facts.target.names
     if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or more or new):
         return None
@@ -445,6 +450,14 @@ def _add(facts: Facts) -> Order | None:
     if not (facts.rest.genera or strong):
         return None
     return Order("add", plants=said, when=facts.when[0])
+
+
+def _received(facts: Facts) -> bool:
+    """'2 Phals in Rinde bekommen': a number of plants, and nothing that plants are given."""
+    rest = facts.rest
+    described = rest.count and (rest.medium or rest.pot_cm or facts.place)
+    else_said = rest.growth or rest.volume_l is not None or facts.has("fed", "flush", "repot")
+    return bool(facts.has("received") and described and not else_said and _new(facts))
 
 
 def _new(facts: Facts) -> bool:
@@ -493,7 +506,9 @@ def _product(facts: Facts) -> Order | None:
     label, rest = facts.label[0], facts.label_rest
     if rest.genera or rest.strength is not None or rest.regime or rest.target_n_mg_l:
         return None
-    if facts.has("dose", "make_it", "fed") or facts.target.named:
+    if facts.has("dose", "fed") or facts.target.named:
+        return None
+    if facts.has("make_it") and not (facts.products and facts.has("default")):
         return None
     pack, unit = _pack(facts, rest)
     label = replace(label, pack_size=pack, pack_unit=unit) if pack else label
@@ -552,7 +567,7 @@ def _follow_up(facts: Facts) -> Order | None:
     begins = facts.raws and facts.is_and(0) and not facts.asks_something_else
     if facts.has("make_it") or facts.starts("and_for") or begins:
         return Order("follow_up", target=facts.target, products=facts.products)
-    chosen = facts.products and facts.has("use") and not facts.asks_dose
+    chosen = facts.products and facts.has("use", "with_feed") and not facts.asks_dose
     if chosen and not facts.target.named:
         return Order("follow_up", products=facts.products)
     return None

@@ -91,7 +91,7 @@ def _tongues(folded: Folded, usual: str | None, codes: Sequence[str]) -> list[To
     found = heard(raws_of(folded, load(usual or _DEFAULT)), folded, codes)
     rest = sorted(codes, key=lambda code: -found[code])
     return [
-        Tongue(load(code), tuple(Other(c, found[c]) for c in rest if c != code))
+        Tongue(load(code), tuple(Other(c, found[c], tuple(codes)) for c in rest if c != code))
         for code in likeliest(found, usual, _DEFAULT)
     ]
 

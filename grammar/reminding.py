@@ -279,7 +279,7 @@ def pause(facts: Facts) -> Order | None:
         ends = facts.rhythm[0]
         return _about(facts, "reminder_pause", rhythm=ends) if ends and _ends(ends) else None
     rhythm, held = facts.rhythm
-    if facts.raws[cue.end - 1].text != "pause" or rhythm is not None or facts.alone:
+    if cue.size > 1 or rhythm is not None or facts.alone:
         behind = _Behind(facts, cue)
         return _about(facts, "reminder_pause", rhythm=behind.rhythm, held=held | behind.held)
     return _about(facts, "reminder_pause") if facts.tasks or facts.has(*_NAMED) else None

@@ -177,6 +177,8 @@ def supplement(facts: Facts) -> Order | None:
     other = facts.products and not (by_name and facts.named)
     if rest.analysis or rest.label_rate or other or facts.starts("add") or facts.has("history"):
         return None
+    if facts.products and facts.has("inside"):  # 'was fehlt im Calciumdünger'
+        return None
     asked = "?" in facts.folded.text or facts.has("dose")
     asked = asked or facts.begins("WATER_TALK", "asks", "lacks", "mixes")
     elements = any(

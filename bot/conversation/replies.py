@@ -168,7 +168,7 @@ def makes_line(dose: Dose, words: Wording) -> str:
     if dose.ec is not None:
         low, high = words.number(dose.ec.low), words.number(dose.ec.high)
         ec = low if low == high else f"{low}–{high}"
-    return words.say("makes", elements=", ".join(elements), ec=ec)
+    return words.say("makes", elements=words.figures(elements), ec=ec)
 
 
 def hint(answer: out.Answer, words: Wording) -> str:

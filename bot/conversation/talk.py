@@ -360,7 +360,11 @@ async def _handled(turn: Turn) -> out.Answer:
     verb, reading = turn.order.verb, turn.reading
     if verb in ("yes", "no", "skip"):
         answer = await reminders_answers.bare(turn)
-        return answer or turn.say("help", "nothing-asked")
+        if answer is not None or not reading.exact:
+            return answer or turn.say("help", "nothing-asked")
+        verb = "dose"  # 'genau' says yes, or that nothing shall be taken off
+        reading = replace(reading, order=replace(turn.order, verb=verb))
+        turn = replace(turn, reading=reading)
     if verb in FOR_ADMINISTRATORS and not await turn.administers():
         return turn.refuse(FOR_ADMINISTRATORS[verb])
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))

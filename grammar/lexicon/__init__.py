@@ -142,8 +142,11 @@ def sections(name: str) -> dict[str, dict[str, list[str]]]:
     FileNotFoundError
         For a language without a file.
     """
-    text = resources.files(__name__).joinpath(f"{name}.toml").read_text(encoding="utf-8")
-    return tomllib.loads(text)
+    return tomllib.loads(_text(name))
+
+
+def _text(name: str) -> str:
+    return resources.files(__name__).joinpath(f"{name}.toml").read_text(encoding="utf-8")
 
 
 @cache
@@ -228,17 +231,32 @@ def _common() -> dict[str, dict[str, list[str]]]:
     return sections(COMMON)
 
 
-@cache
 def heard_by(language: str) -> tuple[frozenset[str], frozenset[str]]:
-    """The words and the letters by which a language is heard, without the rest of it.
+    """The words and the letters by which a language is heard.
+
+    Found in the text of the file, several times as fast as by parsing it: a start waits for this
+    in every language, for all the rest only in those that are spoken.
 
     Raises
     ------
     FileNotFoundError
         For a language without a file.
     """
-    own = _written(sections(language))
-    return _vocabulary(own), frozenset(own.get("meta", {}).get("letters", []))
+    _, settings, tables = _META.split(_text(language), maxsplit=1)
+    meta = tomllib.loads(settings)
+    phrases = "\n".join(filter(None, _PHRASE.findall(tables)))
+    words = set(_WORD.findall(phrases.lower()))
+    marked = {w for w in words if not w.isascii()}
+    typed = {w.translate(_SPREAD) for w in marked} if "umlauts" in meta else set()
+    folded = (words - marked) | set(map(plain, marked | typed))
+    return frozenset(folded), frozenset(meta.get("letters", []))
+
+
+#: The settings of a file, between what stands before and behind them.
+_META = re.compile(r"^\[meta\]\n((?:(?!\[).*\n)*)", re.MULTILINE)
+#: Quoted texts of a file; comments and keys are passed over.
+_PHRASE = re.compile(r'^#.*$|^"[^"\n]+"\s*=|"((?:[^"\\\n]|\\.)+)"', re.MULTILINE)
+_WORD = re.compile(r"[^\W\d_]+")
 
 
 def _spelled(tables: dict[str, dict[str, list[str]]]) -> dict[str, str]:
@@ -273,12 +291,6 @@ def _variants(phrases: list[str], *, spread: bool) -> list[str]:
         if not phrase.isascii():
             found[plain(phrase.casefold().translate(_SPREAD))] = None
     return list(found)
-
-
-def _vocabulary(own: dict[str, dict[str, list[str]]]) -> frozenset[str]:
-    tables = (table for section, table in own.items() if section not in ("meta", _SIGN_PAIRS))
-    phrases = (p for table in tables for ps in table.values() for p in ps)
-    return frozenset(w for p in phrases for w in pieces(p) if w.isalpha())
 
 
 def _pairs(table: dict[str, list[str]]) -> dict[tuple[str, str], str]:

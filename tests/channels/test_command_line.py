@@ -91,11 +91,30 @@ def test_the_day_and_the_hemisphere_make_the_season(
     assert ("season.winter" in rules) is season_step
 
 
+def test_a_choice_is_taken_by_its_number_and_the_terminal_stays_plain_when_piped() -> None:
+    lines = "add 3 phals in bark, 12 cm pots\n2\n5 l 20-20-20 powder, phals\n1\n99\nquit\n"
+    done = sinkside("chat", "--lang", "en", send=lines.encode())
+    text = done.stdout.decode()
+    assert "1. yes   2. no   3. undo" in text
+    assert "I do not ask again" in text  # 2 was 'no'
+    assert "1. why" in text
+    assert "- 1/4, as no strength or rhythm was said (" in text  # 1 was 'why'
+    assert "\x1b" not in text  # no colours
+
+
+def test_the_terminal_speaks_the_language_of_the_line() -> None:
+    lines = "2 Liter, 20-20-20 Pulver, Rinde, halbe Stärke\n1\nquit\n"
+    text = sinkside("chat", send=lines.encode()).stdout.decode()
+    assert "20-20-20" in text
+    assert "1. warum" in text
+    assert "Dosis" in text or "Stärke" in text
+
+
 def test_chat_answers_piped_lines_and_shows_what_is_behind_a_reply() -> None:
     done = sinkside("chat", send=f"help\n{LINE}\nmore\nwhy?\nquit\nnever read\n".encode())
     text = done.stdout.decode()
     assert done.returncode == 0
-    assert "Tell me, and I remember" in text
+    assert "I plan a watering day" in text
     assert "0.47 g of 20-20-20 powder in 5 l" in text
     assert "- Keep concentrates away from children and pets" in text
     assert "- × 1/2 winter" in text

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections import defaultdict
 from pathlib import Path
 
 import pytest
 
-from grammar.lexicon import COMMON, languages, sections
+import grammar.lexicon as lexicon
+from grammar.lexicon import COMMON, heard_by, languages, sections
 from grammar.units import CANONICAL
 
 GENERA = Path(__file__).parents[2] / "bot" / "almanac" / "genera.toml"
@@ -61,3 +63,14 @@ def test_every_concept_has_words_in_every_language(name: str) -> None:
         if not other.get(section, {}).get(concept)
     ]
     assert lacking == []
+
+
+@pytest.mark.parametrize("name", languages())
+def test_a_language_is_heard_by_every_word_of_its_file(name: str) -> None:
+    """`heard_by` reads the text of the file; parsing it must find the same words."""
+    tables = {s: t for s, t in lexicon._written(sections(name)).items() if s != "meta"}
+    phrases = [p for table in tables.values() for listed in table.values() for p in listed]
+    parsed = {word for phrase in phrases for word in re.findall(r"[^\W\d_]+", phrase)}
+    words, letters = heard_by(name)
+    assert words == parsed
+    assert letters == set(sections(name)["meta"].get("letters", []))

@@ -39,6 +39,9 @@ DOSES: list[tuple[str, dict[str, Any]]] = [
     ("2 y medio litros, 20-20-20 soluble", {**POWDER, "volume_l": 2.5}),
     ("medio litro, 20-20-20 polvo, mis phals estan en arlita",
      {**POWDER, "volume_l": 0.5, "medium": "clay_pellets", "genera": ["Phalaenopsis"]}),
+    ("litro y 1/2 de agua, 20-20-20 polvo", {**POWDER, "volume_l": 1.5}),
+    ("2 litros y 1/4 de la dosis, 20-20-20 polvo", {**POWDER, "volume_l": 2, "strength": 0.25}),
+    ("dos mil ml, 20-20-20 polvo", {**POWDER, "volume_l": 2}),
     ("5 litros y media dosis, 20-20-20 polvo", {**POWDER, "volume_l": 5, "strength": 0.5}),
     ("Medio: corteza, 3 l, 20-20-20 polvo, media",
      {**POWDER, "volume_l": 3, "medium": "bark", "strength": 0.5}),
@@ -151,6 +154,9 @@ def test_a_label_rate(text: str, per_litre: float, unit: str) -> None:
          "several"),
         ("no están en flor, 3 l 20-20-20 polvo", "growth", "negation"),
         ("sin esfagno, 3 l 20-20-20 polvo", "medium", "negation"),
+        ("corteza no, 3 l 20-20-20 polvo", "medium", "negation"),
+        ("ya no están en flor, 3 l 20-20-20 polvo", "growth", "negation"),
+        ("2 l para cada una, 20-20-20 polvo", "number", "product_of_numbers"),
         ("no las abono en invierno, 3 l 20-20-20 polvo", "season", "negation"),
         ("2 litros y 3 litros de 20-20-20 polvo", "volume_l", "several"),
         ("phals en corteza y vandas en esfagno, 20-20-20 polvo", "medium", "several"),
@@ -186,6 +192,9 @@ def test_a_doubt_is_asked(text: str, slot: str, code: str) -> None:
         ("agua blanda, 20-20-20 polvo", "water", "agua blanda"),
         ("mitad corteza, mitad perlita, 20-20-20 polvo", "strength", "mitad"),
         ("polvo con 20 % de nitrógeno, 20-10-15", "strength", "20 % de nitrógeno"),
+        ("el 50 % de mis phals en flor, 20-20-20 polvo", "strength", "50 % de mis"),
+        ("el doble de agua, 20-20-20 polvo", "strength", "el doble de"),
+        ("mitad lluvia, mitad grifo, 20-20-20 polvo", "strength", "mitad"),
         ("bajo malla del 50 %, 20-20-20 polvo", "strength", "malla del 50 %"),
         ("2/3 de las hojas se cayeron, 20-20-20 polvo", "strength", "2/3 de las"),
         ("le puse doble dosis la semana pasada, 20-20-20 polvo", "strength", "doble dosis"),
@@ -225,6 +234,9 @@ def test_a_slip_is_read_and_shown(text: str, read_as: dict[str, str]) -> None:
         "la costa está lejos",
         "un plato hondo",
         "la boca del tubo",
+        "cambiar y guardar",
+        "un mensaje de texto",
+        "cuesta cuidarla",
     ],
 )
 def test_everyday_words_are_no_slips(text: str) -> None:
@@ -300,7 +312,9 @@ VERBS = {
     "help": ["ayuda"],
     "yes": ["sí, por favor", "vale"],
     "no": ["no, gracias", "déjalo"],
-    "dose": ["hola", "dosis para las phals", "¿cuánto para Ruby?", "abono para las phals, media dosis"],
+    "dose": [
+        "hola", "dosis para las phals", "¿cuánto para Ruby?", "abono para las phals, media dosis",
+    ],
     "reminders": ["mis recordatorios"],
     "reminder_stop": ["cancela el recordatorio 2", "deja de recordarme las vandas"],
     "reminder_skip": ["esta semana no", "sáltalo esta vez"],
@@ -377,6 +391,32 @@ def test_signs_of_an_ailing_plant() -> None:
     assert "white_crust" in order("Ruby tiene las raíces podridas, no hay costra").denied
 
 
+@pytest.mark.parametrize(
+    ("text", "amount", "unit", "volume_l"),
+    [
+        ("eché una cucharadita en litro y medio, ¿es demasiado?", 1, "tsp", 1.5),
+        ("media cucharada de 20-20-20 en 2 litros y medio, ¿es mucho?", 1.5, "tsp", 2.5),
+        ("eché 5 g en un litro, ¿está bien?", 5, "g", 1),
+    ],
+)
+def test_an_amount_to_judge(text: str, amount: float, unit: str, volume_l: float) -> None:
+    found = order(text)
+    assert (found.verb, found.amount, found.unit) == ("judge", amount, unit)
+    assert told(text).volume_l == volume_l
+
+
+@pytest.mark.parametrize(
+    ("text", "verb"),
+    [
+        ("¿aboné las vandas la semana pasada?", "history"), ("¿he regado a Ruby?", "history"),
+        ("aboné las vandas la semana pasada", "fed"), ("he regado a Ruby", "clear"),
+        ("lavé todo ayer. ¿dosis para 6 litros hoy?", "dose"),
+    ],
+)  # fmt: skip
+def test_what_was_done_is_asked_in_the_words_that_tell_it(text: str, verb: str) -> None:
+    assert order(text).verb == verb
+
+
 def test_a_water_report() -> None:
     found = order("mi agua: calcio 80, magnesio 12, sodio 20, bicarbonatos 240, sulfatos 35 mg/l")
     assert found.ions == {"Ca": 80, "Mg": 12, "Na": 20, "HCO3": 240, "SO4": 35}
@@ -406,6 +446,8 @@ def test_a_water_report() -> None:
         ("el día 15 de cada mes", Rhythm(1, "month", month_days=(15,))),
         ("cada mañana", Rhythm(1, "day", part="morning")),
         ("en 3 semanas", Rhythm(ahead=(3, "week"))),
+        ("la semana que viene", Rhythm(ahead=(1, "week"))),
+        ("en media hora", Rhythm(ahead=(30, "minute"))),
         ("dentro de un mes", Rhythm(ahead=(1, "month"))),
         ("mañana", Rhythm(day=When("day", -1))),
         ("pasado mañana", Rhythm(day=When("day", -2))),
@@ -457,7 +499,8 @@ def test_the_clock_time(said: str, clock: tuple[int, int], guessed: bool) -> Non
         ("cada semana en invierno", "season", "winter"),
         ("dos veces por semana", "doubt", "which_days"), ("de vez en cuando", "doubt", "vague"),
         ("cada 2 o 3 semanas", "doubt", "range"), ("cada hora", "doubt", "too_often"),
-        ("bimensual", "doubt", "two_meanings"), ("cada día a las 8 y a las 18", "doubt", "two_times"),
+        ("bimensual", "doubt", "two_meanings"),
+        ("cada día a las 8 y a las 18", "doubt", "two_times"),
     ],
 )  # fmt: skip
 def test_the_rest_of_a_rhythm(said: str, field: str, wanted: object) -> None:

@@ -172,7 +172,12 @@ def _label(turn: Turn, label: BottleLabel) -> str:
     words = turn.words
     return words.say(
         "stock-label",
-        what=words.listed([f"{words.significant(g)} g {name}" for name, g in label.grams]),
+        what=words.listed(
+            [
+                words.say("grams-of", grams=words.significant(g), name=name)
+                for name, g in label.grams
+            ]
+        ),
         volume=turn.words.volume(label.millilitres / 1000),
         made=words.date(label.made, "pattern-date-year"),
         use_by=words.date(label.use_by, "pattern-date-year"),
@@ -185,7 +190,10 @@ def _reasons(turn: Turn, code: str, source: str) -> list[out.Why]:
 
 def _weighed(turn: Turn, bottle: Bottle, volume_l: float) -> str:
     return turn.words.listed(
-        [f"{turn.words.significant(g)} g {key}" for key, g in bottle.grams(volume_l).items()]
+        [
+            turn.words.say("grams-of", grams=turn.words.significant(g), name=key)
+            for key, g in bottle.grams(volume_l).items()
+        ]
     )
 
 
@@ -254,7 +262,12 @@ async def mix(turn: Turn) -> out.Answer:
     lines = [
         words.say(
             "mix-amounts",
-            what=words.listed([f"{words.significant(g)} g {k}" for k, g in grams.items()]),
+            what=words.listed(
+                [
+                    words.say("grams-of", grams=words.significant(g), name=k)
+                    for k, g in grams.items()
+                ]
+            ),
             volume=turn.words.volume(volume_l),
         ),
         words.say("mix-goal", goal=turn.order.text, n=number(brought * scale, 0)),

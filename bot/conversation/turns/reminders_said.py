@@ -113,8 +113,10 @@ def _often(parts: Mapping[str, str], start: datetime, words: Wording) -> str:
 def _yearly(parts: Mapping[str, str], start: datetime, every: int, words: Wording) -> str:
     months = [int(m) for m in parts.get("BYMONTH", str(start.month)).split(",")]
     if parts.get("BYDAY"):
-        on = words.say("reminder-nth", every=1, days=_nth_days(parts["BYDAY"], words))
-        return words.say("reminder-yearly", every=every, on=f"{on} {_months(months, words)}")
+        names = get_month_names("wide", context="stand-alone", locale=words.language)
+        named = words.listed([str(names[m]) for m in months])
+        on = words.say("reminder-nth-yearly", days=_nth_days(parts["BYDAY"], words), months=named)
+        return words.say("reminder-yearly", every=every, on=on)
     days = [int(d) for d in parts.get("BYMONTHDAY", str(start.day)).split(",")]
     long = "pattern-date-long"
     dates = [words.date(date(2024, m, max(d, 1)), long) for m in months for d in days]

@@ -92,7 +92,7 @@ async def told(turn: Turn) -> out.Answer:
         if not any(w.is_default for w in turn.collection.waters):
             await waters.make_default(writing, row.id)
     fit = suitability(report.known, "moderate", soft=kind == "softened")
-    listed = ", ".join(f"{ion} {words.significant(mg_l, 3)}" for ion, mg_l in ions.items())
+    listed = words.figures([f"{ion} {words.significant(mg_l, 3)}" for ion, mg_l in ions.items()])
     apart = number(100 * abs(report.imbalance), 0)
     lines = [
         words.say("water-recorded", water=home.described(row, turn)),

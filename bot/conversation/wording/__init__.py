@@ -23,6 +23,8 @@ _FRACTIONS = {
 
 
 METRIC = "metric"
+#: Smaller numbers are written without groups: sent back, "1,200" could be read in two ways.
+_GROUPED = 10_000
 #: Choices that are codes.
 _TAPPED = frozenset({"undo", "why", "more", "done", "yes", "no", "all"})
 _CM_AN_INCH = 2.54
@@ -178,6 +180,10 @@ class Wording:
         names = get_month_names(width, context="stand-alone", locale=self.language)
         return tuple(str(names[month]) for month in range(1, 13))
 
+    def figures(self, texts: list[str]) -> str:
+        """Figures in a row, parted by what is no decimal sign."""
+        return ("; " if "," in self.number(0.5) else ", ").join(texts)
+
     def listed(self, items: list[str], *, either: bool = False) -> str:
         """'a, b and c', or 'a, b or c', in the language."""
         style: Literal["or", "standard"] = "or" if either else "standard"
@@ -186,7 +192,8 @@ class Wording:
 
 @lru_cache(maxsize=4096)
 def _written(value: float, digits: int, language: str) -> str:
-    pattern = "#,##0" + ("." + "#" * digits if digits else "")
+    whole = "#,##0" if abs(value) >= _GROUPED else "0"
+    pattern = whole + ("." + "#" * digits if digits else "")
     return str(format_decimal(value, format=pattern, locale=language))
 
 

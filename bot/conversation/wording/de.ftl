@@ -793,6 +793,7 @@ reminder-yearly = { $every ->
     [1] jedes Jahr
    *[other] alle { $every } Jahre
 } { $on }
+reminder-nth-yearly = { $days } im { $months }
 reminder-on = am { $days }
 reminder-months = von { $first } bis { $last }
 reminder-in-months = im { $months }
@@ -1159,6 +1160,7 @@ stock-ratio = { $bottles ->
 }
 stock-bottle = { $name }: { $what } in Wasser, auf { $volume } auffüllen; { $use } ml pro Liter.
 stock-ratio-means = 1:{ $times } heißt hier ein Teil in { $times } Teilen fertiger Düngerlösung.
+grams-of = { $grams } g { $name }
 stock-label = NICHT TRINKEN. { $what } in { $volume }. Angesetzt { $made }, haltbar bis { $use_by }. Kühl, dunkel, weg von Kindern und Haustieren.
 ask-together = Welche zwei? Schick die Zahlen von beiden Etiketten, z. B.: dürfen 20-20-20 und 15,5-0-0 + 19Ca in eine Flasche?
 refuse-together-label = { $product } kann so nicht auf dem Etikett stehen. Schau noch mal nach und schick die Zahlen von beiden.

@@ -742,6 +742,7 @@ reminder-yearly = { $every ->
     [1] every year
    *[other] every { $every } years
 } { $on }
+reminder-nth-yearly = on { $days } in { $months }
 reminder-on = on { $days }
 reminder-months = from { $first } to { $last }
 reminder-in-months = in { $months }
@@ -1111,6 +1112,7 @@ stock-ratio = { $bottles ->
 }
 stock-bottle = { $name }: { $what } in water to { $volume }; { $use } ml a litre.
 stock-ratio-means = 1:{ $times } is taken as one part in { $times } of the ready feed.
+grams-of = { $grams } g { $name }
 stock-label = NOT FOR DRINKING. { $what } in { $volume }. Made { $made }, use by { $use_by }. Cool, dark, away from children and pets.
 ask-together = Which two? Send the numbers of both labels, like: can 20-20-20 and 15.5-0-0 + 19Ca go in one bottle?
 refuse-together-label = { $product } cannot be what the label says. Look at it again and send the numbers of both.

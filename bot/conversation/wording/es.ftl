@@ -790,6 +790,7 @@ reminder-yearly = { $every ->
     [1] cada año
    *[other] cada { $every } años
 } { $on }
+reminder-nth-yearly = { $days } de { $months }
 reminder-on = { $days }
 reminder-months = de { $first } a { $last }
 reminder-in-months = en { $months }
@@ -1159,6 +1160,7 @@ stock-ratio = { $bottles ->
 }
 stock-bottle = { $name }: { $what } en agua hasta { $volume }; { $use } ml por litro.
 stock-ratio-means = 1:{ $times } quiere decir una parte en { $times } de abono ya diluido.
+grams-of = { $grams } g de { $name }
 stock-label = NO BEBER. { $what } en { $volume }. Hecha el { $made }, usar antes del { $use_by }. Fresco, oscuro, lejos de niños y mascotas.
 ask-together = ¿Qué dos? Manda los números de las dos etiquetas, como: ¿20-20-20 y 15,5-0-0 + 19Ca pueden ir en una botella?
 refuse-together-label = { $product } no puede ser lo que pone. Mira otra vez la etiqueta y manda los números de los dos.

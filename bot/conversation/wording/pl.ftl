@@ -817,6 +817,7 @@ reminder-yearly = { $every ->
     [few] co { $every } lata,
    *[other] co { $every } lat,
 } { $on }
+reminder-nth-yearly = { $days }, { $months }
 reminder-on = { $days }
 reminder-months = od { $first } do { $last }
 reminder-in-months = w ciągu { $months }
@@ -1214,6 +1215,7 @@ stock-ratio = { $bottles ->
 }
 stock-bottle = { $name }: { $what }, dopełnij wodą do { $volume }; { $use } ml na litr.
 stock-ratio-means = 1:{ $times } to jedna część na { $times } części gotowego roztworu.
+grams-of = { $grams } g ({ $name })
 stock-label = NIE DO PICIA. { $what } w { $volume }. Zrobione { $made }, zużyj do { $use_by }. W chłodzie, po ciemku, z dala od dzieci i zwierząt.
 ask-together = Które dwa? Podaj liczby z obu etykiet, np.: czy 20-20-20 i 15,5-0-0 + 19Ca mogą być w jednej butelce?
 refuse-together-label = Etykieta nie może się zgadzać: { $product }. Sprawdź ją i podaj liczby obu nawozów.
