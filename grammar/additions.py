@@ -59,7 +59,7 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
         text = unknown.text.strip("\"'")
         lone = text[:1].isupper() and named is None and not any(c.isdigit() for c in text)
         if lone and _stands_alone(facts, span, text):
-            named = text
+            named = agreeing.name(text, facts.words.lexicon.language)
         elif not any(c.isdigit() for c in text):
             traits.append(text)
     places = [text for text, run in facts.place_runs if min(run) in span]

@@ -1,6 +1,7 @@
 """Base forms of the words for places and traits, in a language that declines them.
 
-A key of the lexicon tells them: 'noun m balkon' is a noun with its gender (m, f, n or p),
+A key of the lexicon tells them: 'noun m balkon' is a noun with its gender (m, f, n or p), 'noun m'
+holds nouns that are not declined,
 'mark górny/górna/górne' and 'trait biały/biała/białe' are adjectives in three genders.
 """
 
@@ -59,13 +60,23 @@ def _noun(lexicon: Lexicon, mark: Mark) -> tuple[str, str]:
         node = lexicon.orders.next.get(plain(mark.value))
         value, base = (node.entry.value if node is not None and node.entry else ""), mark.value
     parts = value.split(" ", 2)
-    listed = parts[0] == "noun" and len(parts) > 2
-    return (parts[1], base or parts[2]) if listed else ("", base)
+    if parts[0] != "noun" or len(parts) < 2:
+        return "", base
+    return parts[1], base or "".join(parts[2:])  # without a base the noun stays as it was said
 
 
 def trait(words: Words, mark: Mark, genus: str | None) -> str:
     """The base form of a trait, in the gender of its genus or as it was said."""
     return _agreed(words, mark, _gender(genus, words.lexicon.language) if genus else "")
+
+
+def name(text: str, language: str) -> str:
+    """A name that is said as the object, as it is called: 'dodaj Kropkę' adds Kropka."""
+    for ending in sections(language)["meta"].get("object_case", ()):
+        said, _, called = ending.partition("/")
+        if text.endswith(said):
+            return text.removesuffix(said) + called
+    return text
 
 
 def _agreed(words: Words, mark: Mark, gender: str) -> str:

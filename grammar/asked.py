@@ -70,7 +70,8 @@ def remedy(facts: Facts) -> Order | None:
     asks = "?" in facts.folded.text or facts.has("may", "and_for", "dose", "dose_word")
     told = facts.has("fed", "clear", "flush", "repot")
     gives = facts.has("takes", "give", "gave", "use") or facts.rest.mentions_feeding
-    if not (asks or facts.alone or (gives and not told)):
+    poured = facts.rest.volume_l is not None  # 'coffee in 2 l' wants no dose of the feed
+    if not (asks or facts.alone or ((gives or poured) and not told)):
         return None
     words = " ".join(r.text for r in facts.raws[cue.at : cue.end])
     kind = "calcium" if cue.value == "remedy_calcium" else None

@@ -136,9 +136,9 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         entry, size = longest(raws, index, lexicon.orders)
         if name is not None and long >= size:
             entry, size = name, long
+        letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
         if name is None and size > 1:
             size = _before_a_name(raws, index, size, known)
-        letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
         # A lone 'n' says no, the one of 'ppm N' does not.
         if (
             entry is None

@@ -145,6 +145,9 @@ def _with_order(facts: Facts, order: Order) -> Reading:
         unknown = _with_digits(unknown) if order.mix is None else ()
     elif order.verb == "reading":
         base = replace(facts.rest, read_as=())  # what ran out of a pot is no water
+    elif order.verb == "stock":  # 'koncentrat z 20-20-20': what is made, not what it is made of
+        base = facts.read_rest(without=_cue_words(facts, "stock", "concentrate"))
+        unknown = base.unknown
     elif order.verb == "kit":
         base = replace(facts.rest, scale_step_g=_scale_step(facts))
     elif order.verb == "add" and len(order.plants) > 1:
@@ -154,6 +157,12 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     else:
         base = facts.rest
     return replace(base, text=facts.folded.original, unknown=unknown, order=order)
+
+
+def _cue_words(facts: Facts, *values: str) -> frozenset[int]:
+    """The words of the first of these order phrases."""
+    cue = facts.first(*values)
+    return frozenset(range(cue.at, cue.end)) if cue is not None else frozenset()
 
 
 def _with_digits(unknown: tuple[Unknown, ...]) -> tuple[Unknown, ...]:

@@ -68,7 +68,7 @@ _RAW = rf"""
   | (?P<analysis>(?<![\d-])(?<!\d[.,/])
         {_NUM}(?P<sep>\s?[-/:]\s?|\+){_NUM}(?P=sep){_NUM}(?![.,]?\d|\s?[/:]\s?\d))
   | (?P<ratio>(?<![\d.:])\d+\s?:\s?\d+(?![\d:]))
-  | (?P<fraction>(?<![\d.,/])\d+/\d+(?![\d./]))
+  | (?P<fraction>(?<![\d.,/])\d+/\d+(?![\d/]|\.\d))
   | (?P<number>(?:\d+(?:[.,]\d+)*|(?<!\w)[.,]\d+)(?:e[+-]?\d+)?)
   | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)?)
   | (?P<sign>[/+%"°&$€£<>-])
@@ -115,9 +115,12 @@ def _raws(folded: str, pattern: re.Pattern[str]) -> list[Raw]:
 
 
 def _is_list_number(match: re.Match[str], gap: str) -> bool:
-    """Whether this is the '2)' of a numbered list."""
-    after = match.string[match.end() : match.end() + 1]
-    return after == ")" and "(" not in gap
+    """Whether this is the '2)' of a numbered list; the one of '(+2)' closes a bracket."""
+    text = match.string
+    after = text[match.end() : match.end() + 1]
+    if after != ")" or "(" in gap:
+        return False
+    return text.count("(", 0, match.start()) <= text.count(")", 0, match.start())
 
 
 def _joins(folded: str, start: int, end: int) -> bool:

@@ -27,7 +27,9 @@ from bot.dosing.water import Water as WaterIons
 from grammar import Conflict, Reading
 
 #: What is answered beside a dose with nothing on record, and what takes records.
-TOPICS = frozenset({"meter", "water_suits", "water_mix", "stock", "together", "rescue"})
+TOPICS = frozenset({
+    "meter", "water_suits", "water_mix", "stock", "together", "rescue", "explain", "help",
+})  # fmt: skip
 NEEDS_RECORDS = frozenset({
     "water", "supplement", "salts", "blend", "compare", "compare_labels", "plan", "plants", "shelf",
     "fed", "clear", "flush", "reading", "history", "add", "product", "done", "export", "import",

@@ -43,8 +43,11 @@ def ask(text: str, setting: Setting) -> out.Answer:
         measure=setting.measure,
         names=Names(),
     )
-    if wanted.order is None or wanted.order.verb not in (*TOPICS, *NEEDS_RECORDS):
+    order = wanted.order
+    if order is None or order.verb not in (*TOPICS, *NEEDS_RECORDS):
         return answer
+    if order.verb == "help" and not order.text:
+        return answer  # which says how to ask, with nothing remembered
     from bot.conversation.unremembered import told  # loads the records, which few messages need
 
     return told(wanted, setting)

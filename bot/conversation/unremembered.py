@@ -9,7 +9,7 @@ from typing import Any, cast
 from bot.conversation import answer as out
 from bot.conversation.answering import NEEDS_RECORDS, Setting
 from bot.conversation.turn import Incoming, Turn
-from bot.conversation.turns import bottles, meter, rescue, waters
+from bot.conversation.turns import bottles, guide, meter, rescue, waters
 from bot.conversation.wording import wording
 from bot.records import Records
 from grammar import Reading
@@ -21,6 +21,8 @@ _HANDLERS: dict[str, Callable[[Turn], Awaitable[out.Answer]]] = {
     "stock": bottles.stock,
     "together": bottles.together,
     "rescue": rescue.rescue,
+    "explain": guide.explain,
+    "help": guide.helping,
 }
 
 

@@ -6,6 +6,7 @@ import re
 
 import pytest
 
+from bot.almanac.plants import genera
 from bot.conversation.turns.guide import TOPICS
 from bot.conversation.wording import wording
 from bot.records import Records
@@ -132,3 +133,12 @@ async def test_a_person_with_inches_and_gallons_reads_both(mira: Grower) -> None
     assert re.search(r"4 inch pot \(10(\.\d+)? cm\)", added.reply)
     reply = (await mira.says("1 gallon 20-20-20 powder, phals, quarter")).reply
     assert "in 1 US gal (3.79 l)" in reply
+
+
+def test_the_sensitive_plants_that_are_named_are_those_of_the_almanac() -> None:
+    sensitive = {g.name for g in genera().values() if g.feeding_class == "sensitive"}
+    for code in LANGUAGES:
+        text = wording(code).say("explain-sensitive")
+        named = {word for word in re.findall(r"[A-Z][a-z]+", text) if word in genera()}
+        assert named <= sensitive
+        assert len(named) > 4

@@ -211,9 +211,9 @@ plants-water = { $plants }: { $volume } pro Gießen{ $count ->
 }
 plants-renamed = { $before } heißt jetzt { $name }.
 plants-moved = { $plants }: neuer Platz { $place }.
-plants-repotted = Umgetopft { $day }: { $plants }{ $facts ->
+plants-repotted = Notiert: { $day } { $plants } umgetopft{ $facts ->
     [none] .
-   *[other] , { $facts }.
+   *[other] {" "}({ $facts }).
 }
 plants-repotted-note = Drei Wochen kein Dünger, oder bis neue Wurzeln kommen.
 plants-growth = { $plants }: { $growth }.
@@ -261,21 +261,21 @@ product-no-rate = Noch keine Aufwandmenge: als volle Stärke nehme ich 200 mg/l 
 product-use-it = Soll das dein Standard sein? Schick: ab jetzt { $name } nehmen.
 product-changed = Geändert: { $product }.
 product-removed = Aus dem Regal genommen: { $name }.
-product-default = Ab jetzt meinst du { $name }, wenn du keinen anderen nennst.
+product-default = Ab jetzt nehme ich { $name }, wenn du keinen anderen Dünger nennst.
 product-is-default = , dein Standard
 products-none = Noch nichts in deinem Regal. Schick es z. B. so: mein Pulver ist 20-20-20, Etikett 1 g pro Liter, nenn es blaue Dose.
 products-head = In deinem Regal:
 ask-product-numbers = Welche drei Zahlen stehen auf dem Etikett? Schick die ganze Zeile damit, z. B.: mein Pulver ist 20-20-20, Etikett 1 g pro Liter.
 lack-line = { $name }: { $macro ->
     [none] alle Hauptnährstoffe auf dem Etikett
-   *[other] kein { $macro } auf dem Etikett
+   *[other] nicht auf dem Etikett: { $macro }
 }; { $micro ->
     [none] alle Spurenelemente auch.
    *[other] Spurenelemente nicht angegeben: { $micro }.
 }
 lack-line-traces = { $name }: { $macro ->
     [none] alle Hauptnährstoffe auf dem Etikett
-   *[other] kein { $macro } auf dem Etikett
+   *[other] nicht auf dem Etikett: { $macro }
 }; Spurenelemente ohne Zahlen.
 trace-elements = Spurenelemente
 lack-note = Ich weiß nur, was du mir vom Etikett gesagt hast. Calcium und Magnesium können mit dem Leitungswasser kommen; Regen und Osmose bringen keins.
@@ -348,13 +348,13 @@ pattern-date-long = d. MMMM
 day-today = heute
 day-yesterday = gestern
 day-tomorrow = morgen
-logged-fed = Gedüngt { $day }: { $plants }{ $facts ->
+logged-fed = Im Tagebuch: { $day } { $plants } gedüngt{ $facts ->
     [none] .
    *[other] {" "}({ $facts }).
 }
-logged-clear = Klares Wasser { $day }: { $plants }.
-logged-flush = Durchgespült { $day }: { $plants }.
-logged-reading = Ablaufwasser { $day }: { $plants }, EC { $ec } mS/cm.
+logged-clear = Im Tagebuch: { $day } klares Wasser für { $plants }.
+logged-flush = Im Tagebuch: { $day } { $plants } durchgespült.
+logged-reading = Im Tagebuch: { $day } Ablaufwasser von { $plants }, EC { $ec } mS/cm.
 logged-resting = In Ruhe: { $plants }. Nächstes Mal kein Dünger, nur klares Wasser.
 ask-runoff = Was hat das Messgerät gezeigt? Schick es z. B. so: Ablaufwasser von Ruby 1,6 mS.
 undone = Zurückgenommen: { $what }{ $plants ->
@@ -527,7 +527,7 @@ help-example-water = mein Leitungswasser hat 14 dH
 help-example-plan = was steht heute an
 help-example-home = ich wohne in Kassel
 help-example-can = meine Kanne fasst 5 l
-help-example-reminders = erinnere mich jeden ersten Sonntag um 9 durchzuspülen
+help-example-reminders = erinnere mich jeden ersten Sonntag um 9 ans Durchspülen
 help-example-today = was steht heute an
 help-topics = Für Beispiele schick „Hilfe“ und eins davon: { $topics }.
 help-about = Hilfe { $topic }
@@ -570,7 +570,7 @@ topic-plan-say = was steht heute an | Plan für Samstag | erledigt | welcher Dü
 topic-log = Sag, was du gemacht hast; frag, was war; nimm Falsches zurück:
 topic-log-say = alles in der Küche gedüngt, viertel | gestern alle Phals durchgespült | was hat Ruby seit Oktober bekommen | rückgängig
 topic-reminders = Ich erinnere dich, wie du es sagst, zu deiner Stunde:
-topic-reminders-say = erinnere mich jeden ersten Sonntag um 9 durchzuspülen | die Vandas alle 10 Tage düngen von Mai bis September | meine Erinnerungen | Nachtruhe 22 bis 8 | Kalender
+topic-reminders-say = erinnere mich jeden ersten Sonntag um 9 ans Durchspülen | die Vandas alle 10 Tage düngen von Mai bis September | meine Erinnerungen | Nachtruhe 22 bis 8 | Kalender
 topic-trouble = Sag, was du siehst; ich frage nach, wo es darauf ankommt, und mache einen Plan:
 topic-trouble-say = braune Wurzelspitzen und weiße Kruste bei Ruby | runzlige Blätter, Wurzeln sind fest | ist das zu viel?
 topic-salts = Salze im Topf, und was das Messgerät zeigt:
@@ -584,13 +584,13 @@ topic-pictures-say = mein Jahr | Salze von Ruby als Bild | Dosiskarte
 topic-settings = Wie ich rede und messe:
 topic-settings-say = meine Waage zeigt 0,1 g | ich habe keine Waage, nur Löffel | US-Maße | meine Sprache ist Polnisch | meine Einstellungen
 topic-group = Für Admins einer Gruppe:
-topic-group-say = unser Leitungswasser hat 18 dH | unsere Sprache ist Deutsch | erinnere uns am Sonntag um 9 durchzuspülen | sei still
+topic-group-say = unser Leitungswasser hat 18 dH | unsere Sprache ist Deutsch | erinnere uns am Sonntag um 9 ans Durchspülen | sei still
 topic-data = Deine Daten gehören dir:
 topic-data-say = exportiere meine Daten | importiere meine-daten.json | vergiss mich
 
 # --- words of the trade, explained ---
 explain-none = Wovon? Schick z. B.: was ist EC. Nach einer Dosis sagt dir „erklär mehr“, warum jeder Schritt da ist.
-explain-ec = Der EC sagt, wie viel Salz gelöst ist, in mS/cm: Regen hat fast 0, Leitungswasser oft 0,3 bis 0,8, ein milder Dünger bringt 0,2 bis 0,4 dazu. Die Wurzeln spüren alles zusammen.
+explain-ec = Der EC sagt, wie viel Salz gelöst ist, in mS/cm: Regen hat fast 0, Leitungswasser oft 0,3 bis 0,8, ein milder Dünger bringt 0,1 bis 0,4 dazu. Die Wurzeln spüren alles zusammen.
 explain-ppm = ppm sind Milligramm im Liter (mg/l). 100 ppm N sind 0,1 g Stickstoff in jedem Liter; was der Dünger sonst enthält, zählt da nicht mit.
 explain-npk = Die drei Zahlen sind Gewichtsprozent: Stickstoff N, Phosphat P2O5, Kali K2O. In 100 g 20-20-20 stecken 20 g Stickstoff. Die Dosis richtet sich nach dem Stickstoff.
 explain-hardness = Härte ist Calcium und Magnesium im Wasser; 1 °dH sind 17,8 mg/l als CaCO3. Etwas davon ist Nahrung, viel davon sammelt sich im Topf und hebt den pH.
@@ -605,7 +605,7 @@ explain-nitrogen = Nitrat wird sofort aufgenommen, Ammonium bei Kälte langsam, 
 explain-calcium = Regen und Osmosewasser bringen weder Calcium noch Magnesium, und viele Dünger auch nicht. Nimm einen Dünger mit beidem, etwas Leitungswasser oder einen Zusatz; nie in ein Konzentrat mit Phosphat.
 explain-pure_water = Osmose-, destilliertes und Regenwasser enthalten fast keine Salze: gut für empfindliche Wurzeln, aber ohne Calcium und Magnesium. Etwas Leitungswasser oder ein Dünger mit beidem gleicht das aus.
 explain-softened = Ein Enthärter tauscht Calcium gegen Natrium. Mit Natrium können Orchideen nichts anfangen, und es bleibt im Topf: nimm das Wasser vor dem Enthärter oder Regen.
-explain-sensitive = Masdevallien, Pleurothallis, Frauenschuhe aus kühlen Wäldern, Sämlinge und blanke neue Wurzeln verbrennen zuerst: höchstens ein Viertel vom Etikett und 50 mg/l N, und reineres Wasser.
+explain-sensitive = Masdevallia, Pleurothallis und Verwandte, Dracula, Disa, Miltoniopsis und Phragmipedium verbrennen zuerst: höchstens ein Viertel vom Etikett und 50 mg/l N, und reineres Wasser.
 explain-ceiling = Keine Antwort geht über das Etikett oder über das, was die empfindlichste genannte Pflanze verträgt; daran ändert keine Formulierung etwas. Wo ein Schritt darüber ginge, wird gekürzt, und „warum“ zeigt es.
 
 # --- is it too much, home remedies, pets ---
@@ -827,8 +827,8 @@ reminders-moved-along = { $count ->
    *[other] Deine { $count } Erinnerungen laufen ab jetzt nach der Uhrzeit dort.
 }
 reminders-none = { $whose ->
-    [group] Keine Erinnerungen hier. Ein Admin stellt eine ein, z. B.: erinnere uns jeden ersten Sonntag um 9 durchzuspülen.
-   *[own] Keine Erinnerungen. Stell eine ein, z. B.: erinnere mich jeden ersten Sonntag um 9 durchzuspülen.
+    [group] Keine Erinnerungen hier. Ein Admin stellt eine ein, z. B.: erinnere uns jeden ersten Sonntag um 9 ans Durchspülen.
+   *[own] Keine Erinnerungen. Stell eine ein, z. B.: erinnere mich jeden ersten Sonntag um 9 ans Durchspülen.
 }
 reminders-head = { $count ->
     [one] Eine Erinnerung:
@@ -918,7 +918,7 @@ offer-feed = einmal im Monat { $plants } düngen (salzempfindlich)
 offer-look = wenn die Ruhezeit beginnt und endet: { $plants }
 offer-yes = ja
 offer-no = nein
-offer-declined = Gut, ich frage nicht wieder. Später kannst du sagen: erinnere mich jeden ersten Sonntag um 9 durchzuspülen.
+offer-declined = Gut, ich frage nicht wieder. Später kannst du sagen: erinnere mich jeden ersten Sonntag um 9 ans Durchspülen.
 offer-taken = Eingestellt, jeweils um { $time } Uhr:
 
 # --- taking along and forgetting ---
@@ -986,12 +986,12 @@ calendar-none = Noch nichts für einen Kalender: { $whose ->
    *[own] du hast
 } keine Erinnerung und keine Pflanze, deren Ruhezeit ich kenne.
 calendar-flush = Durchspülen ist nicht eingestellt, darum fehlt es darin. Üblich ist einmal im Monat klares Wasser; das nächste Mal wäre { $day }. { $whose ->
-    [group] Ein Admin stellt es ein mit: erinnere uns jeden ersten Sonntag um 9 durchzuspülen.
-   *[own] Zum Einstellen schick: erinnere mich jeden ersten Sonntag um 9 durchzuspülen.
+    [group] Ein Admin stellt es ein mit: erinnere uns jeden ersten Sonntag um 9 ans Durchspülen.
+   *[own] Zum Einstellen schick: erinnere mich jeden ersten Sonntag um 9 ans Durchspülen.
 }
 calendar-flush-choice = { $whose ->
-    [group] erinnere uns jeden ersten Sonntag um 9 durchzuspülen
-   *[own] erinnere mich jeden ersten Sonntag um 9 durchzuspülen
+    [group] erinnere uns jeden ersten Sonntag um 9 ans Durchspülen
+   *[own] erinnere mich jeden ersten Sonntag um 9 ans Durchspülen
 }
 calendar-north = Ich weiß nicht, wo du wohnst, darum gelten die Ruhezeiten im Norden. Schick z. B.: ich wohne in Kassel, dann noch mal „Kalender“.
 calendar-held = { $count ->

@@ -574,7 +574,7 @@ topic-data-say = export my data | import my-data.json | forget me
 
 # --- words of the trade, explained ---
 explain-none = Of what? Send it like: what is EC. After a dose, “explain more” says why each step is there.
-explain-ec = EC says how much salt is dissolved, in mS/cm: rain is near 0, tap often 0.3 to 0.8, a mild feed adds 0.2 to 0.4. Roots feel all of it together.
+explain-ec = EC says how much salt is dissolved, in mS/cm: rain is near 0, tap often 0.3 to 0.8, a mild feed adds 0.1 to 0.4. Roots feel all of it together.
 explain-ppm = ppm is milligrams in a litre (mg/l). 100 ppm N is 0.1 g of nitrogen in each litre; what else the feed holds is not counted in it.
 explain-npk = The three numbers are per cent of weight: nitrogen N, phosphate P2O5, potash K2O. 20-20-20 holds 20 g of nitrogen in 100 g. The dose follows the nitrogen.
 explain-hardness = Hardness is calcium and magnesium in the water; 1 °dH is 17.8 mg/l as CaCO3. Some is food, much of it builds up in the pot and lifts the pH.
@@ -589,7 +589,7 @@ explain-nitrogen = Nitrate is taken up at once, ammonium slowly in the cold, ure
 explain-calcium = Rain and RO water bring no calcium or magnesium, and many feeds hold none. Use a feed that shows both, some tap water, or a supplement; never in one concentrate with phosphate.
 explain-pure_water = RO, distilled and rain water hold nearly no salts: good for sensitive roots, but without calcium and magnesium. Some tap water or a feed that has both mends it.
 explain-softened = A softener swaps calcium for sodium. Orchids cannot use sodium and it stays in the pot: take the tap before the softener, or rain.
-explain-sensitive = Masdevallias, Pleurothallis, slippers from cool forests, seedlings and bare new roots burn first: at most a quarter of the label and 50 mg/l N, and purer water.
+explain-sensitive = Masdevallia, Pleurothallis and their kin, Dracula, Disa, Miltoniopsis and Phragmipedium burn first: at most a quarter of the label and 50 mg/l N, and purer water.
 explain-ceiling = No answer goes over the label, nor over what the most sensitive plant named bears; no wording lifts that. Where a step would, it is cut, and “why” shows it.
 
 

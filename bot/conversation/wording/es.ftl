@@ -595,7 +595,7 @@ topic-data-say = exportar mis datos | importar copia.json | olvídame
 
 # --- words of the trade, explained ---
 explain-none = ¿De qué? Manda, por ejemplo: qué es la EC. Después de una dosis, “explica más” dice por qué está cada paso.
-explain-ec = La EC dice cuánta sal hay disuelta, en mS/cm: la lluvia anda cerca de 0, el grifo suele tener de 0,3 a 0,8, y un abonado suave suma de 0,2 a 0,4. Las raíces notan todo junto.
+explain-ec = La EC dice cuánta sal hay disuelta, en mS/cm: la lluvia anda cerca de 0, el grifo suele tener de 0,3 a 0,8, y un abonado suave suma de 0,1 a 0,4. Las raíces notan todo junto.
 explain-ppm = ppm son miligramos por litro (mg/l). 100 ppm N son 0,1 g de nitrógeno en cada litro; lo demás que lleve el abono ahí no cuenta.
 explain-npk = Los tres números son tanto por ciento en peso: nitrógeno N, fosfato P2O5, potasa K2O. En 100 g de 20-20-20 hay 20 g de nitrógeno. La dosis va por el nitrógeno.
 explain-hardness = La dureza es el calcio y el magnesio del agua; 1 °dH son 17,8 mg/l como CaCO3. Una parte alimenta, mucha se queda en la maceta y sube el pH.
@@ -610,7 +610,7 @@ explain-nitrogen = El nitrato se toma enseguida, el amonio despacio con frío, y
 explain-calcium = La lluvia y la ósmosis no traen calcio ni magnesio, y muchos abonos tampoco. Usa un abono que traiga los dos, algo de agua del grifo o un suplemento; nunca en el mismo concentrado que fosfato.
 explain-pure_water = La ósmosis, la destilada y la lluvia casi no llevan sales: buenas para raíces delicadas, pero sin calcio ni magnesio. Se arregla con algo de agua del grifo o un abono que traiga los dos.
 explain-softened = Un descalcificador cambia calcio por sodio. Las orquídeas no aprovechan el sodio y se queda en la maceta: usa el agua de antes del descalcificador, o lluvia.
-explain-sensitive = Masdevallia, Pleurothallis, los zapatitos de bosque frío, las plántulas y las raíces nuevas al aire se queman antes: como mucho un cuarto de la etiqueta y 50 mg/l de N, y agua más pura.
+explain-sensitive = Masdevallia, Pleurothallis y parientes, Dracula, Disa, Miltoniopsis y Phragmipedium se queman antes: como mucho un cuarto de la etiqueta y 50 mg/l de N, y agua más pura.
 explain-ceiling = Ninguna respuesta pasa de la etiqueta, ni de lo que aguanta la planta más delicada que nombres; da igual cómo lo pidas. Si un paso se pasa, se recorta, y “por qué” lo enseña.
 
 # --- is it too much, home remedies, pets ---

@@ -9,7 +9,7 @@ product = { $analysis }{ $form ->
 dose-amount = { $amount } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
-} nawozu { $product } na { $volume } wody
+} na { $volume } wody: { $product }
 volume-litres = { $litres } l
 volume-millilitres = { $millilitres } ml
 volume-own = { $amount } { $unit ->
@@ -59,7 +59,7 @@ why-strength-asked = { $factor ->
    *[other] { $factor }
 } na życzenie
 why-strength-target = nic nie odejmuję
-why-strength-default = { $factor } bez podanej dawki i rytmu
+why-strength-default = { $factor }, bo nie podano dawki ani rytmu
 why-strength-every_watering = { $factor } przy każdym podlewaniu
 why-strength-weekly = { $factor } przy nawożeniu co tydzień
 why-strength-fortnightly = { $factor } przy nawożeniu co dwa tygodnie
@@ -194,7 +194,7 @@ medium-coconut = kokos
 medium-rockwool = wełna mineralna
 medium-perlite = perlit
 medium-stone = kamień
-medium-mounted = na podkładce
+medium-mounted = bez podłoża
 medium-mixed = mieszanka
 growth-growing = aktywny wzrost
 growth-new_roots = nowe korzenie
@@ -206,7 +206,7 @@ growth-resting = spoczynek
 growth-seedling = siewka
 plants-more = jeszcze { $count }
 plants-added = Zapisane: { $plants }.
-plants-unknown = Nie wiem jeszcze: { $items }. Dopisz, kiedy chcesz, np.: { $name } jest w korze, doniczka 12 cm.
+plants-unknown = Nie wiem jeszcze, { $items }. Dopisz, kiedy chcesz, np.: { $name } jest w korze, doniczka 12 cm.
 unknown-genus = co to za storczyk
 unknown-medium = jakie podłoże
 unknown-pot = jaka doniczka
@@ -218,12 +218,12 @@ plants-water = { $plants }: { $volume } na podlewanie{ $count ->
    *[other] , każda.
 }
 plants-renamed = { $before }: teraz { $name }.
-plants-moved = { $plants }: nowe miejsce to { $place }.
+plants-moved = { $plants }: teraz { $place }.
 plants-repotted = Przesadzone { $day }: { $plants }{ $facts ->
     [none] .
    *[other] , { $facts }.
 }
-plants-repotted-note = Trzy tygodnie bez nawozu albo do nowych korzeni.
+plants-repotted-note = Bez nawozu przez trzy tygodnie albo do nowych korzeni.
 plants-growth = { $plants }: { $growth }.
 plants-growth-rest = W spoczynku bez nawozu: czysta woda, i to mało.
 plants-fewer = Ubyło: { $gone }{ $kind ->
@@ -267,7 +267,7 @@ price = { $currency ->
 }
 product-added = Na twojej półce: { $product }.
 product-no-rate = Nie znam dawki z etykiety: za pełną przyjmuję 200 mg/l N. Lepiej ją podaj, np.: etykieta 1 g na litr.
-product-use-it = Ma być domyślny? Napisz: od teraz używaj { $name }.
+product-use-it = Ma być domyślny? Napisz: od teraz { $name }.
 product-changed = Zmienione: { $product }.
 product-removed = Zdjęte z półki: { $name }.
 product-default = Od teraz domyślnie { $name }, chyba że podasz inny nawóz.
@@ -280,7 +280,7 @@ lack-line = { $name }: { $macro ->
    *[other] na etykiecie brak { $macro }
 }; { $micro ->
     [none] mikroelementy też wszystkie.
-   *[other] mikroelementy bez { $micro }.
+   *[other] z mikroelementów nie podano: { $micro }.
 }
 lack-line-traces = { $name }: { $macro ->
     [none] na etykiecie są wszystkie makroelementy
@@ -306,7 +306,7 @@ alkalinity = zasadowość { $caco3 } mg/l CaCO3
 water-recorded = Zapisane: { $water }.
 water-for = { $plants }: od teraz { $water }.
 kit-scale = waga { $step } g
-kit-syringe = strzykawka co { $step } ml
+kit-syringe = strzykawka z podziałką { $step } ml
 kit-can = konewka { $volume }
 kit-units-us = miary amerykańskie
 kit-units-imperial = miary brytyjskie
@@ -444,7 +444,7 @@ plan-clear = { $water ->
     [none] Czysta woda
    *[other] Sama { $water }
 }, { $volume }: { $plants }.
-plan-feed = Podlej { $volume } w dawce { $strength }: { $plants }{ $of ->
+plan-feed = Podlej { $volume }, { $strength } pełnej dawki: { $plants }{ $of ->
     [1] .
    *[other] , konewka { $can } z { $of }.
 }
@@ -456,21 +456,21 @@ plan-feed-no-product = Nawóz, { $volume }{ $water ->
 plan-mix = { $amount } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
-} { $name }, dopełnij do { $to }{ $water ->
+} ({ $name }), dopełnij do { $to }{ $water ->
     [none] {""}
    *[other] {" "}({ $water })
 }.
-plan-mix-stock = { $amount } ml tego roztworu ({ $holds } { $unit ->
+plan-mix-stock = { $amount } ml tego roztworu ({ $name }, { $holds } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
-} { $name }), dopełnij do { $to }{ $water ->
+}), dopełnij do { $to }{ $water ->
     [none] {""}
    *[other] {" "}({ $water })
 }.
 plan-stock = Za mało, żeby odmierzyć wprost: najpierw rozpuść { $product } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
-} nawozu { $name } w wodzie, do { $bottle } ml.
+} ({ $name }) w wodzie, do { $bottle } ml.
 plan-too-coarse = Twoja miarka (co { $step } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
@@ -505,10 +505,10 @@ on-record = { $whose ->
 on-record-asleep = Pominięte, w spoczynku: { $plants }.
 on-record-volume = Na te doniczki trzeba mniej więcej { $volume }.
 on-record-differ = Różnią się, więc biorę najsłabszą dawkę; „plan” da każdej własną.
-on-record-plants = twoje rośliny ({ $count })
-on-record-deciding = { $plants } (decyduje { $plant }, bo znosi najmniej)
+on-record-plants = twoje rośliny, razem { $count }
+on-record-deciding = { $plants } (najmniej znosi { $plant } i decyduje)
 ask-no-last = Nie ma dawki, od której można wyjść. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
-ask-follow-up = Co zmienić? Napisz np.: zrób 3 litry; albo: a dla paphiopedilum.
+ask-follow-up = Co zmienić? Napisz np.: zrób z tego 3 litry; albo: a dla paphiopedilum.
 nothing-asked = Nie było żadnego pytania. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 help-group = Liczę nawóz. Pytaj przez { "/dose" } i swoją linijkę albo w odpowiedzi na moją wiadomość: 5 l 20-20-20 proszek, falenopsisy, ćwierć dawki.
     Co tu zapiszesz, jest grupy: wszyscy to widzą, cofnąć możesz ty i administratorzy. Twoje rośliny i nawozy trzymam prywatnie.
@@ -613,7 +613,7 @@ topic-data-say = wyeksportuj moje dane | importuj dane.json | zapomnij mnie
 
 # --- words of the trade, explained ---
 explain-none = Co wyjaśnić? Napisz np.: co to jest EC. Po dawce „wyjaśnij dokładniej” mówi, skąd każdy krok.
-explain-ec = EC mówi, ile soli jest rozpuszczone, w mS/cm: deszczówka ma prawie 0, kranówka często 0,3 do 0,8, łagodna dawka nawozu dodaje 0,2 do 0,4. Korzenie czują to razem.
+explain-ec = EC mówi, ile soli jest rozpuszczone, w mS/cm: deszczówka ma prawie 0, kranówka często 0,3 do 0,8, łagodna dawka nawozu dodaje 0,1 do 0,4. Korzenie czują to razem.
 explain-ppm = ppm to miligramy na litr (mg/l). 100 ppm N to 0,1 g azotu w każdym litrze; reszta tego, co jest w nawozie, się w to nie wlicza.
 explain-npk = Te trzy liczby to procenty wagi: azot N, fosfor jako P2O5, potas jako K2O. 100 g nawozu 20-20-20 ma 20 g azotu. Dawkę liczę z azotu.
 explain-hardness = Twardość to wapń i magnez w wodzie; 1 °dH to 17,8 mg/l jako CaCO3. Trochę z tego to pokarm, dużo odkłada się w doniczce i podnosi pH.
@@ -628,7 +628,7 @@ explain-nitrogen = Azotany korzenie biorą od razu, amon na zimno powoli, a mocz
 explain-calcium = Deszczówka i woda z RO nie mają wapnia ani magnezu, wiele nawozów też nie. Weź nawóz, który ma oba, trochę kranówki albo dodatek; nigdy w jednym koncentracie z fosforanami.
 explain-pure_water = Woda z RO, destylowana i deszczówka prawie nie mają soli: dobre dla wrażliwych korzeni, ale bez wapnia i magnezu. Pomoże trochę kranówki albo nawóz, który ma oba.
 explain-softened = Zmiękczacz zamienia wapń na sód. Storczykom sód na nic, a zostaje w doniczce: bierz wodę sprzed zmiękczacza albo deszczówkę.
-explain-sensitive = Masdevallia, Pleurothallis, sabotki z chłodnych lasów, siewki i gołe nowe korzenie przypalają się pierwsze: najwyżej ćwierć dawki z etykiety i 50 mg/l N, i czystsza woda.
+explain-sensitive = Masdevallia, Pleurothallis i krewne, Dracula, Disa, Miltoniopsis i Phragmipedium przypalają się pierwsze: najwyżej ćwierć dawki z etykiety i 50 mg/l N, i czystsza woda.
 explain-ceiling = Żadna odpowiedź nie przekracza etykiety ani tego, co zniesie najwrażliwsza z podanych roślin; żadne słowa tego nie zmienią. Gdy krok by przekroczył, przycinam, a „dlaczego” to pokaże.
 
 # --- is it too much, home remedies, pets ---
@@ -1095,8 +1095,8 @@ refuse-count = Podaj, ile ich jest, od 1 do { $most }.
 refuse-too-many = Byłoby ponad { $most } wpisów. Najpierw coś skreśl albo wpisz takie same razem, np.: dodaj 40 falenopsisów.
 refuse-bad-value = Jest tam wartość, która nie pasuje: za długa, za duża albo poniżej zera. Nic nie zapisane. Wyślij jeszcze raz z inną.
 refuse-records = To nie pasuje do zapisków. Nic nie zapisane. Napisz „moje rośliny”, zobaczysz, co jest.
-refuse-future = Ten dzień dopiero będzie. Podaj taki, który już był, np.: nawożone wczoraj Ruby.
-refuse-which-day = Którego dnia? Podaj jeden, np.: nawożone wczoraj Ruby; albo: 3 marca.
+refuse-future = Ten dzień dopiero będzie. Podaj taki, który już był, np.: wczoraj nawożona Ruby.
+refuse-which-day = Którego dnia? Podaj jeden, np.: wczoraj nawożona Ruby; albo: 3 marca.
 refuse-no-such-day = Nie ma takiego dnia. Napisz np.: 3 marca.
 refuse-nitrogen-over = Formy azotu dają razem { $forms } %, a na etykiecie jest { $n } % N. Zajrzyj na etykietę i podaj jedno i drugie.
 file-saved = Zapisane tutaj jako { $names }.
@@ -1141,7 +1141,7 @@ reason-growth-new_pseudobulbs = nowe pseudobulwy
 reason-growth-flowering = pęd lub kwiaty
 reason-growth-slow = powolny wzrost
 reason-growth-seedling = siewka
-reason-season-winter = zima, połowa
+reason-season-winter = zimą połowa
 reason-season-spring = wiosna
 reason-season-summer = lato
 reason-season-autumn = jesień
@@ -1742,7 +1742,7 @@ picture-card-amount = { $amount } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
 }
-picture-card-of = nawozu { $product } na { $volume }
+picture-card-of = na { $volume }: { $product }
 picture-card-heading = { $part ->
     [measure] Odmierz
     [why] Skąd to
