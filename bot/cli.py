@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import os
 import sys
 from collections.abc import Iterator
 from datetime import date, datetime
@@ -127,15 +128,24 @@ def chat_command(
     """Talk in the terminal; `quit` or Ctrl-D ends it."""
     from bot.remembering import Desk, running
 
-    desk = Desk(person="me", language=lang, today=today, south=south)
+    machine = _machine_language()
+    desk = Desk("me", language=lang, today=today, south=south, machine_language=machine)
     running(desk, database, demo=demo, talk=_chat)
 
 
 async def _chat(desk: Desk) -> int:
     from bot.channels.terminal import chat
 
-    await chat(desk.language, desk.answered, data_folder() / "chat-history")
+    language = desk.language or desk.machine_language
+    await chat(language, desk.answered, data_folder() / "chat-history")
     return 0
+
+
+def _machine_language() -> str | None:
+    """The language that the terminal is set to, where we have it."""
+    told = next((v for n in ("LC_ALL", "LC_MESSAGES", "LANG") if (v := os.environ.get(n))), "")
+    code = told.partition("_")[0].partition(".")[0].lower()
+    return code if code in languages() else None
 
 
 @cli.command("say")

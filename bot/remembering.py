@@ -29,13 +29,17 @@ DEMO_LATER = timedelta(days=7)
 
 @dataclass(slots=True)
 class Desk:
-    """One person at the command line, with what holds for all they say."""
+    """One person at the command line, with what holds for all they say.
+
+    `machine_language`: of their terminal, for where they have said nothing yet.
+    """
 
     person: str
     group: str | None = None
     language: str | None = None
     today: date | None = None
     south: bool = False
+    machine_language: str | None = None
     conversation: Conversation | None = None
 
     def incoming(self, text: str) -> Incoming:
@@ -53,6 +57,7 @@ class Desk:
             south=self.south,
             open_file=open_file,
             pulls=True,
+            phone_language=self.machine_language,
         )
 
     async def answered(self, text: str) -> Answer:

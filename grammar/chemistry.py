@@ -8,9 +8,10 @@ from grammar.order import Order, Target
 
 def salts(facts: Facts) -> Order | None:
     """How salty pots are, and how to flush them: 'how salty is Ruby', 'how do I flush Ruby'."""
-    if facts.rest.analysis or facts.asks_dose or not facts.has("salts", "how_flush"):
-        return None
     target = facts.target
+    of_pots = facts.has("salts", "how_flush") or (facts.starts("salts_of") and target.named)
+    if facts.rest.analysis or facts.asks_dose or not of_pots:
+        return None
     return Order("salts", target=Target(everything=True) if target.empty else target)
 
 

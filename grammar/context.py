@@ -116,10 +116,30 @@ def _named(tokens: Tokens, index: int) -> tuple[Token | None, int]:
             elemental = elemental or (nutrient != "N" and bare)
         else:
             end = number + 1 + (_type(tokens, number + 1) == "PERCENT")
+        end = _behind_forms(tokens, end)
         at = _skip(tokens, end, ("MINUS", "PLUS", "AND", "FILLER", "ARTICLE"))
     type_ = "OPEN_ANALYSIS" if elemental else "ANALYSIS"
     value = " ".join(found[nutrient] for nutrient in "NPK")
     return _join(tokens[index:end], type_, value), end - index
+
+
+def _behind_forms(tokens: Tokens, index: int) -> int:
+    """Where the forms of nitrogen end that a label lists: 'davon Nitratstickstoff 3 %, ...'."""
+    end = index
+    while True:
+        at = _skip(tokens, end, ("SHARE", "FILLER", "AND", "PLUS"))
+        named = at + 2 if _type(tokens, at + 1) == "PERCENT" else at
+        number = at + 1
+        if _type(tokens, named) == "ELEMENT" and named > at:
+            number = at
+        elif _type(tokens, at) == "ELEMENT":
+            named = at
+        else:
+            return end
+        if tokens[named].value != "N_form" or _type(tokens, number) != "NUMBER":
+            return end
+        end = max(named, number) + 1
+        end += _type(tokens, end) == "PERCENT"
 
 
 def _nutrient(tokens: Tokens, index: int) -> str | None:
@@ -137,8 +157,11 @@ def _behind_name(
     """Where what follows a nutrient stands: 'phosphorus pentoxide (P2O5)' is one name."""
     nutrient = _nutrient(tokens, index)
     at = index + 1
-    while nutrient is not None and _nutrient(tokens, at) == nutrient:
-        at += 1
+    while nutrient is not None:
+        behind = at + (_type(tokens, at) in ("FORM", "FILLER"))  # 'fosforu rozpuszczalny (P2O5)'
+        if _nutrient(tokens, behind) != nutrient:
+            break
+        at = behind + 1
     return _skip(tokens, at, small)
 
 
@@ -269,9 +292,11 @@ _STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER"})
 
 def _range_from_one(tokens: Tokens, index: int) -> int:
     """'ein oder zwei Liter', 'ein, zwei Liter', 'halber bis ein Liter': an article that counts."""
-    link = _type(tokens, index + 1) in _LINKS
+    between = _type(tokens, index - 1) == "BETWEEN" and _type(tokens, index + 1) == "AND"
+    link = between or _type(tokens, index + 1) in _LINKS
     number = index + 1 + link
-    if (tokens[index].type, tokens[index].value) == ("ARTICLE", "one"):
+    one_or_a = tokens[index].value == "one" or between  # 'zwischen einem und zwei Litern'
+    if tokens[index].type == "ARTICLE" and one_or_a:
         counted = _type(tokens, number) == "NUMBER" and _type(tokens, number + 1) in UNITS
         listed = counted and tokens[number].raws[0].kind == "word"
         return number + 2 - index if counted and (link or listed) else 0
@@ -298,6 +323,8 @@ def _range_size(tokens: Tokens, index: int) -> int:
     between = index > 0 and _type(tokens, index - 1) == "BETWEEN"
     if _type(tokens, at) not in _LINKS and not (between and _type(tokens, at) == "AND"):
         return 0
+    if _type(tokens, at) == "TO" and tokens[at].after_break and not between:
+        return 0  # 'etykieta 20 ml na 5 l) do 9-litrowej konewki'
     at = _skip(tokens, at + 1, ("ARTICLE",))
     same = {"NUMBER": ("NUMBER", "FRACTION"), "MONTH": ("MONTH",)}.get(first, tuple(_STRENGTHS))
     if first == "FRACTION" and first_unit:
@@ -633,7 +660,8 @@ def _full(tokens: Tokens) -> Tokens:
     out = list(tokens)
     for index, token in enumerate(out):
         ends = index + 1 >= len(out) or out[index + 1].after_break
-        if token.type == "FULL" and token.after_break and ends:
+        parted = token.after_break or _type(out, index - 1) in ("FORM", "ANALYSIS")
+        if token.type == "FULL" and parted and ends:
             out[index] = token._replace(type="LEVEL", value="1")
     return out
 
@@ -671,6 +699,41 @@ def _dilutions(tokens: Tokens) -> Tokens:
     return out
 
 
+#: A label of the EU names secondary nutrients before its numbers and means their oxides.
+_DECLARED = {"Mg": "MgO", "Ca": "CaO", "S": "SO3", "Na": "Na2O"}
+
+
+def _declared(tokens: Tokens) -> Tokens:
+    """'NPK (Mg) 8+8+6(+2)': names of nutrients in front, their numbers behind."""
+    return rewrite(tokens, _declared_at)
+
+
+def _declared_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    if tokens[index].type != "NPK":
+        return None
+    names: Tokens = []
+    at = index + 1
+    while (at := _skip(tokens, at, ("PLUS", "AND"))) < len(tokens):
+        if tokens[at].type not in ("ELEMENT", "OXIDE"):
+            break
+        names.append(tokens[at])
+        at += 1
+    at = _skip(tokens, at, ("FILLER",))
+    if not names or _type(tokens, at) != "ANALYSIS":
+        return None
+    out: Tokens = [tokens[at]]
+    for name in names:
+        number = at + 2
+        if _type(tokens, at + 1) != "PLUS" or _type(tokens, number) != "NUMBER":
+            return None
+        oxide = name._replace(type="OXIDE", value=_DECLARED.get(name.value, name.value))
+        if oxide.value == name.value and name.type == "ELEMENT":
+            oxide = name
+        out += [_join([tokens[number]], "COUNTED_PERCENT", tokens[number].value), oxide]
+        at = number
+    return out, at + 1 - index
+
+
 def _extras(tokens: Tokens) -> Tokens:
     """'+ 8Ca 2Mg', '2% MgO': a label percentage before an element or oxide."""
     out: Tokens = []
@@ -681,6 +744,10 @@ def _extras(tokens: Tokens) -> Tokens:
         name = index + 1
         if _type(tokens, name) == "PERCENT":
             name += 1
+        if token.type == "OXIDE" and _type(tokens, name) == "OXIDE":
+            if tokens[name].value == token.value:  # 'tlenek magnezu (MgO) 2 %'
+                index += 1
+                continue
         behind = _named_first(tokens, index, open_list)
         if behind:
             out.append(_join([tokens[index + 1]], "COUNTED_PERCENT", tokens[index + 1].value))
@@ -711,7 +778,8 @@ def _named_first(tokens: Tokens, index: int, open_list: bool) -> int:
     """Where 'Mg 2' of a list or 'MgO 3 %' ends, 0 where the number belongs to what follows."""
     if tokens[index].type not in ("ELEMENT", "OXIDE") or _type(tokens, index + 1) != "NUMBER":
         return 0
-    if tokens[index + 1].after_break:
+    doubled = index > 0 and tokens[index - 1][:2] == tokens[index][:2]  # 'tlenek magnezu (MgO) 2 %'
+    if tokens[index + 1].after_break and not doubled:
         return 0
     if _type(tokens, index + 2) == "PERCENT":
         return index + 3
@@ -822,7 +890,7 @@ def _denied_behind(tokens: Tokens) -> Tokens:
         if at is not None:
             end = at + (2 if out[at].type == "AMOUNT" else 1)
             out[index] = out[index]._replace(type="FILLER")
-            out[at:end] = [_join(out[at:end], "NEGATED", out[at].type)]
+            out[at:end] = [_join(out[at:end], "NEGATED", out[end - 1].type)]
     return out
 
 
@@ -856,7 +924,7 @@ def _negation_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     if _type(tokens, at) not in _SLOTS or tokens[at].after_break:
         return None
     end = at + (2 if tokens[at].type == "AMOUNT" else 1)
-    return [_join(tokens[index:end], "NEGATED", tokens[at].type)], end - index
+    return [_join(tokens[index:end], "NEGATED", tokens[end - 1].type)], end - index
 
 
 def _negated(tokens: Tokens, index: int) -> int:
@@ -887,7 +955,28 @@ def _homographs(tokens: Tokens) -> Tokens:
             out[index] = token._replace(type="MONTH" if _is_dated(out, index) else "FILLER")
         elif token.type == "LEVEL" and _is_rate(out, index + 1):
             out[index] = token._replace(type="LABEL")  # 'label dose 5 ml per 2 l'
+        elif (token.type, token.value) == ("IN", "article"):  # 'an Liter' on the Danube
+            one = following == "VOLUME_UNIT" and not out[index + 1].after_break
+            out[index] = token._replace(type="ARTICLE" if one else "IN", value="in")
+        elif token.type == "BARE_DEGREE":
+            hard = _hardness_near(out, index)
+            if hard is not None:
+                out[hard] = out[hard]._replace(value=token.value)
+            out[index] = token._replace(type="FILLER", value="filler")
     return out
+
+
+def _hardness_near(tokens: Tokens, index: int) -> int | None:
+    """The word for hardness that a bare degree belongs to: 'Härte 14 Grad', '14 Grad Härte'."""
+    if _type(tokens, index - 1) != "NUMBER" or tokens[index].after_break:
+        return None
+    behind = _skip(tokens, index + 1, ("FILLER", "ARTICLE"))
+    if _type(tokens, behind) == "HARDNESS" and not tokens[behind].after_break:
+        return behind
+    before = index - 2
+    while _type(tokens, before) in ("FILLER", "OF", "ARTICLE", "IN") and index - before < 5:
+        before -= 1
+    return before if _type(tokens, before) == "HARDNESS" else None
 
 
 def _is_dated(tokens: Tokens, index: int) -> bool:
@@ -1083,7 +1172,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (_countries, "COUNTRY"),
         (_signs, "MINUS"),
         (_analyses, "NUMBER"),
-        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH"),
+        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
         (doubts.containers, "CONTAINER"),
@@ -1103,6 +1192,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (_full, "FULL"),
         (_fractions, "FRACTION MULTIPLE PERCENT MULTIPLIER"),
         (_dilutions, "RATIO"),
+        (_declared, "NPK"),
         (_extras, "ELEMENT OXIDE PLUS UNKNOWN MASS_UNIT"),
         (_loose, "LOOSE_MEASURE UNKNOWN"),
         (_rhythms, "EVERY"),

@@ -324,6 +324,16 @@ def _is_portion(tokens: Tokens, index: int) -> bool:
     return not (rate and type_at(tokens, behind + 1) in QUANTITY_UNITS)
 
 
+def _filled_to(tokens: Tokens, index: int) -> int:
+    """Where 'konewka 10 l, ale tylko do połowy' ends: so big a can, and not all of it."""
+    if [type_at(tokens, index + i) for i in range(3)] != ["CONTAINER", "NUMBER", "VOLUME_UNIT"]:
+        return 0
+    part = skip(tokens, index + 3, ("FILLER", "INTO"))
+    to = type_at(tokens, part - 1) == "INTO" and type_at(tokens, part) == "FRACTION"
+    ends = part + 1 >= len(tokens) or tokens[part + 1].after_break
+    return part + 1 - index if to and ends else 0
+
+
 def others(tokens: Tokens) -> Tokens:
     """A bulb in a lamp, a rhythm of flushing, a person called Vanda."""
     out: Tokens = []
@@ -368,6 +378,9 @@ def _container_size(tokens: Tokens, index: int) -> int:
         near = next((i for i in range(index + 1, near) if tokens[i].after_break), near)
         full = ends and type_at(tokens, near - 1) == "MULTIPLE"
         return near - index if full and type_at(tokens, index) == "CONTAINER" else 0
+    filled = _filled_to(tokens, index)
+    if filled:
+        return filled
     kind, other = type_at(tokens, index), type_at(tokens, near)
     if kind == "FRACTION" and other == "CONTAINER":
         return near + 1 - index

@@ -103,8 +103,15 @@ class Facts:
     @cached_property
     def question(self) -> bool:
         """Whether it asks for something."""
-        worded = self.has("dose_word") and not self.has("fed", "flush", "gave", "clear")
+        told = self.has("fed", "flush", "gave", "clear") or self.been
+        worded = self.has("dose_word") and not told
         return "?" in self.folded.text or self.has("dose") or worded
+
+    @property
+    def been(self) -> bool:
+        """Whether a day was said that has been: 'gestern'."""
+        day = self.when[0]
+        return day is not None and day.kind == "day" and day.value > 0
 
     def is_and(self, index: int) -> bool:
         """Whether this word is 'and'."""

@@ -12,6 +12,7 @@ from grammar.numerals import fraction_value
 from grammar.parser import Parsed
 from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
 from grammar.scan import AMBIGUOUS, Folded, Token
+from grammar.tokens import UNITS
 from grammar.units import COUNTRYLESS, to_canonical
 
 _Parts = list[tuple[str, list[Token]]]
@@ -108,12 +109,14 @@ def interpret(tree: Parsed, folded: Folded, language: str, measure: str) -> Read
     notes = _Notes(folded, measure)
     parts = [(str(n.data), _leaves(n)) for n in tree.children if isinstance(n, Tree)]
     for index, (name, tokens) in enumerate(parts):
-        if name in _READERS:
+        if name in _READERS and not (name == "unclear" and _is_aimed(parts, index)):
             _READERS[name](notes, tokens)
             if name == "strength" and len(tokens) == 2 and _shares_word(parts, index):
                 notes.read_as.append(ReadAs(notes.written(tokens), "strength"))
         elif name == "conductivity":
             _conductivity(notes, tokens, parts, index)
+        elif name == "unclear":
+            _aimed_at(notes, tokens, parts, index)
     return _reading(notes, language)
 
 
@@ -246,7 +249,8 @@ def _hardness(notes: _Notes, tokens: list[Token], slot: str = "hardness") -> Non
         return
     unit = tokens[1]
     if tokens[0].type == "NUMBER":
-        if unit.raws[0].text not in ("gh", "kh"):  # these two count in German degrees
+        # these two count in German degrees, and so do degrees where German is spoken
+        if unit.raws[0].text not in ("gh", "kh") and unit.value != "german_degree":
             notes.conflicts.append(Conflict("hardness_unit", "water", (notes.written(tokens),)))
             return
         notes.read_as.append(ReadAs(notes.written(tokens), f"{value:g} °dH"))
@@ -283,11 +287,36 @@ def _conductivity(notes: _Notes, tokens: list[Token], parts: _Parts, index: int)
     notes.say(slot, ec_ms_cm, tokens)
 
 
+def _is_aimed(parts: _Parts, index: int) -> bool:
+    """Whether a bare number is the EC to reach from the one before: 'tap EC 0.4, get to 0.9'."""
+    if index < 2 or len(parts[index][1]) != 1 or parts[index][1][0].type != "NUMBER":
+        return False
+    return parts[index - 1][1][0].type == "AIM" and parts[index - 2][0] == "conductivity"
+
+
+def _aimed_at(notes: _Notes, tokens: list[Token], parts: _Parts, index: int) -> None:
+    """Read such a number in the unit of the EC before it, and show that it was."""
+    if not _is_aimed(parts, index):
+        return
+    slot = "target_ec_ms_cm"
+    value = notes.number(tokens[0], slot)
+    if value is None:
+        return
+    unit = next((t.value for t in parts[index - 2][1] if t.type == "EC_UNIT"), "ms_cm")
+    ec_ms_cm = to_canonical(value, unit)
+    if ec_ms_cm > _EC_PLAUSIBLE_MS_CM:
+        notes.conflicts.append(Conflict("ec_unit", slot, (notes.written(tokens),)))
+        return
+    notes.read_as.append(ReadAs(notes.written(tokens), f"EC {ec_ms_cm:g} mS/cm"))
+    notes.say(slot, ec_ms_cm, tokens)
+
+
 def _beside_water(parts: _Parts, index: int) -> bool:
     def kinds(at: int) -> set[str]:
         return {t.type for t in parts[at][1]} if 0 <= at < len(parts) else set()
 
-    if "AIM" in kinds(index - 1) or "AIM" in kinds(index + 1):
+    own_figure = "EC" in kinds(index + 2) or kinds(index + 2) & {"EC_UNIT", "NUMBER"}
+    if "AIM" in kinds(index - 1) or ("AIM" in kinds(index + 1) and not own_figure):
         return False
     if any((t.type, t.value) == ("EC", "aim") for t in parts[index][1]):
         return False  # 'feed EC', 'final EC'
@@ -328,10 +357,9 @@ _RANGE_SLOTS = {
     "HARDNESS_UNIT": "water", "MASS_UNIT": "label_rate", "SPOON": "label_rate",
     "NUMBER": "number",
 }  # fmt: skip
-_NEGATED_SLOTS = {
-    "FRACTION": "strength", "LEVEL": "strength", "MULTIPLE": "strength", "MULTIPLIER": "strength",
-    "VAGUE": "strength", "AMOUNT": "number", "GENUS": "genera", "OTHER_WATER": "water",
-    "EXACT": "exact",
+_NEGATED_SLOTS = dict.fromkeys(UNITS, "number") | {
+    "VOLUME_UNIT": "volume_l", "FRACTION": "strength", "LEVEL": "strength", "MULTIPLE": "strength", "MULTIPLIER": "strength",
+    "VAGUE": "strength", "GENUS": "genera", "OTHER_WATER": "water", "EXACT": "exact",
 }  # fmt: skip
 
 

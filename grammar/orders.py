@@ -387,10 +387,15 @@ def _given(facts: Facts) -> str | None:
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
-    if facts.has("fed") or gave_feed:
+    if facts.has("fed") or gave_feed or _day_of_a_feed(facts):
         return "fed"
     pure = facts.rest.water is not None and not facts.asks_dose
     return "clear" if facts.has("gave") and pure else None
+
+
+def _day_of_a_feed(facts: Facts) -> bool:
+    """'gestern 2 l blaue Dose an Ruby': a day that has been, a feed and its plants tell enough."""
+    return bool(facts.been and facts.products and facts.target.named and not facts.has("dose"))
 
 
 def _runoff(facts: Facts) -> Order | None:

@@ -13,6 +13,8 @@ from grammar.tokens import UNITS
 _AFTERNOON = range(1, 6)
 #: What a name of a part of the day makes of an hour: from here on it is the second half.
 _LATE_PARTS = frozenset({"afternoon", "evening"})
+#: Up to this hour a night is that after midnight.
+_NIGHT_ENDS = 7
 _CLOCK = re.compile(r"([01]?\d|2[0-4])\s?[:.]\s?([0-5]\d)")
 
 
@@ -184,6 +186,8 @@ def hour_of(found: Found) -> tuple[tuple[int, int] | None, bool]:
     if found.clock is None:
         return None, False
     hour, minute = found.clock
+    if found.part == "night" and hour <= 12:  # 'um 2 Uhr nachts', 'um 11 Uhr nachts'
+        return ((hour % 12 + 12 * (hour % 12 > _NIGHT_ENDS)), minute), False
     late = found.half == "pm" or (found.half != "am" and found.part in _LATE_PARTS)
     if found.half == "am" or (found.half == "" and found.part == "morning"):
         return (hour % 12, minute), False

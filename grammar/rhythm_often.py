@@ -146,6 +146,10 @@ def read_often(walk: Walk, index: int, found: Found) -> int:
     elif value == "halfmonthly":
         found.often(1, "month")
         found.month_days = found.month_days or [1, 15]
+    elif value.startswith("monthday "):  # 'Monatsende', 'jedes Monatsende'
+        found.month_days = [int(value.split()[1])]
+        if value.endswith(" every"):
+            found.often(1, "month")
     elif value.startswith("doubt "):
         found.doubt = found.doubt or value.split()[1]
     elif value == "vague":

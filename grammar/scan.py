@@ -176,7 +176,8 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
                 entry, size = first, 1  # 'an den Phals'
         if raw.text in _SYMBOLS and size <= 1:
             symbol = folded.written(raw.start, raw.end)
-            if symbol in _SYMBOLS[raw.text]:
+            shouted = len(symbol) > 1 and symbol.isupper() and entry is not None  # '1 ML NA LITR'
+            if symbol in _SYMBOLS[raw.text] and not shouted:
                 entry, size = Entry("ELEMENT", symbol.capitalize()), 1
         if entry is not None and entry.type == "ABBREVIATION":
             genus = _abbreviates(raws, index, folded)

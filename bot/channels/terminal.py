@@ -16,7 +16,6 @@ from bot.conversation.turn import Opened
 from bot.conversation.wording import Wording, wording
 
 _ENDS = frozenset({"quit", "exit", "bye", "q"})
-_EXAMPLE = "5 litres, 20-20-20 powder, sphagnum, winter, quarter strength"
 #: A file is read up to here [bytes].
 _LARGEST_FILE = 50_000_000
 _MOST_FILES = 20
@@ -43,7 +42,11 @@ async def chat(language: str | None, answered: Answering, history: Path) -> None
         warm_up(Setting(today=date.today(), language=language))
         click.echo(greeting(words))
     offered: list[str] = []
-    async for line in _prompted(history) if interactive else _piped():
+
+    def hint_of_language() -> str:
+        return words.say("help-example-first")
+
+    async for line in _prompted(history, hint_of_language) if interactive else _piped():
         typed = line.strip()
         if typed.lower() in _ENDS:
             break
@@ -138,7 +141,7 @@ async def _piped() -> AsyncIterator[str]:
         yield line.rstrip("\n")
 
 
-async def _prompted(history: Path) -> AsyncIterator[str]:
+async def _prompted(history: Path, example: Callable[[], str]) -> AsyncIterator[str]:
     from prompt_toolkit import PromptSession
     from prompt_toolkit.auto_suggest import AutoSuggestFromHistory
     from prompt_toolkit.history import FileHistory
@@ -146,7 +149,7 @@ async def _prompted(history: Path) -> AsyncIterator[str]:
     session: PromptSession[str] = PromptSession(
         history=FileHistory(str(history)),
         auto_suggest=AutoSuggestFromHistory(),
-        placeholder=_EXAMPLE,
+        placeholder=example,
     )
     while True:
         try:
