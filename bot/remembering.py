@@ -20,6 +20,7 @@ from bot.conversation.turn import Incoming
 from bot.records import Records, open_records, owners, transfer
 from bot.records.errors import DatabaseBusy, DatabaseProblem
 from bot.settings import default_database, demo_file
+from bot.unusable import unusable
 
 log = logging.getLogger("sinkside")
 _CHANNEL = "terminal"
@@ -101,10 +102,7 @@ def _run(desk: Desk, url: str, demo: Path | None, talk: Callable[[Desk], Awaitab
     try:
         return asyncio.run(_served(desk, url, demo, talk))
     except DatabaseProblem as problem:
-        raise click.UsageError(
-            f"the records at this --database cannot be used ({type(problem).__name__}: {problem}); "
-            "send another URL, like sqlite:///sinkside.db"
-        ) from problem
+        raise unusable(problem) from problem
 
 
 async def _served(

@@ -28,6 +28,7 @@ from bot.operating.postbox import WatchedPostbox
 from bot.records import Records, open_records, pings
 from bot.records.errors import DatabaseProblem
 from bot.settings import Messenger, default_database
+from bot.unusable import unusable
 
 if TYPE_CHECKING:
     from bot.operating.metrics import Metrics
@@ -72,9 +73,7 @@ def serve(database: str | None, *, receives: bool = True) -> None:
     except NoToken as error:
         raise click.UsageError(f"{error}; {NO_TOKEN}") from error
     except DatabaseProblem as problem:
-        raise click.UsageError(
-            f"the records at this --database cannot be used ({type(problem).__name__}: {problem})"
-        ) from problem
+        raise unusable(problem) from problem
     except click.ClickException:
         raise
     except Exception:  # told as every fault is, without what it may quote

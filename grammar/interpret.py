@@ -358,8 +358,9 @@ _RANGE_SLOTS = {
     "NUMBER": "number",
 }  # fmt: skip
 _NEGATED_SLOTS = dict.fromkeys(UNITS, "number") | {
-    "VOLUME_UNIT": "volume_l", "FRACTION": "strength", "LEVEL": "strength", "MULTIPLE": "strength", "MULTIPLIER": "strength",
-    "VAGUE": "strength", "GENUS": "genera", "OTHER_WATER": "water", "EXACT": "exact",
+    "VOLUME_UNIT": "volume_l", "FRACTION": "strength", "LEVEL": "strength",
+    "MULTIPLE": "strength", "MULTIPLIER": "strength", "VAGUE": "strength", "GENUS": "genera",
+    "OTHER_WATER": "water", "EXACT": "exact",
 }  # fmt: skip
 
 

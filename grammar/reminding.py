@@ -28,7 +28,7 @@ _NAMED = ("remind", "reminders", "reminder")
 _STRETCHES = {
     "reminder_skip_week": "week", "reminder_skip_month": "month", "reminder_skip_day": "day",
 }  # fmt: skip
-_ENDING = ("reminder_stop", "reminder_skip", "reminder_pause", "reminder_resume", "skip")
+_ENDING = ("stop", "reminder_off", "reminder_stop", "reminder_skip", "reminder_pause", "reminder_resume", "skip")
 #: What is none of a reminder though it names a day and something to do.
 _SOMETHING_ELSE = (
     "fed", "gave", "clear", "history", "plan", "make_it", "dose", "choose", "add", "have", "may",
@@ -249,7 +249,8 @@ def stop(facts: Facts) -> Order | None:
     named = facts.has(*_NAMED)
     off = facts.has("reminder_off", "stop", "no", "lose") and named
     task = facts.starts("stop") and bool(facts.tasks)
-    counted = facts.starts("stop") and [r.kind for r in facts.raws] == ["word", "number"]
+    ending = facts.starts("stop", "reminder_off")
+    counted = ending and [r.kind for r in facts.raws] == ["word", "number"]
     if not (ends or off or task or counted) or facts.asks_dose:
         return None
     if not ends and facts.has("remind") and not facts.starts("reminder_off", "stop", "no", "lose"):
@@ -398,7 +399,7 @@ def _numbers(facts: Facts, index: int) -> bool:
     while index > 0:
         index -= 1
         raw = facts.raws[index]
-        if facts.words.cue_at(index) in (*_NAMED, "stop", "step", "move", "postpone", *_ENDING):
+        if facts.words.cue_at(index) in (*_NAMED, "step", "move", "postpone", *_ENDING):
             return True
         if not (raw.kind == "number" or facts.is_and(index)):
             return False

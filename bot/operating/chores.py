@@ -11,7 +11,14 @@ import click
 
 from bot.records import backup, copying, doctor
 from bot.records.doctor import Finding, Report
-from bot.records.errors import DatabaseProblem, NewerDatabase
+from bot.records.errors import (
+    CutOff,
+    DatabaseProblem,
+    EmptyFile,
+    ForeignDatabase,
+    NewerDatabase,
+)
+from bot.unusable import unusable
 
 Say = Callable[[str], None]
 
@@ -35,6 +42,8 @@ def back_up(url: str, target: Path, *, replace: bool, say: Say = click.echo) -> 
         raise click.ClickException(
             f"no backup was made: {error}; send `sinkside doctor` to look the records over"
         ) from None
+    except CutOff as error:
+        raise unusable(error, "no backup was made: the records") from None
     except DatabaseProblem as error:
         raise click.UsageError(f"no backup was made: {error}") from error
     rows = sum(made.rows.values())
@@ -73,6 +82,8 @@ def move(source: str, target: str, *, say: Say = click.echo) -> None:
         raise click.ClickException(
             f"what came back from TO is not what was sent ({error}); nothing was kept, TO is empty"
         ) from None
+    except (NewerDatabase, EmptyFile, CutOff) as error:
+        raise unusable(error, "nothing was copied: the records of FROM or TO") from None
     except DatabaseProblem as error:
         raise click.UsageError(
             f"nothing was copied ({type(error).__name__}: {error}); send two databases that "
@@ -90,11 +101,8 @@ def look_over(url: str, *, say: Say = click.echo) -> bool:
     """Look a database over and say what is wrong; returns whether nothing is."""
     try:
         report = asyncio.run(doctor.examine(url))
-    except NewerDatabase as error:
-        raise click.UsageError(
-            f"the records have version {error.found}, this program knows up to {error.known}: "
-            "install a newer one"
-        ) from None
+    except (NewerDatabase, ForeignDatabase, CutOff) as error:
+        raise unusable(error) from None
     except DatabaseProblem as error:
         raise click.UsageError(
             f"the records cannot be looked over ({type(error).__name__}: {error}); "
@@ -130,6 +138,7 @@ _SAID: dict[str, str] = {
     "older": "the records have version {detail} of an older program; the next start upgrades "
     "them, and they can be looked over then",
     "no-table": "the table {table} is missing: go back to a backup",
+    "no-column": "the table {table} lacks its column {detail}: go back to a backup",
     "ownerless": "{table}: the owner of {rows} rows is missing",
     "points-nowhere": "{table}: {rows} rows point to a row that is missing ({detail})",
     "no-utterance": "{table}: {rows} entries belong to an utterance that is missing",

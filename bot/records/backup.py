@@ -15,7 +15,14 @@ from pathlib import Path
 from urllib.parse import quote
 
 from .engines import BUSY_TIMEOUT_MS, file_of, is_sqlite, parse
-from .errors import DatabaseBusy, DatabaseProblem, DatabaseUnreachable, ForeignDatabase
+from .errors import (
+    CutOff,
+    DatabaseBusy,
+    DatabaseProblem,
+    DatabaseUnreachable,
+    ForeignDatabase,
+)
+from .files import name_new, settle
 from .schema import VERSION_TABLE
 
 #: What a SQLite file has beside it while it is in use.
@@ -83,7 +90,7 @@ def back_up(url: str, target: Path, *, replace: bool = False) -> Copy:
     try:
         rows = _copied(source, part)
         _look_over(part, rows)
-        _settle(part)
+        settle(part)
         _name(part, target, replace)
     except sqlite3.Error as error:
         raise _problem(error) from error
@@ -154,30 +161,21 @@ def _look_over(part: Path, rows: dict[str, int]) -> None:
             raise BrokenCopy("the copy lacks rows")
 
 
-def _settle(part: Path) -> None:
-    """Bring the copy to the disk."""
-    handle = os.open(part, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
-
-
 def _name(part: Path, target: Path, replace: bool) -> None:
     if not replace:
         try:
-            os.link(part, target)  # unlike a renaming, it never replaces what came meanwhile
+            name_new(part, target)
         except FileExistsError as error:
             raise InTheWay("there is a file of this name") from error
-        except OSError:  # no links on this file system
-            os.replace(part, target)
-    else:
-        os.replace(part, target)
+        return
+    os.replace(part, target)
     with suppress(OSError):
-        _settle(target.parent)
+        settle(target.parent)
 
 
 def _problem(error: sqlite3.Error) -> DatabaseProblem:
+    if getattr(error, "sqlite_errorcode", 0) == sqlite3.SQLITE_READONLY_ROLLBACK:
+        return CutOff()
     code = getattr(error, "sqlite_errorcode", 0) & 0xFF
     if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
         return DatabaseBusy("another program keeps the database file from us")

@@ -134,6 +134,8 @@ async def copy_records(
         raise SameDatabase("both are the same database")
     with _told_in_our_words(), _connecting():
         await _check_source(a)
+        for url in (a, b):  # before either is upgraded
+            await schema.check(url)
         await schema.bring_up(a)
         await schema.bring_up(b)
         from_engines, to_engines = make_engines(a), make_engines(b)

@@ -19,6 +19,7 @@ from sqlalchemy.orm import Session
 from .engines import Engines, make_engines, parse
 from .errors import (
     CannotWrite,
+    CutOff,
     DatabaseBusy,
     DatabaseProblem,
     DatabaseUnreachable,
@@ -232,6 +233,8 @@ def _told_in_our_words() -> Iterator[None]:
 
 def _problem(error: DBAPIError) -> DatabaseProblem | None:
     message = str(error.orig)
+    if getattr(error.orig, "sqlite_errorcode", 0) == sqlite3.SQLITE_READONLY_ROLLBACK:
+        return CutOff()
     sqlite_code = getattr(error.orig, "sqlite_errorcode", 0) & 0xFF
     if sqlite_code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
         return DatabaseBusy("another program keeps the database file from us")

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Any, cast
 
 from sqlalchemy import (
+    Connection,
     ForeignKeyConstraint,
     Select,
     Table,
@@ -30,7 +31,7 @@ from . import schema
 from .copying import counted_keys, dialect_of, last_given
 from .database import _connecting, _told_in_our_words
 from .engines import file_of, is_sqlite, make_onlooker, parse
-from .errors import DatabaseUnreachable, ForeignDatabase, NewerDatabase
+from .errors import DatabaseUnreachable, ForeignDatabase
 from .kinds import LAST_DONE, PingState, ReminderState
 from .models import Base, Chat, Event, Inbox, Outbox, Owner, Ping, Plant, Reminder
 
@@ -109,9 +110,9 @@ async def _examined(session: AsyncSession) -> Report:
     if any(f.code == "damaged" for f in findings):
         return Report(len(present), 0, findings)  # further queries would stumble over it
     version = await session.scalar(text(f"SELECT version_num FROM {schema.VERSION_TABLE}"))
-    if version != schema.HEAD:
-        if str(version) > schema.HEAD:
-            raise NewerDatabase(str(version), schema.HEAD)
+    if version is None:
+        raise ForeignDatabase("there are no records of ours in it")
+    if schema.known(str(version)) != schema.HEAD:
         # The checks know the tables as they are now.
         findings.append(Finding("older", detail=str(version), harmless=True))
         return Report(len(present), 0, findings)
@@ -119,6 +120,8 @@ async def _examined(session: AsyncSession) -> Report:
     missing = [table.name for table in tables if table.name not in present]
     if missing:
         return Report(len(present), 0, [*findings, *(Finding("no-table", n) for n in missing)])
+    if lacking := await connection.run_sync(_lacking):
+        return Report(len(present), 0, [*findings, *lacking])
     for finding, query in _checks(time.time_ns() // 1_000_000):
         if rows := await session.scalar(query):
             findings.append(Finding(finding.code, finding.table, rows, finding.detail,
@@ -126,6 +129,17 @@ async def _examined(session: AsyncSession) -> Report:
     findings += [f async for f in _counters(session)]
     owners = await session.scalar(_count(_table(Owner)))
     return Report(len(tables), owners or 0, findings)
+
+
+def _lacking(connection: Connection) -> list[Finding]:
+    """Columns that our tables should have; no query of ours would get by without them."""
+    there = inspect(connection)
+    return [
+        Finding("no-column", table.name, detail=column.name)
+        for table in Base.metadata.sorted_tables
+        for column in table.columns
+        if column.name not in {found["name"] for found in there.get_columns(table.name)}
+    ]
 
 
 # --- what the database knows of itself ----------------------------------------------------------

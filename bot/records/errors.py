@@ -153,6 +153,17 @@ class ForeignDatabase(DatabaseProblem):
     """The database holds something that is not ours; it was not touched."""
 
 
+class EmptyFile(ForeignDatabase):
+    """The file of the database has nothing in it, not even tables: it was cut short, or made so."""
+
+
+class CutOff(DatabaseProblem):
+    """A write was cut off in the middle; the next program that may write takes it back."""
+
+    def __init__(self) -> None:
+        super().__init__("a write was cut off, and what it left has to be taken back first")
+
+
 class NewerDatabase(DatabaseProblem):
     """The database was written by a newer version of the program; it was not touched."""
 

@@ -1,28 +1,37 @@
 """The version of a database, and how it is brought up to ours.
 
 A database that is newer than the program, or not ours at all, is looked at through a
-connection that cannot write, and left as it is.
+connection that cannot write, and left as it is. A SQLite file gets its name only once all its
+tables are in it: an empty file is never one that we began, and is refused rather than filled.
 """
 
 from __future__ import annotations
 
 import asyncio
 import os
+import secrets
 import sqlite3
-from contextlib import closing
+from contextlib import closing, suppress
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sqlalchemy import URL, Connection, inspect, text
 
 from .engines import file_of, is_sqlite, make_migrator, make_onlooker
-from .errors import DatabaseBusy, DatabaseUnreachable, ForeignDatabase, NewerDatabase
+from .errors import (
+    DatabaseBusy,
+    DatabaseUnreachable,
+    EmptyFile,
+    ForeignDatabase,
+    NewerDatabase,
+)
+from .files import name_new
 from .models import Base
 
 if TYPE_CHECKING:
     from alembic.config import Config
 
-HEAD = "0006"
+HEAD = "0007"
 """The version this program writes: the newest file in migrations/versions."""
 
 VERSION_TABLE = "records_version"
@@ -40,6 +49,8 @@ _ONE_AT_A_TIME = 0x5163_1D3E
 async def bring_up(url: URL) -> None:
     """Bring the database to our version; create it where there is none.
 
+    An upgrade is one transaction: a program that is killed in it leaves the old version.
+
     Parameters
     ----------
     url
@@ -51,7 +62,7 @@ async def bring_up(url: URL) -> None:
         The database is not one we can use; it was not touched.
     """
     if is_sqlite(url):
-        _make_private(file_of(url))
+        await _have_file(url)
     if await _version(url) != HEAD:
         await _migrate(url)
     if is_sqlite(url):
@@ -67,11 +78,58 @@ def config() -> Config:
     return made
 
 
-def _make_private(file: Path) -> None:
-    """Create the file if it is missing, readable by nobody else, and its folder."""
-    file.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+async def check(url: URL) -> None:
+    """Refuse a database that is newer or not ours, without a change; a new one is fine.
+
+    Raises
+    ------
+    NewerDatabase, ForeignDatabase
+        The database is not one we can use.
+    """
+    if is_sqlite(url):
+        if not file_of(url).exists():
+            return
+        _refuse_empty(file_of(url))
+    await _version(url)
+
+
+async def _have_file(url: URL) -> None:
+    file = file_of(url)
     if not file.exists():
-        os.close(os.open(file, os.O_CREAT | os.O_WRONLY, 0o600))
+        await _create(url.set(database=str(file.resolve())))
+    elif file.with_name(file.name + "-journal").exists():
+        await asyncio.to_thread(_take_back, file)
+    _refuse_empty(file)
+
+
+async def _create(url: URL) -> None:
+    """Make the file of a database, readable by nobody else, and its folder.
+
+    Several programs may do so at once: the first one's gets the name.
+    """
+    file = file_of(url)
+    file.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    part = file.with_name(f".sinkside-{os.getpid()}-{secrets.token_hex(4)}.new")
+    os.close(os.open(part, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
+    try:
+        await _migrate(url.set(database=str(part)))
+        with suppress(FileExistsError):
+            name_new(part, file)
+    finally:
+        part.unlink(missing_ok=True)
+        part.with_name(part.name + "-journal").unlink(missing_ok=True)
+
+
+def _take_back(file: Path) -> None:
+    """Let SQLite take back what a killed program left half-written; looking on cannot do it."""
+    with closing(sqlite3.connect(file)) as connection, suppress(sqlite3.Error):
+        # What else may be wrong is told by who looks at it next.
+        connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
+
+
+def _refuse_empty(file: Path) -> None:
+    if file.stat().st_size == 0:
+        raise EmptyFile("the file is empty")
 
 
 async def _version(url: URL) -> str | None:
@@ -89,7 +147,7 @@ def _version_within(connection: Connection) -> str | None:
     if VERSION_TABLE in tables:
         version = connection.scalar(text(f"SELECT version_num FROM {VERSION_TABLE}"))
         if version is not None:
-            return _known(str(version))
+            return known(str(version))
     # PostgreSQL databases are shared with others; a file with tables in it is somebody else's.
     clash = tables if connection.dialect.name == "sqlite" else tables & set(Base.metadata.tables)
     if clash - {VERSION_TABLE}:
@@ -97,7 +155,14 @@ def _version_within(connection: Connection) -> str | None:
     return None
 
 
-def _known(version: str) -> str:
+def known(version: str) -> str:
+    """Return a version that we have a migration for.
+
+    Raises
+    ------
+    NewerDatabase
+        We have none: a later program wrote it.
+    """
     if version != HEAD:
         from alembic.script import ScriptDirectory
 

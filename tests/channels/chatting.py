@@ -40,10 +40,12 @@ class Who:
 
     id: int
     name: str
+    language: str = "en"
 
     @property
     def user(self) -> dict[str, Any]:
-        return {"id": self.id, "is_bot": False, "first_name": self.name, "language_code": "en"}
+        user = {"id": self.id, "is_bot": False, "first_name": self.name}
+        return {**user, "language_code": self.language}
 
 
 MIRA, TOM, IDA = Who(11, "Mira"), Who(12, "Tom"), Who(13, "Ida")

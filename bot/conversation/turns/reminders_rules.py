@@ -18,7 +18,10 @@ from grammar import When
 
 #: When somebody is reminded who named no clock time, or only a part of the day (ours).
 USUAL = time(9)
-PARTS = {"morning": time(9), "noon": time(12), "afternoon": time(15), "evening": time(18), "night": time(21)}
+PARTS = {
+    "morning": time(9), "noon": time(12), "afternoon": time(15), "evening": time(18),
+    "night": time(21),
+}  # fmt: skip
 DAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 _FREQUENCIES = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY"}
 #: From this day of the month on, some months have no such day.
