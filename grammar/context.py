@@ -744,10 +744,9 @@ def _extras(tokens: Tokens) -> Tokens:
         name = index + 1
         if _type(tokens, name) == "PERCENT":
             name += 1
-        if token.type == "OXIDE" and _type(tokens, name) == "OXIDE":
-            if tokens[name].value == token.value:  # 'tlenek magnezu (MgO) 2 %'
-                index += 1
-                continue
+        if token.type == "OXIDE" and tokens[name : name + 1] and tokens[name][:2] == token[:2]:
+            index += 1  # 'tlenek magnezu (MgO) 2 %'
+            continue
         behind = _named_first(tokens, index, open_list)
         if behind:
             out.append(_join([tokens[index + 1]], "COUNTED_PERCENT", tokens[index + 1].value))

@@ -28,7 +28,15 @@ _NAMED = ("remind", "reminders", "reminder")
 _STRETCHES = {
     "reminder_skip_week": "week", "reminder_skip_month": "month", "reminder_skip_day": "day",
 }  # fmt: skip
-_ENDING = ("stop", "reminder_off", "reminder_stop", "reminder_skip", "reminder_pause", "reminder_resume", "skip")
+_ENDING = (
+    "stop",
+    "reminder_off",
+    "reminder_stop",
+    "reminder_skip",
+    "reminder_pause",
+    "reminder_resume",
+    "skip",
+)
 #: What is none of a reminder though it names a day and something to do.
 _SOMETHING_ELSE = (
     "fed", "gave", "clear", "history", "plan", "make_it", "dose", "choose", "add", "have", "may",
