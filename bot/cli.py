@@ -15,6 +15,7 @@ import click
 from bot.conversation.answer import Answer
 from bot.conversation.ask import FAULT, Setting, apology, ask
 from bot.conversation.wording import languages
+from bot.operating.faults import log_quietly
 from bot.settings import data_folder, default_database
 
 if TYPE_CHECKING:
@@ -236,4 +237,5 @@ def doctor_command(database: str | None) -> None:
 
 def main() -> None:
     """Entry point: 0 answered, 2 unusable arguments, 1 a fault of ours."""
+    log_quietly()
     cli()

@@ -62,7 +62,7 @@ def data_folder() -> Path:
     """The user's data folder of this program, made where it is missing."""
     base = Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local" / "share")
     folder = base / "sinkside"
-    folder.mkdir(parents=True, exist_ok=True)
+    folder.mkdir(mode=0o700, parents=True, exist_ok=True)  # nobody else's to read
     return folder
 
 

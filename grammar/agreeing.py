@@ -7,13 +7,18 @@ holds nouns that are not declined,
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import cache
+from itertools import product
 
 from grammar.folding import plain
 from grammar.lexicon import Lexicon, sections
 from grammar.marks import Mark, Words, inflected, written
 
+#: Names of towns have no more words and signs than this, and their cases no more readings.
+_MOST_PARTS = 5
+_MOST_CASES = 40
 #: The place of each gender's form among the three; the plural of things is written as the neuter.
 _FORMS = {"m": 0, "f": 1, "n": 2, "p": 2}
 
@@ -79,6 +84,23 @@ def name(text: str, language: str) -> str:
     return text
 
 
+def cases(name: str, language: str) -> tuple[str, ...]:
+    """What a town can be called that is said in another case: 'krakowie' may be krakow.
+
+    Parameters
+    ----------
+    name : in small letters without accents
+    language : in which it is said
+    """
+    endings = [e.partition("/") for e in sections(language)["meta"].get("town_case", ())]
+    parts = re.split(r"([ -])", name)
+    each = [[p[: -len(s)] + base for s, _, base in endings if p.endswith(s)] + [p] for p in parts]
+    if not name or len(parts) > _MOST_PARTS:
+        return ()
+    forms = dict.fromkeys("".join(words) for words in product(*each))
+    return tuple(f for f in forms if f != name)[:_MOST_CASES]
+
+
 def _agreed(words: Words, mark: Mark, gender: str) -> str:
     _, _, bases = mark.value.partition(" ")
     said = words.raws[mark.at].text
@@ -87,7 +109,8 @@ def _agreed(words: Words, mark: Mark, gender: str) -> str:
     forms = bases.split("/")
     if gender:
         return forms[_FORMS[gender]]
-    able = [f for f in forms if _bends(plain(f), said, words.lexicon)]
+    able = [f for f in forms if plain(f) == said]
+    able = able or [f for f in forms if _bends(plain(f), said, words.lexicon)]
     return able[0] if able else forms[0]
 
 

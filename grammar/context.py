@@ -957,6 +957,11 @@ def _homographs(tokens: Tokens) -> Tokens:
         elif (token.type, token.value) == ("IN", "article"):  # 'an Liter' on the Danube
             one = following == "VOLUME_UNIT" and not out[index + 1].after_break
             out[index] = token._replace(type="ARTICLE" if one else "IN", value="in")
+        elif token.type == "SIZE_ENDING":  # '12er', but not 'ist er'
+            glued = _type(out, index - 1) == "NUMBER" and not token.raws[0].after_space
+            ends = following == "" or out[index + 1].after_break
+            type_, value = ("LENGTH_UNIT", token.value) if glued and ends else ("FILLER", "clause")
+            out[index] = token._replace(type=type_, value=value)
         elif token.type == "BARE_DEGREE":
             hard = _hardness_near(out, index)
             if hard is not None:
@@ -1171,7 +1176,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (_countries, "COUNTRY"),
         (_signs, "MINUS"),
         (_analyses, "NUMBER"),
-        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE"),
+        (_homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE SIZE_ENDING"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
         (doubts.containers, "CONTAINER"),

@@ -306,7 +306,7 @@ def _portion_size(tokens: Tokens, index: int) -> int:
         if tokens[index + 2].after_break:
             return 0
         ends = index + 3 >= len(tokens) or tokens[index + 3].after_break
-        return 3 if ends or type_at(tokens, index + 3) in ("FOR", "TO") else 0
+        return 3 if ends or type_at(tokens, index + 3) in ("FOR", "TO", "OF") else 0
     return 0
 
 

@@ -27,7 +27,7 @@ _ALSO_READ = frozenset({
     "GROWTH", "STRENGTH", "EXACT",
 })  # fmt: skip
 #: Orders that are everyday words: they stay in the rest ('is in bloom').
-_ALSO_SAID = frozenset({"be", "takes", "them"})
+_ALSO_SAID = frozenset({"be", "takes", "them", "becomes"})
 _NAME_ENDS = frozenset({"IN", "FOR", "AND", "MEDIUM", "GENUS", "TO"})
 _ENDS_A_NAME = frozenset({
     "add", "move", "fed", "clear", "flush", "repot", "lose", "gave", "takes", "be", "default",
@@ -164,8 +164,16 @@ class Facts:
             entry = self._entry(index)
             towards = entry is not None and (entry.type == "TO" or entry.value == "onto")
             if towards or self.words.cue_at(index) == "becomes":
+                if self._names_before(renaming.end, index):
+                    return self._name_from(renaming.end, index)
                 return self._name_from(index + 1)
         return self._name_after_target(renaming)
+
+    def _names_before(self, start: int, end: int) -> bool:
+        """Whether a name stands before the plant it is for: 'llama Azul a la vanda'."""
+        named = {m.at for m in self.found if m.type == "PLANT"} | {i for i, _ in self.genus_places}
+        within = named & set(range(start, end))
+        return start < end and not within and any(i > end for i in named)
 
     def _name_after_target(self, cue: Mark) -> tuple[str, frozenset[int]]:
         """'call the vanda Blue', 'Ruby is now called Rubin', 'Ruby in Rubin umbenennen'."""
@@ -334,13 +342,23 @@ class Facts:
             indices = range(mark.at, mark.end)
             if mark.type in ("PLANT", "PRODUCT", "TRAIT", "CURRENCY"):
                 out |= set(indices)
-            elif mark.type in ("ORDER", "LABEL_PART") and _ALSO_SAID.isdisjoint(mark.value.split()):
+            elif mark.type in ("ORDER", "LABEL_PART") and not _ALSO_SAID.issuperset(
+                mark.value.split()
+            ):
                 out |= {i for i in indices if not self._also_read(i)}
         return frozenset(out)
 
     def _also_read(self, index: int) -> bool:
         entry = self._entry(index)
-        return entry is not None and entry.type in _ALSO_READ
+        return (entry is not None and entry.type in _ALSO_READ) or index in self._growing
+
+    @cached_property
+    def _growing(self) -> frozenset[int]:
+        """The words of a phrase for growth that an order has a part of: 'macht Pause'."""
+        held = {i for m in self.found if m.type == "ORDER" for i in range(m.at, m.end)}
+        starts = {raw.start: i for i, raw in enumerate(self.raws)}
+        phrases = ([starts[r.start] for r in t.raws] for t in self.tokens if t.type == "GROWTH")
+        return frozenset(i for p in phrases if not held.issuperset(p) for i in p)
 
     def read_rest(
         self, within: range | None = None, without: frozenset[int] = frozenset()

@@ -16,6 +16,10 @@ _NO_WHOLE = frozenset({
 _MEASURED = _COUNTED | {"TIME_UNIT", "TEMPERATURE_UNIT"}
 #: A half before these is a half of them.
 _HALVED = _MEASURED | {"STRENGTH", "LEVEL", "LABEL", "LOOSE_MEASURE", "CONTAINER"}
+#: Beside these a half that is of nothing may be the strength.
+_BESIDE_A_STRENGTH = frozenset({
+    "ANALYSIS", "FORM", "VOLUME_UNIT", "REGIME", "SEASON", "MONTH", "NUMBER", "PER", "MINUS",
+})  # fmt: skip
 _HALVES = frozenset({"HALF_MORE", "MEASURED_HALF"})
 _ADDS = ("AND", "more")
 #: The middle of these is a time.
@@ -200,9 +204,13 @@ def _half_before(token: Token, before: list[Token], near: Token | None) -> Token
     last = before[-1].type if before and not token.after_break else ""
     if last == "STRENGTH":
         return token._replace(type="UNKNOWN")  # 'dosis media': half, or a middling one
+    parted = near is not None and near.type == last == "PER"  # 'polvo / media / otoño'
     ends = near is None or near.type in ("FOR", "TO", "IN")  # 'un cuarto aquí, media para ...'
-    if token.value == "alone" and ends and last in ("", "TO", "PER"):
+    if token.value == "alone" and (ends or parted) and last in ("", "TO", "PER"):
         return Token("FRACTION", "1/2", token.raws)
+    beside = near is not None and near.type in _BESIDE_A_STRENGTH
+    if token.value == "alone" and (last in _BESIDE_A_STRENGTH or (not last and beside)):
+        return token._replace(type="UNKNOWN")  # 'polvo media 5 l': shown, never dropped
     return token._replace(type="FILLER")
 
 

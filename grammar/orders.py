@@ -16,7 +16,7 @@ from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
 from grammar.guiding import guiding
-from grammar.lexicon import Lexicon
+from grammar.lexicon import Lexicon, sections
 from grammar.marks import Mark, Words, marks
 from grammar.measured import figure
 from grammar.order import Names, Order
@@ -26,6 +26,8 @@ from grammar.spelling import order_slip, rhythm_slip
 
 #: More than this no single pot takes at a watering [L].
 _MOST_A_POT_L = 1.5
+#: A kind stands so near behind 'new' at the head of a message [words].
+_NEW_KIND = 2
 #: More slips than this in one message are another language.
 _MOST_SLIPS = 3
 #: What a syringe or pipette shows lies below this; more is how much it holds [L].
@@ -296,7 +298,9 @@ def _list(facts: Facts) -> Order | None:
     orchids = shown or (spoken and there)
     if not (facts.has("plants") or orchids) or facts.asks_dose:
         return None
-    if facts.has("flush", "fed", "clear", "move", "dose") or facts.rest.mentions_feeding:
+    if facts.has("flush", "fed", "clear", "dose") or facts.rest.mentions_feeding:
+        return None
+    if facts.has("move") and not (there and spoken):  # 'welche Pflanzen stehen am Fenster?'
         return None
     return Order("plants", target=facts.target)
 
@@ -382,7 +386,7 @@ def _given(facts: Facts) -> str | None:
         return "flush"
     if facts.has("give") and not facts.has("gave") and facts.rest.water is not None:
         return None
-    if facts.has("watered") and (facts.has("with_feed") or facts.products):
+    if facts.has("watered") and (facts.has("with_feed") or facts.products or facts.rest.form):
         return "fed"  # 'podlałam nawozem'
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
@@ -452,7 +456,7 @@ def _correct(facts: Facts) -> Order | None:
 def _add(facts: Facts) -> Order | None:
     got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
     more = facts.has("more") and facts.rest.count and facts.rest.genera
-    got = got or _received(facts)
+    got = got or _received(facts) or _begins_new(facts)
     new = facts.new_name[0] and facts.rest.genera and not facts.target.names
     if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or more or new):
         return None
@@ -472,6 +476,14 @@ def _received(facts: Facts) -> bool:
     described = rest.count and (rest.medium or rest.pot_cm or facts.place)
     else_said = rest.growth or rest.volume_l is not None or facts.has("fed", "flush", "repot")
     return bool(facts.has("received") and described and not else_said and _new(facts))
+
+
+def _begins_new(facts: Facts) -> bool:
+    """'neue Phal, Rinde, 12er Topf': a word for new right before a kind, at the head."""
+    words = sections(facts.words.lexicon.language)["meta"].get("new", ())
+    headed = bool(facts.raws) and facts.raws[0].text in words
+    near = any(0 < at <= _NEW_KIND for at, _ in facts.genus_places)
+    return headed and near and facts.rest.growth is None and _new(facts)
 
 
 def _new(facts: Facts) -> bool:

@@ -407,7 +407,8 @@ def _numbers(facts: Facts, index: int) -> bool:
     while index > 0:
         index -= 1
         raw = facts.raws[index]
-        if facts.words.cue_at(index) in (*_NAMED, "step", "move", "postpone", *_ENDING):
+        cues = facts.words.cue_at(index).split()
+        if any(cue in (*_NAMED, "step", "move", "postpone", *_ENDING) for cue in cues):
             return True
         if not (raw.kind == "number" or facts.is_and(index)):
             return False

@@ -53,6 +53,8 @@ async def chat(language: str | None, answered: Answering, history: Path) -> None
         if not typed:
             continue
         answer = await answered(chosen(typed, offered))
+        if answer.kind == "forget" and answer.details:  # what was typed is theirs to forget as well
+            history.unlink(missing_ok=True)
         words = wording(answer.language)
         click.echo(answer.reply)
         if answer.picture is not None:
@@ -122,17 +124,18 @@ def _free(name: str) -> Path:
 
 def open_file(name: str) -> Opened:
     """The text of a file that was named, or the CSV files of a folder; None where unreadable."""
-    path = Path(name).expanduser()
     try:
+        path = Path(name).expanduser()
         if path.is_dir():
-            files = sorted(path.glob("*.csv"))[:_MOST_FILES]
+            # Files only: a pipe that is called like one would never end.
+            files = sorted(f for f in path.glob("*.csv") if f.is_file())[:_MOST_FILES]
             if sum(f.stat().st_size for f in files) > _LARGEST_FILE:
                 return None
             return {f.name: f.read_text(encoding="utf-8", errors="replace") for f in files} or None
         if not path.is_file() or path.stat().st_size > _LARGEST_FILE:
             return None
         return path.read_text(encoding="utf-8", errors="replace")
-    except OSError:
+    except (OSError, RuntimeError, ValueError):  # no such file, no such user, no such name
         return None
 
 

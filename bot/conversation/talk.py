@@ -59,6 +59,7 @@ from bot.records import Records, memory, owners, pings
 from bot.records.errors import (
     BadValue,
     CannotUndo,
+    DatabaseProblem,
     NameTaken,
     NothingToUndo,
     Refused,
@@ -182,7 +183,7 @@ class Conversation:
         if turn.order.own and incoming.group is not None:
             own = replace(incoming, group=None, may_set=None)
             turn = await self._turn(own, records or self._records)
-        due = await self._due(turn) if incoming.pulls else None
+        due = await self._due_kindly(turn) if incoming.pulls else None
         if due is not None:
             turn = replace(turn, just_pinged=frozenset(due[0]))
         answer = await _told_kindly(turn, _respond)
@@ -213,6 +214,16 @@ class Conversation:
             group=address.external_id if address.kind is OwnerKind.GROUP else None,
         )
         return await reminders_pings.compose(await self._turn(incoming, records), due)
+
+    async def _due_kindly(self, turn: Turn) -> tuple[list[int], out.Answer] | None:
+        """As `_due`; what cannot be said keeps nobody from an answer."""
+        try:
+            return await self._due(turn)
+        except DatabaseProblem:
+            raise
+        except Exception:
+            _log.exception("what was due could not be put into words")
+            return None
 
     async def _due(self, turn: Turn) -> tuple[list[int], out.Answer] | None:
         """What is due to who is speaking, said now and kept as sent; None where nothing is."""
@@ -275,7 +286,7 @@ class Conversation:
             usual=usual,
             chosen=chosen,
             measure=measure,
-            names=names_in(collection),
+            names=None if incoming.shared else names_in(collection),
         )
         last = other if incoming.follows is not None else kept
         recalled = dict(last.request) if last is not None and last.request else {}
@@ -349,6 +360,9 @@ async def _respond(turn: Turn) -> out.Answer:
         return await _keep_question(turn, await meeting.begin(turn))
     if turn.incoming.saving:
         return await meeting.save(turn)
+    if turn.incoming.shared:  # whoever made the link may not give orders to who follows it
+        dose = replace(turn, reading=replace(turn.reading, order=None), question={})
+        return await doses.keep_why(dose, await doses.dose(dose))
     answered = await _to_question(turn)
     if answered is not None:
         return answered

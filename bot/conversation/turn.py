@@ -49,6 +49,7 @@ class Incoming:
     may_set : tells whether this person may change what holds for the whole group; None: they may
     opening : whether they only opened the conversation, and said nothing yet
     saving : whether the plants the message speaks of are to be put on record
+    shared : whether the words are somebody else's, from a link: a dose of them, and nothing more
     tapped_at : of an answer that was tapped, when its question was asked
     follows : whose request this goes on from, where it is not their own
     menu : a command of the channel's menu; its words come before the text, in the language that
@@ -69,6 +70,7 @@ class Incoming:
     may_set: Callable[[], Awaitable[bool]] | None = None
     opening: bool = False
     saving: bool = False
+    shared: bool = False
     tapped_at: datetime | None = None
     follows: str | None = None
     menu: str = ""

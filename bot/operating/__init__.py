@@ -1,6 +1,7 @@
 """What an operator needs: the running program watched, its log, and chores for its database.
 
 logs        structured lines, without what people wrote and without the token
+faults      a fault by its kinds and places, also at the command line
 metrics     what is counted while it runs; gauges that are asked for when somebody looks
 health      whether it lives, and if not, why
 page        the two pages that show this: /healthz and /metrics

@@ -9,7 +9,6 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
-import traceback
 from typing import Any, TextIO
 from urllib.parse import quote
 
@@ -17,8 +16,8 @@ import structlog
 from structlog.stdlib import ProcessorFormatter
 from structlog.typing import EventDict, Processor, WrappedLogger
 
-#: The innermost places of a traceback that are told.
-_PLACES = 12
+from bot.operating.faults import kinds, places
+
 _FIRST = ["timestamp", "level", "logger", "event", "update", "owner"]
 
 
@@ -91,28 +90,6 @@ def _tell_places(_logger: WrappedLogger, _method: str, event: EventDict) -> Even
     record.exc_info = record.exc_text = None
     record.stack_info = None
     if found and isinstance(found[1], BaseException):
-        event["error"] = " < ".join(_kinds(found[1]))
-        event["at"] = " < ".join(_places(found[1]))
+        event["error"] = " < ".join(kinds(found[1]))
+        event["at"] = " < ".join(places(found[1]))
     return event
-
-
-def _kinds(error: BaseException | None) -> list[str]:
-    """The kind of an error, then of what caused it."""
-    kinds: list[str] = []
-    seen: set[int] = set()
-    while error is not None and id(error) not in seen:
-        seen.add(id(error))
-        kinds.append(type(error).__qualname__)
-        error = error.__cause__ or (None if error.__suppress_context__ else error.__context__)
-    return kinds
-
-
-def _places(error: BaseException) -> list[str]:
-    """Where it went through, innermost first: file, line, function."""
-    frames = traceback.extract_tb(error.__traceback__)[-_PLACES:]
-    return [f"{_short(f.filename)}:{f.lineno}:{f.name}" for f in reversed(frames)]
-
-
-def _short(path: str) -> str:
-    """The last parts of a path; where a program is installed is nobody's business."""
-    return "/".join(path.replace("\\", "/").split("/")[-3:])

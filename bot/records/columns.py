@@ -45,6 +45,8 @@ class Rule:
         A JSON object whose values are all numbers.
     derived
         Computed from another column; not part of an export.
+    zone
+        A zone of the IANA database.
     """
 
     least: float = 0.0
@@ -52,6 +54,7 @@ class Rule:
     code: bool = False
     numbers: bool = False
     derived: bool = False
+    zone: bool = False
 
 
 class UtcDateTime(TypeDecorator[datetime]):
@@ -83,6 +86,11 @@ def rule_of(column: Column[Any]) -> Rule:
 def text(length: int) -> MappedColumn[Any]:
     """Free text of at most `length` characters."""
     return mapped_column(String(length))
+
+
+def zone() -> MappedColumn[Any]:
+    """The name of a zone of the IANA database."""
+    return mapped_column(String(64), info={"rule": Rule(zone=True)})
 
 
 def code() -> MappedColumn[Any]:

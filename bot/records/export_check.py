@@ -14,7 +14,7 @@ from .export_files import LISTS, Contents, Row, fields_of
 from .kinds import ReminderState
 from .ledger import MOST, subject_of
 from .models import Base, Owned, Owner
-from .names import fold
+from .names import can_be_kept, fold
 from .products import label_problem
 from .reminder_sense import reminder_problem
 from .reminders import MOST_LIVE
@@ -34,6 +34,12 @@ _POINTERS: Mapping[str, str] = {
 """Fields that hold the id of another row, and the list that row is in."""
 
 _PAYLOAD = {"details", "before", "after"}
+
+_FIGURES = frozenset({"strength", "n_mg_l", "runoff_ec_ms_cm", "resume_share"})
+_WORDS = frozenset({"rescue", "no_feed_until", "by"})
+"""What is read of the details of an entry again: figures, words, and the analysis."""
+
+_MOST_FIGURE, _WORD_CHARS = 1e6, 128
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +90,9 @@ def _problems(
     contents: Contents, codes: Mapping[str, Collection[str]], checked: Checked
 ) -> Iterator[Problem]:
     yield from _row_problems("settings", Owner, contents.settings, codes, checked.settings)
+    ends = [checked.settings.get(f"quiet_{end}_min") for end in ("from", "until")]
+    if ends.count(None) == 1:
+        yield Problem("settings.quiet_until_min", "quiet hours have two ends")
     for name, model in LISTS.items():
         rows = checked.rows[name] = []
         for place, raw in enumerate(contents.lists[name], 1):
@@ -96,7 +105,7 @@ def _problems(
         # What rows say of each other is only worth asking of rows that are well formed.
         for rows in checked.rows.values():
             rows.sort(key=lambda row: row["id"])
-        yield from _relation_problems(checked.rows)
+        yield from _relation_problems(checked.rows, codes)
 
 
 def _row_problems(
@@ -112,12 +121,21 @@ def _row_problems(
         except Unfit as unfit:
             yield Problem(f"{where}.{name}", str(unfit))
             continue
-        allowed = codes.get(f"{model.__tablename__}.{name}")
-        if allowed is not None and row[name] is not None and row[name] not in allowed:
+        if not _is_known(model, name, row[name], codes):
             yield Problem(f"{where}.{name}", f"{row[name]!r} is not known")
 
 
-def _relation_problems(rows: Mapping[str, list[Row]]) -> Iterator[Problem]:
+def _is_known(
+    model: type[Base], name: str, value: object, codes: Mapping[str, Collection[str]]
+) -> bool:
+    """Whether a value is one of the canonical ones, where its field has such."""
+    allowed = codes.get(f"{model.__tablename__}.{name}")
+    return allowed is None or value is None or value in allowed
+
+
+def _relation_problems(
+    rows: Mapping[str, list[Row]], codes: Mapping[str, Collection[str]]
+) -> Iterator[Problem]:
     ids = {name: {row["id"] for row in rows[name]} for name in LISTS}
     for name, model in LISTS.items():
         yield from _number_problems(name, model, rows[name])
@@ -132,7 +150,7 @@ def _relation_problems(rows: Mapping[str, list[Row]]) -> Iterator[Problem]:
         if sum(row["is_default"] for row in rows[name]) > 1:
             yield Problem(name, "more than one default")
     yield from _reminder_problems(rows["reminders"], ids["plants"])
-    yield from _log_problems(rows["events"], ids)
+    yield from _log_problems(rows["events"], ids, codes)
 
 
 def _reminder_problems(reminders: list[Row], plants: set[int]) -> Iterator[Problem]:
@@ -176,7 +194,9 @@ def _in_use(row: Row) -> bool:
     return bool(row.get("present", True)) and gone is None
 
 
-def _log_problems(events: list[Row], ids: Mapping[str, set[int]]) -> Iterator[Problem]:
+def _log_problems(
+    events: list[Row], ids: Mapping[str, set[int]], codes: Mapping[str, Collection[str]]
+) -> Iterator[Problem]:
     by_id = {event["id"]: event for event in events}
     reversed_once: set[int] = set()
     for event in events:
@@ -192,15 +212,19 @@ def _log_problems(events: list[Row], ids: Mapping[str, set[int]]) -> Iterator[Pr
             if target in reversed_once:
                 yield Problem(f"{where}.reverses", f"entry {target} is reversed already")
             reversed_once.add(target)
-        yield from _payload_problems(where, event, ids)
+        yield from _payload_problems(where, event, ids, codes)
 
 
-def _payload_problems(where: str, event: Row, ids: Mapping[str, set[int]]) -> Iterator[Problem]:
+def _payload_problems(
+    where: str, event: Row, ids: Mapping[str, set[int]], codes: Mapping[str, Collection[str]]
+) -> Iterator[Problem]:
     payload = event["payload"]
     parts = {name: payload.get(name, {}) for name in _PAYLOAD}
     if set(payload) - _PAYLOAD or not all(isinstance(part, dict) for part in parts.values()):
         yield Problem(f"{where}.payload", "has the wrong shape")
         return
+    for name in sorted(n for n, value in parts["details"].items() if not _is_detail(n, value)):
+        yield Problem(f"{where}.payload.details.{name}", "cannot be read")
     before, after = parts["before"], parts["after"]
     model, named = subject_of(event["kind"])
     if set(before) != set(after) or (before and named is not None and event[named] is None):
@@ -211,7 +235,29 @@ def _payload_problems(where: str, event: Row, ids: Mapping[str, set[int]]) -> It
                 yield Problem(f"{where}.payload", f"changes {name[:40]!r}")
                 continue
             try:
-                from_json(model, name, raw)
+                value = from_json(model, name, raw)
             except Unfit as unfit:
                 yield Problem(f"{where}.payload.{name}", str(unfit))
+                continue
+            if not _is_known(model, name, value, codes):
+                yield Problem(f"{where}.payload.{name}", "is not known")
         yield from _pointer_problems(f"{where}.payload", values, ids)
+
+
+def _is_detail(name: str, value: object) -> bool:
+    """Whether what is read again of an entry's details has the kind that it is read as."""
+    if name in _FIGURES:
+        return value is None or _is_figure(value)
+    if name == "analysis":
+        return isinstance(value, list) and len(value) == 3 and all(map(_is_figure, value))
+    if name in _WORDS:
+        return isinstance(value, str) and len(value) <= _WORD_CHARS and can_be_kept(value)
+    return True
+
+
+def _is_figure(value: object) -> bool:
+    return (
+        isinstance(value, int | float)
+        and not isinstance(value, bool)
+        and 0 <= value <= _MOST_FIGURE
+    )

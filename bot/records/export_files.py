@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import json
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -31,7 +32,17 @@ LISTS: Mapping[str, type[Owned]] = {
 }
 """The lists of an export: those that others refer to first."""
 
-_FORMULA_STARTS = ("'", "=", "+", "-", "@")
+_TEXT = re.compile(r'"(?:[^"\\]|\\.)*+"')
+_CHARACTERS_AN_OBJECT, _ALWAYS = 10, 1_000
+"""Objects and lists are counted before a document is parsed: an empty one takes twenty times its
+text in memory. Ours have more than so many characters each; so many objects are always taken."""
+
+_FORMULA_STARTS = ("'", "=", "+", "-", "@", "\uff1d", "\uff0b", "\uff0d", "\uff20")
+"""What a spreadsheet runs, its full-width forms too (OWASP, CSV injection)."""
+
+# Where `;` parts the cells, what follows one begins a cell of its own.
+_AFTER_PART = re.compile(r";(?='*[=+\-@\uff1d\uff0b\uff0d\uff20])")
+_GUARDED_PART = re.compile(r";'(?='*[=+\-@\uff1d\uff0b\uff0d\uff20])")
 
 Row = dict[str, Any]
 
@@ -81,6 +92,7 @@ def from_json_text(text: str) -> Contents:
         It is not one that we read.
     """
     _require_size(len(text))
+    _require_few(text)
     try:
         document = json.loads(
             text.lstrip("\ufeff"), parse_constant=_refuse, object_pairs_hook=_once_each
@@ -153,6 +165,12 @@ def _require_size(characters: int) -> None:
         raise FileTooLarge(characters, MAX_CHARACTERS)
 
 
+def _require_few(text: str) -> None:
+    signs = _TEXT.sub("", text)
+    if signs.count("{") + signs.count("[") > _ALWAYS + len(text) // _CHARACTERS_AN_OBJECT:
+        raise BrokenFile("more rows than its length has room for")
+
+
 def _require_format(name: object, version: object) -> None:
     if name != FORMAT:
         raise ForeignFile("not an export of ours")
@@ -197,8 +215,9 @@ def _to_cell(value: object) -> str:
     if value is None:
         return ""
     if isinstance(value, str):
+        value = _AFTER_PART.sub(";'", value)
         return "'" + value if value.startswith(_FORMULA_STARTS) else value
-    return _dump(value)
+    return _dump(value).replace(";", "\\u003b")  # a sign of JSON it is not, only of its texts
 
 
 def _from_cell(cell: str, column: Column[Any] | None) -> Any:
@@ -210,5 +229,5 @@ def _from_cell(cell: str, column: Column[Any] | None) -> Any:
         except (ValueError, RecursionError):
             return cell
     if isinstance(kind, String) and not isinstance(kind, Enum):
-        return cell.removeprefix("'")
+        return _GUARDED_PART.sub(";", cell.removeprefix("'"))
     return cell

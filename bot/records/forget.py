@@ -18,9 +18,10 @@ from sqlalchemy import (
 )
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from . import post
 from .kinds import OwnerKind
 from .ledger import hold
-from .models import Base, Card, Memory, Owner, Posted, Reminder
+from .models import Base, Memory, Owner, Reminder
 
 
 async def count_owned(
@@ -123,17 +124,9 @@ async def _forget_in_groups(session: AsyncSession, owner: Owner) -> int:
 
 
 async def _forget_in_post(session: AsyncSession, owner: Owner) -> None:
-    """What the messenger's post keeps for a while of a person or group: texts, and who asked."""
-    await session.execute(
-        delete(Card).where(Card.channel == owner.channel, Card.external_id == owner.external_id)
-    )
-    if owner.kind is OwnerKind.PERSON:
-        await session.execute(
-            delete(Posted).where(
-                Posted.person == owner.external_id,
-                Posted.source.startswith(f"{owner.channel}:", autoescape=True),
-            )
-        )
+    """What the messenger's post keeps for a while of a person or group."""
+    is_person = owner.kind is OwnerKind.PERSON
+    await post.forget(session, owner.channel, owner.external_id, person=is_person)
 
 
 def _rows_in(result: Result[Any]) -> int:

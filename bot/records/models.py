@@ -42,6 +42,7 @@ from .columns import (
     numbers,
     text,
     whole,
+    zone,
 )
 from .kinds import (
     EventKind,
@@ -112,7 +113,7 @@ class Owner(Base):
     external_id: Mapped[str] = text(128)
     language: Mapped[str | None] = text(16)
     heard: Mapped[str | None] = text(16)  # the language they wrote in last
-    zone: Mapped[str | None] = text(64)
+    zone: Mapped[str | None] = zone()
     place_name: Mapped[str | None] = text(120)
     hemisphere: Mapped[Hemisphere | None] = choice(Hemisphere)
     units: Mapped[Units | None] = choice(Units)
@@ -273,7 +274,7 @@ class Reminder(Owned):
     target: Mapped[dict[str, Any]] = document()
     rule: Mapped[str | None] = text(200)
     start: Mapped[str] = text(19)
-    zone: Mapped[str] = text(64)
+    zone: Mapped[str] = zone()
     state: Mapped[ReminderState] = choice(ReminderState)
     due_ms: Mapped[int | None] = mapped_column(BigInteger)
     due_local: Mapped[str | None] = text(19)

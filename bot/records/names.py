@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import unicodedata
+from functools import cache
+from zoneinfo import available_timezones
 
 
 def fold(name: str) -> str:
@@ -20,6 +22,12 @@ def fold(name: str) -> str:
     """
     folded = unicodedata.normalize("NFKC", name).casefold()
     return " ".join(unicodedata.normalize("NFKC", folded).split())
+
+
+@cache
+def zones() -> frozenset[str]:
+    """The names of the IANA database; anything else could name a file, or no zone at all."""
+    return frozenset(available_timezones())
 
 
 _JOINERS = "\u200c\u200d"

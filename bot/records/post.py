@@ -35,10 +35,12 @@ from sqlalchemy import (
     insert,
     or_,
     select,
+    true,
     update,
 )
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from .ledger import CHUNK
 from .models import Card, Chat, Inbox, Outbox, Pace, Posted, Tap
 from .owners import Address
 from .upsert import prepared, upserting
@@ -49,6 +51,8 @@ MOST_TRIES = 5
 KEPT_MS = 2 * 24 * 3600 * 1000
 #: How long a card is kept [ms]: thirty days.
 CARD_KEPT_MS = 30 * 24 * 3600 * 1000
+#: Cards of one person or group that are kept, the newest (ours).
+MOST_CARDS = 500
 
 # Rows of the post are written by the hundred a second: as tables, without the mapper's work.
 _IN, _OUT = cast(Table, Inbox.__table__), cast(Table, Outbox.__table__)
@@ -163,7 +167,7 @@ async def claim(
 
 
 async def finish(session: AsyncSession, inbox_id: int, worker: str) -> None:
-    """Close an update; its text goes.
+    """Close an update; its text goes, and whose it was.
 
     Raises
     ------
@@ -399,6 +403,76 @@ async def keep_card(
     await session.execute(
         statement.on_conflict_do_update(index_elements=["id"], set_={"kept_ms": now_ms})
     )
+    theirs = (Card.channel == address.channel, Card.external_id == address.external_id)
+    newest = select(Card.kept_ms).where(*theirs).order_by(Card.kept_ms.desc())
+    too_old = await session.scalar(newest.offset(MOST_CARDS).limit(1))
+    if too_old is not None:
+        await session.execute(delete(Card).where(*theirs, Card.kept_ms <= too_old))
+
+
+async def forget(session: AsyncSession, channel: str, external_id: str, *, person: bool) -> None:
+    """Delete all that is kept for a while of a person or a group: texts, buttons, who asked.
+
+    The update that is worked on is closed by its worker; what it promises comes after this.
+
+    Parameters
+    ----------
+    session
+        A session of `Records.writing`.
+    channel, external_id
+        How the channel names them.
+    person
+        Whether it is a person, who is met in groups too.
+    """
+    of_channel = f"{channel}:"
+    await session.execute(
+        delete(Card).where(Card.channel == channel, Card.external_id == external_id)
+    )
+    for table in (_IN, _OUT):
+        rows = await session.execute(
+            select(table.c.id, table.c.lane, *([_OUT.c.answers] if table is _OUT else [])).where(
+                table.c.source.startswith(of_channel, autoescape=True)
+            )
+        )
+        ids = [r.id for r in rows if _is_of(r, external_id, person)]
+        for start in range(0, len(ids), CHUNK):
+            chunk = table.c.id.in_(ids[start : start + CHUNK])
+            # What came in and waits is still to be answered; it is nobody's once that is done.
+            closed = _IN.c.state != "open" if table is _IN else true()
+            await session.execute(delete(table).where(chunk, closed))
+    chats = [Posted.chat_id, Tap.chat_id, Chat.chat_id]
+    number = int(external_id) if is_chat(external_id) else None
+    for column in chats if number is not None else []:
+        model = column.class_
+        of_chat = and_(model.source.startswith(of_channel, autoescape=True), column == number)
+        await session.execute(delete(model).where(of_chat))
+    await session.execute(
+        delete(Pace).where(
+            Pace.source.startswith(of_channel, autoescape=True), Pace.lane == external_id
+        )
+    )
+    if person:
+        await session.execute(
+            delete(Posted).where(
+                Posted.person == external_id, Posted.source.startswith(of_channel, autoescape=True)
+            )
+        )
+        # Whose a button is stands in its data: `c0.PERSON.STAMP`.
+        await session.execute(
+            delete(Tap).where(
+                Tap.data.contains(f".{external_id}.", autoescape=True),
+                Tap.source.startswith(of_channel, autoescape=True),
+            )
+        )
+
+
+def _is_of(row: Row[Any], external_id: str, person: bool) -> bool:
+    """Whether an update or a request is of somebody: by its lane, or by whom it answers."""
+    chat, _, sender = row.lane.partition(":")
+    if external_id in ((chat, sender) if person else (chat,)):
+        return True
+    answers = getattr(row, "answers", None) or {}
+    return person and answers.get("person") == external_id
 
 
 async def card(session: AsyncSession, card_id: str) -> str | None:
@@ -493,7 +567,7 @@ _FINISH = (
         _IN.c.claimed_by == bindparam("worker"),
         _IN.c.state == "open",
     )
-    .values(state="done", body=None, claimed_by=None)
+    .values(state="done", body=None, claimed_by=None, lane="")
 )
 _PROMISE = insert(_OUT)
 _TAKE_IN = prepared(Inbox)(

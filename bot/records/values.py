@@ -19,7 +19,7 @@ from sqlalchemy import JSON, Boolean, Column, Date, Double, Enum, Integer, Strin
 from .columns import Rule, UtcDateTime, rule_of
 from .errors import BadValue
 from .models import Base, Owner
-from .names import can_be_kept
+from .names import can_be_kept, zones
 
 MAX_DOCUMENT = 64_000
 """The longest JSON document of one cell [characters]."""
@@ -156,6 +156,8 @@ def _fit_text(column: Column[Any], rule: Rule, value: object) -> str:
         raise Unfit(f"longer than {longest} characters")
     if not can_be_kept(value):
         raise Unfit("has characters that cannot be shown")
+    if rule.zone and value not in zones():
+        raise Unfit("not a zone of the IANA database")
     return value
 
 

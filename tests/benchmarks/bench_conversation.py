@@ -1,18 +1,16 @@
 """How long whole answers take with records: 10,000 owners, one with 500 plants, 20,000 entries.
 
-Run by hand: `python -m tests.benchmarks.bench_conversation [URL]`; without a URL on a SQLite
-file that is deleted afterwards. A URL must name an empty database. Prints medians in ms, reading,
-computing and writing included.
+By hand: python -m tests.benchmarks.bench_conversation; on a SQLite file that is deleted
+afterwards. Reading, computing and writing included. Quick: 1,000 owners.
 """
 
 from __future__ import annotations
 
 import asyncio
-import statistics
-import sys
 import tempfile
 import time
 from datetime import timedelta
+from statistics import median
 
 from sqlalchemy import update
 
@@ -20,9 +18,10 @@ from bot.conversation.talk import Conversation
 from bot.conversation.turn import Incoming
 from bot.records import open_records
 from bot.records.models import Plant
-from tests.benchmarks.bench_records import BIG, DAY, NOW, fill
+from tests.benchmarks.bench_records import BIG, DAY, NOW, OWNERS, fill
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import Asked, Figure
 
-RUNS = 15
 KINDS = ("Phalaenopsis", "Cattleya", "Masdevallia", "Vanda", "Paphiopedilum", "Oncidium")
 MEDIA = ("bark", "sphagnum", "clay_pellets", "mounted", "mixed", "coconut")
 MESSAGES = (
@@ -38,15 +37,16 @@ MESSAGES = (
     "add a phal in bark",
     "my plants",
     "what's on today",
+    "plan for sunday",
     "fed everything, quarter",
     "undo",
 )
 
 
-async def measure(url: str) -> None:
-    """Print the median of each message."""
+async def measured(url: str, quick: bool) -> list[Figure]:
+    """Each message [ms], and the median of all."""
     records = await open_records(url)
-    await fill(records)
+    await fill(records, 1_000 if quick else OWNERS)
     async with records.writing() as session:
         for place in range(6):
             await session.execute(
@@ -65,17 +65,27 @@ async def measure(url: str) -> None:
         return 1000 * (time.perf_counter() - start)
 
     await said("my powder is 20-20-20, label 1 g per litre, call it blue tub", 0)
-    times: dict[str, list[float]] = {}
-    for run in range(RUNS):
-        for place, text in enumerate(MESSAGES):
-            times.setdefault(text, []).append(await said(text, run * 100 + place))
-    for text, taken in times.items():
-        print(f"{statistics.median(taken):8.1f}  {max(taken):8.1f}  {text}")
-    every = [statistics.median(t) for t in times.values()]
-    print(f"{statistics.median(every):8.1f}            median of all lines")
+    rounds: list[list[float]] = []
+    for run in range(5 if quick else 15):
+        lines = enumerate(MESSAGES)
+        rounds.append([await said(text, run * 100 + place) for place, text in lines])
     await records.close()
+    every = "the median of these messages"
+    each = {
+        f"{text} ({MESSAGES[:place].count(text) + 1})" if MESSAGES.count(text) > 1 else text: taken
+        for place, (text, taken) in enumerate(zip(MESSAGES, zip(*rounds, strict=True), strict=True))
+    }
+    return [
+        Figure(every, "ms", tuple(median(taken) for taken in rounds)),
+        *(Figure(text, "ms", taken, every) for text, taken in each.items()),
+    ]
+
+
+def bench(asked: Asked) -> list[Figure]:
+    """Answers to somebody with 500 plants [ms]."""
+    with tempfile.TemporaryDirectory() as folder:
+        return asyncio.run(measured(f"sqlite:///{folder}/bench.db", asked.quick))
 
 
 if __name__ == "__main__":
-    with tempfile.TemporaryDirectory() as folder:
-        asyncio.run(measure(sys.argv[1] if len(sys.argv) > 1 else f"sqlite:///{folder}/bench.db"))
+    alone("conversation", bench)

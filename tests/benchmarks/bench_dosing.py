@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import random
-import timeit
 
 from bot.dosing.conductivity import ec_ms_cm
 from bot.dosing.mixing import Portion, plan_mixing
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import Asked, Figure
+from tests.benchmarks.measuring import in_turn, took_ms
 
 #: A hard tap with a complete feed in it [mmol/L].
 MIX = {
@@ -26,17 +28,26 @@ def _day(count: int) -> list[Portion]:
     return portions
 
 
-def main() -> None:
-    """Print the best of several runs: one EC [us], one plan of 500 portions [ms]."""
+def bench(asked: Asked) -> list[Figure]:
+    """One EC [us], one plan of 500 portions and of 50 [ms]."""
     mix = dict(MIX)
     mix["Cl-"] += 2 * 2.4 + 2 * 0.8 + 1.0 + 2.0 + 3.5 - 5.0 - 2.4 - 2 * 0.6 - 1.4 - 2.9
-    best_s = min(timeit.repeat(lambda: ec_ms_cm(mix), number=100, repeat=20)) / 100
-    print(f"EC of one mix: {1e6 * best_s:.0f} us")
-    portions = _day(500)
     steps = {"powder": 0.1, "drops": 0.1}
-    best_s = min(timeit.repeat(lambda: plan_mixing(portions, 10, steps), number=1, repeat=7))
-    print(f"mixing order of 500 portions: {1e3 * best_s:.1f} ms")
+    few, many = _day(50), _day(500)
+    found = in_turn(
+        5 if asked.quick else 15,
+        {
+            "EC of one mix": lambda: 1000 * took_ms(lambda: ec_ms_cm(mix), 500),
+            "plan of 50 plants": lambda: took_ms(lambda: plan_mixing(few, 10, steps), 10),
+            "plan of 500 plants": lambda: took_ms(lambda: plan_mixing(many, 10, steps), 5),
+        },
+    )
+    return [
+        Figure("EC of one mix", "us", found["EC of one mix"]),
+        Figure("plan of 50 plants", "ms", found["plan of 50 plants"]),
+        Figure("plan of 500 plants", "ms", found["plan of 500 plants"], "plan of 50 plants"),
+    ]
 
 
 if __name__ == "__main__":
-    main()
+    alone("dosing", bench)

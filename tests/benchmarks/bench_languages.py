@@ -9,14 +9,15 @@ from __future__ import annotations
 import statistics
 import subprocess
 import sys
-import time
+from functools import partial
 
 from grammar import read
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import ROOT, Asked, Figure
+from tests.benchmarks.measuring import AS_INSTALLED, in_turn, took_ms
 from tests.grammar.told import messages
 
 LANGUAGES = ("en", "de", "es", "pl")
-ROUNDS = 3
-STARTS = 7
 
 _PROCESS = """
 import resource, sys, time
@@ -39,43 +40,49 @@ print(first_ms, rss_kb / 1024)
 
 def _started(among: str) -> tuple[float, float]:
     done = subprocess.run(
-        [sys.executable, "-c", _PROCESS, among], capture_output=True, text=True, check=True
+        [sys.executable, "-c", _PROCESS, among],
+        capture_output=True,
+        text=True,
+        check=True,
+        env=AS_INSTALLED,
+        cwd=ROOT,
     )
     first_ms, rss_mb = map(float, done.stdout.split())
     return first_ms, rss_mb
 
 
-def main() -> None:
-    """Print reading times by language [ms], then start [ms] and memory [MB] of one and of four."""
+def bench(asked: Asked) -> list[Figure]:
+    """Reading times by language [ms], then start [ms] and memory [MB] of one and of four."""
+    figures = []
     for code in LANGUAGES:
         texts = [m["text"] for m in messages(f"{code}.jsonl")]
-        heard, given = _median(texts, None), _median(texts, code)
-        print(f"{code}: {len(texts)} messages, median {heard:.3f} ms heard, {given:.3f} ms given")
+        if asked.quick:
+            texts = texts[::2]
+        heard, given = f"{code}, heard among four", f"{code}, given"
+        for text in texts:
+            read(text)
+        acts = {given: partial(_median, texts, code), heard: partial(_median, texts, None)}
+        found = in_turn(3 if asked.quick else 7, acts)
+        figures += [
+            Figure(given, "ms", found[given]),
+            Figure(heard, "ms", found[heard], given),
+        ]
     one, four = [], []
-    for _ in range(STARTS):  # in turn, so that a busy moment falls on both
+    for _ in range(3 if asked.quick else 7):  # in turn, so that a busy moment falls on both
         one.append(_started("en"))
         four.append(_started(",".join(LANGUAGES)))
-    start_ms = [statistics.median(s[0] for s in runs) for runs in (one, four)]
-    rss_mb = [statistics.median(s[1] for s in runs) for runs in (one, four)]
-    print(
-        f"first answer: English alone {start_ms[0]:.0f} ms, four {start_ms[1]:.0f} ms, "
-        f"{start_ms[1] - start_ms[0]:+.0f} ms, {start_ms[1] / start_ms[0]:.2f} times"
-    )
-    print(f"memory, all loaded: English alone {rss_mb[0]:.1f} MB, four {rss_mb[1]:.1f} MB, "
-          f"{rss_mb[1] - rss_mb[0]:+.1f} MB")  # fmt: skip
+    for place, what, unit in ((0, "first reading of a process", "ms"), (1, "its memory", "MB")):
+        alone_, all_ = f"{what}, English alone", f"{what}, all four languages"
+        figures += [
+            Figure(alone_, unit, tuple(run[place] for run in one)),
+            Figure(all_, unit, tuple(run[place] for run in four), alone_),
+        ]
+    return figures
 
 
 def _median(texts: list[str], language: str | None) -> float:
-    times = []
-    for text in texts:
-        read(text, language)
-    for _ in range(ROUNDS):
-        for text in texts:
-            start = time.perf_counter()
-            read(text, language)
-            times.append(1000 * (time.perf_counter() - start))
-    return statistics.median(times)
+    return statistics.median(took_ms(partial(read, text, language)) for text in texts)
 
 
 if __name__ == "__main__":
-    main()
+    alone("languages", bench)

@@ -1,18 +1,15 @@
 """What watching costs, and the chores of an operator on a database that is not small.
 
-Run by hand: `python -m tests.benchmarks.bench_operating [ROWS] [URL]`; ROWS reminders (default
-200,000), URL an empty PostgreSQL database (without it the records go to a second SQLite file).
-The memory is that of the whole process, before and at its highest.
+By hand: python -m tests.benchmarks.bench_operating; 100,000 reminders (quick: 3,000), the copy goes
+to a second SQLite file.
 """
 
 from __future__ import annotations
 
 import asyncio
-import resource
-import sys
 import tempfile
 import time
-import timeit
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -27,26 +24,30 @@ from bot.records import backup, copying, doctor, open_records, pings
 from bot.records.kinds import OwnerKind, ReminderKind, ReminderState
 from bot.records.models import Inbox, Outbox, Owner, Reminder
 from tests.benchmarks.bench_records import NOW
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import Asked, Figure
+from tests.benchmarks.measuring import in_turn, took_ms
 
 A_TIME = 10_000
 
 
-def counting() -> None:
-    """What an update and a letter pay for being counted [µs]."""
+def counting() -> list[Figure]:
+    """What an update and a letter pay for being counted [us]."""
     metrics, pulse = Metrics(), Pulse()
     update = Claimed(1, "1:1", 0, now_ms())
     answers = [Letter("1", "sendMessage", {}, {"kind": "dose"})]
     letter = Claimed(1, "1", 0, 1, method="sendMessage")
     settled = Settled(sent=[(letter, 3)] * 20)
-    for name, act, each in (
-        ("say in the log what is worked on", lambda: bind_contextvars(update=1, owner="person"), 1),
-        ("count an update that was answered",
-         lambda: postbox._count_done(metrics, update, answers), 1),
-        ("count a letter that was sent", lambda: postbox._count_settled(metrics, settled), 20),
-        ("a loop comes round", lambda: pulse.beat("working"), 1),
-    ):  # fmt: skip
-        took = min(timeit.repeat(act, number=A_TIME, repeat=5)) / A_TIME / each
-        print(f"{name}: {took * 1e6:.2f} µs")
+    acts = {
+        "say in the log what is worked on": lambda: bind_contextvars(update=1, owner="person"),
+        "count an update that was answered":
+            lambda: postbox._count_done(metrics, update, answers),
+        "count 20 letters that were sent": lambda: postbox._count_settled(metrics, settled),
+        "a loop comes round": lambda: pulse.beat("working"),
+    }  # fmt: skip
+    timed = {name: partial(took_ms, act, A_TIME) for name, act in acts.items()}
+    found = in_turn(5, timed)
+    return [Figure(n, "us", tuple(1000 * ms for ms in values)) for n, values in found.items()]
 
 
 def reminder_rows(first: int, last: int) -> list[dict[str, Any]]:
@@ -90,49 +91,51 @@ async def fill(url: str, rows: int) -> None:
     await records.close()
 
 
-async def looking(url: str) -> None:
+async def looking(url: str, rounds: int) -> Figure:
     """What a look at /metrics costs [ms]."""
     records = await open_records(url)
     metrics = Metrics(lambda session: pings.oldest(session, "telegram"))
     took = []
-    for _ in range(20):
+    for _ in range(rounds):
         metrics._looked = 0.0
         start = time.perf_counter()
         await metrics.page(records)
-        took.append(time.perf_counter() - start)
+        took.append(1000 * (time.perf_counter() - start))
     await records.close()
-    print(f"a look at /metrics: {sorted(took)[10] * 1000:.1f} ms")
+    return Figure("a look at /metrics", "ms", tuple(took))
 
 
-def memory_mb() -> float:
-    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1000
-
-
-async def main(rows: int, url: str | None) -> None:
-    counting()
-    with tempfile.TemporaryDirectory() as folder:
-        source = f"sqlite:///{folder}/a.db"
-        await fill(source, rows)
-        print(f"{rows} reminders and owners, {rows} updates done, {rows // 10} letters waiting")
-        await looking(source)
+async def chores(folder: str, rows: int, rounds: int) -> list[Figure]:
+    source = f"sqlite:///{folder}/a.db"
+    await fill(source, rows)
+    figures = [await looking(source, 20)]
+    backups, copies, looks = [], [], []
+    for turn in range(rounds):
         start = time.perf_counter()
-        made = await asyncio.to_thread(backup.back_up, source, Path(folder) / "copy.db")
-        took = time.perf_counter() - start
-        print(f"backup, checked: {took:.2f} s for {made.size / 1e6:.0f} MB")
-        before, start = memory_mb(), time.perf_counter()
-        copied = await copying.copy_records(source, url or f"sqlite:///{folder}/b.db")
-        took, number = time.perf_counter() - start, sum(t.rows for t in copied.values())
-        print(
-            f"migrate-data, checked: {took:.1f} s for {number} rows ({number / took:.0f} a second),"
-            f" {before:.0f} MB before, {memory_mb():.0f} MB at most"
-        )
+        file = Path(folder) / f"copy{turn}.db"
+        made = await asyncio.to_thread(backup.back_up, source, file)
+        backups.append(made.size / 1e6 / (time.perf_counter() - start))
+        start = time.perf_counter()
+        copied = await copying.copy_records(source, f"sqlite:///{folder}/b{turn}.db")
+        copies.append(sum(t.rows for t in copied.values()) / (time.perf_counter() - start))
         start = time.perf_counter()
         report = await doctor.examine(source)
-        print(f"doctor: {time.perf_counter() - start:.2f} s, sound: {report.sound}")
+        looks.append(1000 * (time.perf_counter() - start))
+        assert report.sound
+    return [
+        *figures,
+        Figure("backup, checked: MB", "a second", tuple(backups)),
+        Figure("migrate-data, checked: rows", "a second", tuple(copies)),
+        Figure("doctor", "ms", tuple(looks)),
+    ]
+
+
+def bench(asked: Asked) -> list[Figure]:
+    """Counting [us], a look [ms], chores."""
+    with tempfile.TemporaryDirectory() as folder:
+        rows, rounds = (3_000, 2) if asked.quick else (100_000, 3)
+        return counting() + asyncio.run(chores(folder, rows, rounds))
 
 
 if __name__ == "__main__":
-    arguments = sys.argv[1:]
-    asyncio.run(
-        main(int(arguments[0]) if arguments else 200_000, arguments[1] if arguments[1:] else None)
-    )
+    alone("operating", bench)

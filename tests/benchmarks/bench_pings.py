@@ -1,11 +1,11 @@
 """Pings on their way: one process against two, and how late they are at the messenger's limit.
 
-    python -m tests.benchmarks.bench_pings [pings] [seconds]
+    python -m tests.benchmarks.bench_pings
 
-A stand-in for the messenger takes 20 ms for each message. First so many pings (400) are due at
+A stand-in for the messenger takes 20 ms for each message. First 400 pings (quick: 40) are due at
 once, sent by one process and by two, without limits; SQLite and PostgreSQL. Then 25 fall due in
-each second for so many seconds (120), the messenger's own limits on; the lag is from the moment a
-ping was due to its arrival there.
+each second for 40 s (quick: 2), the messenger's own limits on; the lag is from the moment a ping
+was due to its arrival there.
 """
 
 from __future__ import annotations
@@ -16,7 +16,6 @@ import subprocess
 import sys
 import tempfile
 import time
-from pathlib import Path
 from typing import Any
 
 from aiohttp import web
@@ -24,7 +23,11 @@ from sqlalchemy import update
 
 from bot.records import open_records
 from bot.records.models import Reminder
-from tests.channels.chatting import Limits, served
+from bot.records.post import Limits
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import ROOT, Asked, Figure
+from tests.benchmarks.measuring import AS_INSTALLED, postgres
+from tests.channels.chatting import served
 from tests.channels.loopback import Loopback
 from tests.reminders.test_faults import FIRST_CHAT, store
 
@@ -32,9 +35,12 @@ SEND_S = 0.02
 
 
 class Slow(Loopback):
-    """Takes its time for each message."""
+    """Takes its time for each message; counts who has said hello."""
+
+    greeted = 0
 
     async def _served(self, method: str, values: dict[str, Any]) -> web.StreamResponse:
+        self.greeted += method == "getMe"
         if method == "sendMessage":
             await asyncio.sleep(SEND_S)
         return await super()._served(method, values)
@@ -50,10 +56,14 @@ async def throughput(url: str, pings: int, workers: int) -> float:
         subprocess.Popen(
             [sys.executable, "-m", "tests.reminders.pinging_process", loopback.url, url, f"w{n}"],
             stderr=subprocess.DEVNULL,
+            env=AS_INSTALLED,
+            cwd=ROOT,
         )
         for n in range(workers)
     ]
-    await asyncio.sleep(4)  # all are up and idle
+    while loopback.greeted < workers:
+        await asyncio.sleep(0.05)
+    await asyncio.sleep(1)  # all are up and idle
     async with records.writing() as session:
         await session.execute(update(Reminder).values(due_ms=int(time.time() * 1000)))
     while len(loopback.of("sendMessage")) < pings:
@@ -94,30 +104,37 @@ async def lags(url: str, seconds: int) -> list[float]:
     return sorted(found)
 
 
-async def main(pings: int, seconds: int) -> None:
+async def measured(pings: int, seconds: int, rounds: int) -> list[Figure]:
     logging.disable(logging.CRITICAL)
-    from pgserver.postgres_server import get_server
+    figures = []
+    with tempfile.TemporaryDirectory() as folder, postgres(folder) as server:
 
-    with tempfile.TemporaryDirectory() as folder:
-        place = Path(folder) / "deep" / "postgres"
-        place.mkdir(parents=True)
-        Path(folder).chmod(0o755)
-        server = get_server(place / "data", cleanup_mode="delete")
-        urls = {}
-        for workers in (1, 2):
-            urls["SQLite", workers] = f"sqlite:///{folder}/{workers}.db"
-            server.psql(f"CREATE DATABASE w{workers}")
-            urls["PostgreSQL", workers] = server.get_uri(f"w{workers}")
-        for name in ("SQLite", "PostgreSQL"):
-            one, two = [await throughput(urls[name, n], pings, n) for n in (1, 2)]
-            print(
-                f"{name}: {one:.0f} pings a second, two processes {two:.0f}: {two / one:.2f} times"
-            )
+        def empty(kind: str, name: str) -> str:
+            if kind == "SQLite":
+                return f"sqlite:///{folder}/{name}.db"
+            server.psql(f"CREATE DATABASE {name}")
+            return str(server.get_uri(name))
+
+        for kind in ("SQLite", "PostgreSQL"):
+            found: dict[int, list[float]] = {1: [], 2: []}
+            for turn in range(rounds):
+                for workers, values in found.items():
+                    url = empty(kind, f"t{turn}w{workers}")
+                    values.append(await throughput(url, pings, workers))
+            one, two = f"{kind}: pings of 1 process", f"{kind}: pings of 2 processes"
+            figures.append(Figure(one, "a second", tuple(found[1])))
+            figures.append(Figure(two, "a second", tuple(found[2]), one))
         late = await lags(f"sqlite:///{folder}/lag.db", seconds)
-        p50, p99 = late[len(late) // 2], late[len(late) * 99 // 100]
-        print(f"25 a second for {seconds} s: lag p50 {p50:.2f} s, p99 {p99:.2f} s")
-        server.cleanup()
+    p50, p99 = late[len(late) // 2], late[len(late) * 99 // 100]
+    figures.append(Figure("25 a second at the limit: lag, p50", "s", (p50,)))
+    figures.append(Figure("25 a second at the limit: lag, p99", "s", (p99,)))
+    return figures
+
+
+def bench(asked: Asked) -> list[Figure]:
+    """Pings a second on both databases, and their lag [s]."""
+    return asyncio.run(measured(40, 2, 1) if asked.quick else measured(400, 40, 3))
 
 
 if __name__ == "__main__":
-    asyncio.run(main(*(int(a) for a in sys.argv[1:]), *((400, 120)[len(sys.argv) - 1 :])))
+    alone("pings", bench)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import random
-import timeit
 from datetime import date, timedelta
 
 from bot.dosing.pot_salts import (
@@ -15,6 +14,9 @@ from bot.dosing.pot_salts import (
     pot_of,
     simulate,
 )
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import Asked, Figure
+from tests.benchmarks.measuring import in_turn, took_ms
 
 PLANTS = 500
 WEEKS = 52
@@ -37,30 +39,30 @@ def _collection() -> list[tuple[Pot, list[PotEvent]]]:
     return plants
 
 
-def main() -> None:
-    """Print the best of several runs: a year of all plants [s], one due date and plan [us]."""
+def bench(asked: Asked) -> list[Figure]:
+    """A year of all plants [ms], one of them, one due date and one plan [us]."""
     plants = _collection()
-    best_s = min(
-        timeit.repeat(lambda: [simulate(pot, log) for pot, log in plants], number=1, repeat=3)
-    )
-    print(f"a year of {PLANTS} plants: {best_s:.2f} s")
     pot, log = plants[0]
     state = simulate(pot, log)[-1]
     today = log[-1].on
-    best_s = min(
-        timeit.repeat(
-            lambda: flush_due(pot, log, feeding_class="moderate", today=today), number=1, repeat=20
-        )
-    )
-    print(f"when a flush is due, from a year's log: {1e6 * best_s:.0f} us")
-    best_s = min(
-        timeit.repeat(
-            lambda: flush_plan(pot, state, target_ec=0.5, water_ec=0.2), number=100, repeat=5
-        )
-    )
-    best_s /= 100
-    print(f"a plan for a flush: {1e6 * best_s:.0f} us")
+
+    def due() -> object:
+        return flush_due(pot, log, feeding_class="moderate", today=today)
+
+    def plan() -> object:
+        return flush_plan(pot, state, target_ec=0.5, water_ec=0.2)
+
+    acts = {
+        "a year of one plant": lambda: 1000 * took_ms(lambda: simulate(pot, log), 50),
+        f"a year of {PLANTS} plants": lambda: took_ms(lambda: [simulate(*one) for one in plants]),
+        "when a flush is due, from a year's log": lambda: 1000 * took_ms(due, 20),
+        "a plan for a flush": lambda: 1000 * took_ms(plan, 500),
+    }
+    found = in_turn(3 if asked.quick else 7, acts)
+    return [
+        Figure(name, "ms" if "plants" in name else "us", values) for name, values in found.items()
+    ]
 
 
 if __name__ == "__main__":
-    main()
+    alone("pot_salts", bench)

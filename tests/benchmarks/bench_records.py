@@ -1,19 +1,17 @@
 """How long typical answers of the records take: 10,000 owners, one with 500 plants.
 
-Run by hand: `python tests/benchmarks/bench_records.py [URL]`; without a URL on a SQLite file
-that is deleted afterwards. A URL must name an empty database. Prints medians in ms; each line
-opens its own session, as an answer does.
+By hand: python -m tests.benchmarks.bench_records; on a SQLite file that is deleted afterwards.
+Each act opens its own session, as an answer does. Quick: 1,000 owners.
 """
 
 from __future__ import annotations
 
 import asyncio
-import statistics
-import sys
 import tempfile
 import time
 from collections.abc import Awaitable, Callable
 from datetime import UTC, date, datetime, timedelta
+from functools import partial
 from typing import Any
 
 from sqlalchemy import insert
@@ -25,16 +23,19 @@ from bot.records.kinds import EventKind, OwnerKind
 from bot.records.log import Entry
 from bot.records.models import Event, Owner, Plant
 from bot.records.owners import Address
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import Asked, Figure
 
 OWNERS = 10_000
 PLANTS = 500
 EVENTS = 20_000
 DAY = date(2026, 3, 1)
 NOW = datetime(2026, 3, 1, 8, tzinfo=UTC)
-BIG = Address(OwnerKind.PERSON, "bench", "grower 5000")
+BIG_ID = 500
+BIG = Address(OwnerKind.PERSON, "bench", f"grower {BIG_ID}")
 
 
-def owner_rows() -> list[dict[str, Any]]:
+def owner_rows(owners_: int) -> list[dict[str, Any]]:
     return [
         {
             "id": number,
@@ -43,7 +44,7 @@ def owner_rows() -> list[dict[str, Any]]:
             "external_id": f"grower {number}",
             "created_at": NOW,
         }
-        for number in range(1, OWNERS + 1)
+        for number in range(1, owners_ + 1)
     ]
 
 
@@ -86,13 +87,13 @@ def event_rows(owner_id: int, number: int, of_plants: int) -> list[dict[str, Any
     ]
 
 
-async def fill(records: Records) -> None:
+async def fill(records: Records, owners_: int = OWNERS) -> None:
     async with records.writing() as session:
-        await session.execute(insert(Owner), owner_rows())
-    for start in range(1, OWNERS + 1, 500):
+        await session.execute(insert(Owner), owner_rows(owners_))
+    for start in range(1, owners_ + 1, 500):
         async with records.writing() as session:
             some = range(start, start + 500)
-            sizes = {o: (PLANTS, EVENTS) if o == 5_000 else (5, 20) for o in some}
+            sizes = {o: (PLANTS, EVENTS) if o == BIG_ID else (5, 20) for o in some}
             plants_ = [row for o, (number, _) in sizes.items() for row in plant_rows(o, number)]
             events = [row for o, (of, number) in sizes.items() for row in event_rows(o, number, of)]
             await session.execute(insert(Plant), plants_)
@@ -139,57 +140,74 @@ WRITES: dict[str, Answer] = {
 }
 
 
-async def measure(of: Callable[[], Any], answer: Answer, owner_id: int, times: int) -> float:
-    taken = []
-    for _ in range(times + 1):
-        start = time.perf_counter()
-        async with of() as session:
-            await answer(session, owner_id)
-        taken.append((time.perf_counter() - start) * 1000)
-    return statistics.median(taken[1:])
-
-
-async def once(name: str, run: Callable[[], Awaitable[Any]]) -> Any:
+async def taken_ms(of: Callable[[], Any], answer: Answer, owner_id: int) -> float:
+    """Time of one act in a session of its own [ms]."""
     start = time.perf_counter()
-    result = await run()
-    print(f"{name:36} {(time.perf_counter() - start) * 1000:9.1f} ms, once")
-    return result
+    async with of() as session:
+        await answer(session, owner_id)
+    return 1000 * (time.perf_counter() - start)
 
 
-async def main(url: str) -> None:
+async def measured(url: str, quick: bool) -> list[Figure]:
     records = await open_records(url)
-    await once("filling", lambda: fill(records))
+    start = time.perf_counter()
+    await fill(records, 1_000 if quick else OWNERS)
+    figures = [Figure("filling", "s", (time.perf_counter() - start,))]
     async with records.reading() as session:
         owner = await owners.find(session, BIG)
     assert owner is not None
-    for name, answer in READS.items():
-        print(f"{name:36} {await measure(records.reading, answer, owner.id, 31):9.1f} ms")
-    for name, answer in WRITES.items():
-        print(f"{name:36} {await measure(records.writing, answer, owner.id, 11):9.1f} ms")
+    for acts, of, rounds in (
+        (READS, records.reading, 7 if quick else 31),
+        (WRITES, records.writing, 3 if quick else 11),
+    ):
+        for name, answer in acts.items():
+            # The first fills the caches.
+            taken = [await taken_ms(of, answer, owner.id) for _ in range(rounds + 1)][1:]
+            figures.append(Figure(name, "ms", tuple(taken)))
+    figures += await _whole(records, owner.id, 1 if quick else 3)
+    await records.close()
+    return figures
+
+
+async def _whole(records: Records, owner_id: int, rounds: int) -> list[Figure]:
+    """A collection out, in again, and forgotten [ms]."""
+    times: dict[str, list[float]] = {}
+
+    async def timed(name: str, act: Callable[[], Awaitable[Any]]) -> Any:
+        start = time.perf_counter()
+        result = await act()
+        times.setdefault(name, []).append(1000 * (time.perf_counter() - start))
+        return result
 
     async def export() -> str:
         async with records.reading() as session:
-            return await transfer.export_json(session, owner.id)
+            return await transfer.export_json(session, owner_id)
 
     async def take_in(preview: transfer.Preview) -> None:
         async with records.writing() as session:
-            await transfer.import_export(session, owner.id, preview, replace=True)
+            await transfer.import_export(session, owner_id, preview, replace=True)
 
     async def forget_it() -> None:
         async with records.writing() as session:
-            await forget.forget(session, owner.id)
+            await forget.forget(session, owner_id)
 
-    text = await once("export", export)
-    print(f"{'its size':36} {len(text) / 1e6:9.1f} million characters")
-    preview = await once("read_export", lambda: asyncio.to_thread(transfer.read_export, text))
-    await once("import_export, replacing", lambda: take_in(preview))
-    await once("forget", forget_it)
-    await records.close()
+    text = ""
+    for _ in range(rounds):
+        text = await timed("export", export)
+        preview = await timed("read_export", partial(asyncio.to_thread, transfer.read_export, text))
+        await timed("import_export, replacing", partial(take_in, preview))
+    await timed("forget", forget_it)
+    return [
+        Figure("size of the export", "MB", (len(text) / 1e6,)),
+        *(Figure(name, "ms", tuple(taken)) for name, taken in times.items()),
+    ]
+
+
+def bench(asked: Asked) -> list[Figure]:
+    """Reads and writes [ms], and a whole collection."""
+    with tempfile.TemporaryDirectory() as folder:
+        return asyncio.run(measured(f"sqlite:///{folder}/bench.sqlite3", asked.quick))
 
 
 if __name__ == "__main__":
-    if len(sys.argv) > 1:
-        asyncio.run(main(sys.argv[1]))
-    else:
-        with tempfile.TemporaryDirectory() as folder:
-            asyncio.run(main(f"sqlite:///{folder}/bench.sqlite3"))
+    alone("records", bench)

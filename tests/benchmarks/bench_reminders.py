@@ -1,26 +1,22 @@
 """How fast what is due is claimed and promised, and what an idle look at the clock costs.
 
-Run by hand: `python -m tests.benchmarks.bench_reminders [stored] [due]`; without numbers 1,000,000
-reminders stored and 10,000 due in the same minute, on SQLite and on the PostgreSQL of the pgserver
-wheel. A database of its own each, deleted afterwards.
+By hand: python -m tests.benchmarks.bench_reminders; 1,000,000 reminders stored and 10,000 due in
+the same minute (quick: 20,000 and 400), on SQLite and on the PostgreSQL of the pgserver wheel. A
+database of its own each, deleted afterwards.
 
 Claiming is `pings.due` and, in the same transaction, `pings.promise` and a letter for each owner:
 what a worker does but for the words. The idle tick is `pings.due` where nothing is due, once with
-10,000 stored and once with all; it opens its own session, as a worker does.
+few stored and once with all; it opens its own session, as a worker does.
 """
 
 from __future__ import annotations
 
 import asyncio
-import resource
-import statistics
-import sys
 import tempfile
 import time
-from collections.abc import AsyncIterator, Iterator
-from contextlib import asynccontextmanager, contextmanager
+from dataclasses import dataclass
 from datetime import UTC, datetime
-from pathlib import Path
+from statistics import median
 from typing import Any
 
 from sqlalchemy import insert, text
@@ -29,14 +25,16 @@ from bot.records import Records, open_records, pings, post
 from bot.records.kinds import OwnerKind, ReminderKind, ReminderState
 from bot.records.models import Owner, Ping, Reminder
 from bot.records.pings import Promised
+from tests.benchmarks.command import alone
+from tests.benchmarks.figures import Asked, Figure
+from tests.benchmarks.measuring import postgres
 
 NOW_MS = 1_772_355_600_000
 WEEK_MS = 7 * 24 * 3600 * 1000
 CHANNEL = "bench"
 CREATED = datetime(2026, 3, 1, tzinfo=UTC)
-FEW = 10_000
 EACH = 4  # reminders of an owner; one of them is due
-TICKS = 500
+TICKS = 100  # of a round
 
 
 def rows_of(first: int, last: int, stored: int, due: int) -> tuple[list[Any], list[Any]]:
@@ -78,6 +76,19 @@ async def store(records: Records, stored: int, due: int, *, first: int = 1) -> N
         await session.execute(text("ANALYZE"))
 
 
+@dataclass(frozen=True, slots=True)
+class Size:
+    """How many are stored, in the small database and in the other, how many are due; rounds."""
+
+    few: int
+    stored: int
+    due: int
+    rounds: int
+
+
+FULL, QUICK = Size(10_000, 1_000_000, 10_000, 3), Size(2_000, 20_000, 400, 3)
+
+
 async def idle(*several: Records, now_ms: int) -> list[float]:
     """The median of a look at the clock where nothing is due [ms], for each of the records.
 
@@ -90,7 +101,7 @@ async def idle(*several: Records, now_ms: int) -> list[float]:
             async with records.writing() as session:
                 assert await pings.due(session, CHANNEL, now_ms=now_ms, most=200) == []
             times.append(time.perf_counter() - start)
-    return [statistics.median(times) * 1000 for times in took]
+    return [median(times) * 1000 for times in took]
 
 
 async def work(records: Records, batch: int) -> int:
@@ -125,8 +136,6 @@ async def claiming(url: str, due: int, batch: int, workers: int) -> float:
     done = await asyncio.gather(*(work(records, batch) for records in opened))
     took = time.perf_counter() - start
     assert sum(done) == due, (done, due)
-    [after] = await idle(opened[0], now_ms=NOW_MS)
-    print(f"  an idle tick right after them {after:.3f} ms")
     async with opened[0].writing() as session:
         # As it was before, for the next figure.
         await session.execute(text("DELETE FROM outbox"))
@@ -145,55 +154,49 @@ async def claiming(url: str, due: int, batch: int, workers: int) -> float:
     return due / took
 
 
-async def measure(kind: str, few_url: str, url: str, stored: int, due: int) -> None:
+async def measured(kind: str, few_url: str, url: str, size: Size) -> list[Figure]:
     few, many = await open_records(few_url), await open_records(url)
-    await store(few, FEW, 1)
+    await store(few, size.few, 1)
     start = time.perf_counter()
-    await store(many, stored, due)
-    print(f"{kind}: {stored:,} stored in {time.perf_counter() - start:.0f} s, {due:,} due")
-    little, much = await idle(few, many, now_ms=NOW_MS - WEEK_MS)
-    print(f"  idle tick     {little:8.3f} ms with {FEW:,}, {much:.3f} ms with {stored:,}: "
-          f"{much / little:.2f} times")  # fmt: skip
+    await store(many, size.stored, size.due)
+    stored_s = time.perf_counter() - start
+    ticks = [await idle(few, many, now_ms=NOW_MS - WEEK_MS) for _ in range(size.rounds)]
+    little, much = (tuple(values) for values in zip(*ticks, strict=True))
     await few.close()
     await many.close()
+    small = f"{kind}: idle tick, {size.few:,} stored"
+    figures = [
+        Figure(f"{kind}: storing them", "s", (stored_s,)),
+        Figure(small, "ms", little),
+        Figure(f"{kind}: idle tick, {size.stored:,} stored", "ms", much, small),
+    ]
     for batch in (20, 200):
-        for workers in (1, 2):
-            rate = await claiming(url, due, batch, workers)
-            print(f"  {workers} worker(s), batches of {batch:3}: {rate:10,.0f} claims a second")
-    print(
-        f"  largest memory so far {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024} MB"
-    )
+        one = f"{kind}: claims of 1 worker, batches of {batch}"
+        two = f"{kind}: claims of 2 workers, batches of {batch}"
+        found: dict[str, list[float]] = {one: [], two: []}
+        for _ in range(size.rounds):
+            found[one].append(await claiming(url, size.due, batch, 1))
+            found[two].append(await claiming(url, size.due, batch, 2))
+        figures.append(Figure(one, "a second", tuple(found[one])))
+        figures.append(Figure(two, "a second", tuple(found[two]), one))
+    return figures
 
 
-@contextmanager
-def sqlite_urls() -> Iterator[tuple[str, str]]:
+async def both(size: Size) -> list[Figure]:
     with tempfile.TemporaryDirectory() as folder:
-        yield f"sqlite:///{folder}/few.sqlite3", f"sqlite:///{folder}/many.sqlite3"
+        few, many = (f"sqlite:///{folder}/{name}.sqlite3" for name in ("few", "many"))
+        figures = await measured("SQLite", few, many, size)
+    with tempfile.TemporaryDirectory() as folder, postgres(folder) as server:
+        for name in ("few", "many"):
+            server.psql(f"CREATE DATABASE {name}")
+        figures += await measured("PostgreSQL", server.get_uri("few"), server.get_uri("many"), size)
+    return figures
 
 
-@asynccontextmanager
-async def postgres_urls() -> AsyncIterator[tuple[str, str]]:
-    from pgserver.postgres_server import get_server
-
-    from tests.records.records_kit import Databases
-
-    with tempfile.TemporaryDirectory(prefix="records-") as top:
-        place = Path(top) / "deep" / "postgres"
-        place.mkdir(parents=True)
-        server = get_server(place / "data", cleanup_mode="stop")
-        databases = Databases(Path(top), server.get_uri())
-        try:
-            yield await databases.empty(), await databases.empty()
-        finally:
-            server.cleanup()
-
-
-async def main(stored: int = 1_000_000, due: int = 10_000) -> None:
-    with sqlite_urls() as urls:
-        await measure("SQLite", *urls, stored, due)
-    async with postgres_urls() as urls:
-        await measure("PostgreSQL", *urls, stored, due)
+def bench(asked: Asked) -> list[Figure]:
+    """Idle ticks [ms] and claims a second on both databases."""
+    return asyncio.run(both(QUICK if asked.quick else FULL))
 
 
 if __name__ == "__main__":
-    asyncio.run(main(*(int(argument) for argument in sys.argv[1:])))
+    alone("reminders", bench)

@@ -10,7 +10,7 @@ import subprocess
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
-from statistics import median
+from statistics import median, quantiles
 
 ROOT = Path(__file__).parents[2]
 
@@ -39,10 +39,17 @@ class Figure:
 
     @property
     def noise(self) -> float | None:
-        """From the lowest round to the highest, as a share of the median; None of one round."""
+        """How far rounds lie apart, as a share of the median; None of one round.
+
+        The middle half of them, so that one busy moment does not hide a change; of fewer than
+        five all.
+        """
         if len(self.rounds) < 2 or not self.value:
             return None
-        return (max(self.rounds) - min(self.rounds)) / self.value
+        low, high = min(self.rounds), max(self.rounds)
+        if len(self.rounds) >= 5:
+            low, _, high = quantiles(self.rounds, n=4, method="inclusive")
+        return (high - low) / self.value
 
     def ratio_to(self, other: Figure) -> float:
         """How many times the other: round by round where there are as many, and the median."""

@@ -55,18 +55,29 @@ class Ended:
     most_mb: float
 
 
+#: A small process starts it: the system counts a child's memory from that of its parent.
+_LAUNCHER = """
+import os, subprocess, sys, time
+start = time.perf_counter()
+child = subprocess.Popen([sys.executable, *sys.argv[1:]], stdout=subprocess.DEVNULL)
+_, status, used = os.wait4(child.pid, 0)
+wall_s = time.perf_counter() - start
+print(wall_s, used.ru_utime + used.ru_stime, used.ru_maxrss / 1024)
+sys.exit(os.waitstatus_to_exitcode(status))
+"""
+
+
 def ran(*command: str) -> Ended:
     """Run a command of the interpreter to its end, without its output."""
-    start = time.perf_counter()
-    child = subprocess.Popen(
-        [sys.executable, *command], stdout=subprocess.DEVNULL, env=AS_INSTALLED, cwd=ROOT
+    done = subprocess.run(
+        [sys.executable, "-S", "-c", _LAUNCHER, *command],
+        stdout=subprocess.PIPE,
+        text=True,
+        check=True,
+        env=AS_INSTALLED,
+        cwd=ROOT,
     )
-    _, status, used = os.wait4(child.pid, 0)
-    wall_s = time.perf_counter() - start
-    child.returncode = os.waitstatus_to_exitcode(status)
-    if child.returncode:
-        raise RuntimeError(f"{' '.join(command)} ended with {child.returncode}")
-    return Ended(wall_s, used.ru_utime + used.ru_stime, used.ru_maxrss / 1024)
+    return Ended(*map(float, done.stdout.split()))
 
 
 def memory_mb(pid: int) -> float:
@@ -86,7 +97,7 @@ def postgres(folder: str) -> Iterator[Any]:
     """A server of PostgreSQL out of the wheel, for as long as it is needed."""
     import warnings
 
-    warnings.simplefilter("ignore", RuntimeWarning)  # of a folder that only its shell would use
+    warnings.filterwarnings("ignore", "XDG_RUNTIME_DIR")  # of a folder that is not used
     from pgserver.postgres_server import get_server
 
     # It runs as a user of its own, who has to reach the folder.

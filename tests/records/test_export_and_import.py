@@ -323,7 +323,7 @@ PROBLEMS: list[tuple[Callable[[Document], None], str, str]] = [
     (change("products.1.is_default", True), "products", "more than one default"),
     (change("reminders.0.rule", "FREQ=SECONDLY"), "reminders id 1", "rule: not a rule"),
     (change("reminders.0.start", "2026-02-30T09:00:00"), "reminders id 1", "start: not a clock"),
-    (change("reminders.0.zone", "Atlantis/Centre"), "reminders id 1", "zone: not a zone"),
+    (change("reminders.0.zone", "Atlantis/Centre"), "reminders[1].zone", "not a zone"),
     (change("reminders.0.due_ms", None), "reminders id 1", "due_ms: what comes"),
     (change("reminders.0.due_ms", 1.5), "reminders[1].due_ms", "whole number"),
     (change("reminders.1.state", "active"), "reminders id 2", "due_ms: what comes"),

@@ -35,9 +35,12 @@ WORK: ContextVar[Work] = ContextVar("work")
 #: The fault of a handler, for the worker; the application would keep it to itself.
 FAULT: ContextVar[list[BaseException]] = ContextVar("fault")
 
-#: A person in a group may ask so many questions at once, and one more each so often [s].
+#: A person in a group may ask so many questions at once, and one more each so often [s] (ours).
 BURST = 5
 REFILL_S = 10.0
+#: Where only they are answered, in private, at buttons and from any chat: more than one types.
+OWN_BURST = 60
+OWN_REFILL_S = 2.0
 _MOST_PACES = 10_000
 #: Shown as typing where an answer takes longer [s].
 SLOW_S = 1.0
@@ -58,7 +61,7 @@ class Carrier:
 
     def __init__(self, me: Bot) -> None:
         self._me = me
-        self._paces: OrderedDict[tuple[int, str], Pace] = OrderedDict()
+        self._paces: OrderedDict[tuple[int | str, str], Pace] = OrderedDict()
 
     # --- messages ---
 
@@ -129,7 +132,7 @@ class Carrier:
         if message.chat.type != ChatType.PRIVATE:
             return
         told = heard(message, self._me)
-        if told is None or told.command:
+        if told is None or told.command or await self._too_fast(message, told, words):
             return
         answer = ask(told.text[:MOST_CHARS], Setting(today=_when(message).date()))
         place = self._place(message, told)
@@ -141,6 +144,8 @@ class Carrier:
         message, words, work = _message(update), words_for(update), WORK.get()
         told = heard(message, self._me)
         if message.chat.type != ChatType.PRIVATE or told is None or message.document is None:
+            return
+        if await self._too_fast(message, told, words):
             return
         place, file = self._place(message, told), message.document
         if (file.file_size or 0) > MOST_BYTES or not (file.file_name or "").endswith(".json"):
@@ -156,6 +161,8 @@ class Carrier:
         message, words, work = _message(update), words_for(update), WORK.get()
         told = heard(message, self._me)
         if message.chat.type != ChatType.PRIVATE or told is None or message.location is None:
+            return
+        if await self._too_fast(message, told, words):
             return
         from bot.conversation.homes import nearest_home  # reads a table of towns
 
@@ -173,7 +180,8 @@ class Carrier:
         """A picture, a sticker, a voice: in private we say what we read."""
         message, words = _message(update), words_for(update)
         told = heard(message, self._me)
-        if message.chat.type == ChatType.PRIVATE and told is not None:
+        private = message.chat.type == ChatType.PRIVATE
+        if private and told is not None and not await self._too_fast(message, told, words):
             WORK.get().send(self._place(message, told).message(words.say("post-only-text")))
 
     async def nothing(self, update: Update, context: Context) -> None:
@@ -185,6 +193,8 @@ class Carrier:
         """A button below one of our messages."""
         query, words, work = update.callback_query, words_for(update), WORK.get()
         assert query is not None  # the menu sends nothing else here
+        if not self._pace(("tap", str(query.from_user.id))).may_ask(time.monotonic()):
+            return
         message, data = query.message, query.data or ""
         text = _button(message, data) if isinstance(message, Message) else None
         if text is None or not isinstance(message, Message):
@@ -231,13 +241,15 @@ class Carrier:
         """A dose card for any chat; of the question alone, so it is the same for all who ask."""
         query, words, work = update.inline_query, words_for(update), WORK.get()
         assert query is not None
+        if not self._pace(("inline", str(query.from_user.id))).may_ask(time.monotonic()):
+            return
         question = query.query.strip()
         results: list[dict[str, Any]] = []
         if question:
             answer = ask(question, Setting(today=datetime.now(UTC).date()))
             if answer.kind in ("dose", "no_feed"):
-                await work.keep_card(question, person=str(query.from_user.id))
-                results = [card(answer, question, self._me.username, words)]
+                name = await work.keep_card(question, person=str(query.from_user.id))
+                results = [card(answer, question, name, self._me.username, words)]
         button = {"text": words.say("post-card-ask"), "start_parameter": "hello"}
         body: dict[str, Any] = {
             "inline_query_id": query.id,
@@ -309,7 +321,8 @@ class Carrier:
         if kind == "d":
             work.send(place.message(question))
             return
-        await self._answer(work, replace(incoming, text=question, saving=kind == "s"), place, words)
+        own = replace(incoming, text=question, saving=kind == "s", shared=kind == "q")
+        await self._answer(work, own, place, words)
 
     async def _answer(
         self, work: Work, incoming: Incoming, place: Place, words: Wording, unless: str = ""
@@ -380,6 +393,8 @@ class Carrier:
             raw = await file.download_as_bytearray()
         except TelegramError:
             return None
+        if len(raw) > MOST_BYTES:  # what was said of its size is not trusted
+            return None
         return raw.decode("utf-8", errors="replace")
 
     async def _administers(self, message: Message, user_id: int) -> bool:
@@ -409,20 +424,23 @@ class Carrier:
         )
 
     async def _too_fast(self, message: Message, told: Heard, words: Wording) -> bool:
-        """Whether a person floods a group; they are told once, and the others are not slowed."""
-        if told.group_id is None:
-            return False
-        pace = self._pace((told.group_id, told.person))
+        """Whether a person floods us; they are told once, and the others are not slowed."""
+        pace = self._pace((told.group_id or "own", told.person))
         if pace.may_ask(time.monotonic()):
             return False
         if not pace.told:
             pace.told = True
-            text = words.say("post-slow-down", seconds=int(REFILL_S))
+            text = words.say("post-slow-down", seconds=int(pace.refill_s))
             WORK.get().send(self._place(message, told).message(text))
         return True
 
-    def _pace(self, key: tuple[int, str]) -> Pace:
-        pace = self._paces.pop(key, None) or Pace(time.monotonic())
+    def _pace(self, key: tuple[int | str, str]) -> Pace:
+        """What somebody has left: in a group by its number, elsewhere by the way they come."""
+        pace = self._paces.pop(key, None)
+        if pace is None:
+            own = isinstance(key[0], str)
+            most, refill_s = (OWN_BURST, OWN_REFILL_S) if own else (BURST, REFILL_S)
+            pace = Pace(time.monotonic(), refill_s, most, left=float(most))
         self._paces[key] = pace
         while len(self._paces) > _MOST_PACES:
             self._paces.popitem(last=False)
@@ -434,12 +452,14 @@ class Pace:
     """How fast somebody asks: a token bucket."""
 
     since: float
-    left: float = float(BURST)
+    refill_s: float
+    most: int
+    left: float
     told: bool = False
 
     def may_ask(self, now: float) -> bool:
         """Take one question from what is left [clock in s]."""
-        self.left = min(float(BURST), self.left + (now - self.since) / REFILL_S)
+        self.left = min(float(self.most), self.left + (now - self.since) / self.refill_s)
         self.since = now
         if self.left < 1:
             return False
@@ -450,7 +470,9 @@ class Pace:
 
 async def _promise(work: Work, answer: Answer, place: Place, words: Wording) -> None:
     text, keyboard = await shown(work, answer, place, words)
-    if answer.picture is None:
+    if answer.kind == "forget":  # who is forgotten is not noted down for the answer to it
+        work.send(replace(place.message(text, keyboard), answers=None))
+    elif answer.picture is None:
         work.send(place.message(text, keyboard, answer.kind))
     else:
         for letter in place.pictured(answer.picture, text, keyboard, answer.kind):

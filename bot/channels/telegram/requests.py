@@ -12,6 +12,28 @@ _UPLOAD_S = 30.0
 _GRACE_S = 5.0
 
 
+#: A longer answer is not read [bytes]: the largest file that the messenger gives to a bot.
+MOST_BYTES = 20_000_000
+
+
+async def _read(answer: aiohttp.ClientResponse) -> bytes:
+    """The body of an answer.
+
+    Raises
+    ------
+    NetworkError
+        It is longer than any should be.
+    """
+    if answer.content_length is not None and answer.content_length <= MOST_BYTES:
+        return await answer.read()
+    body = bytearray()
+    async for piece in answer.content.iter_any():
+        body += piece
+        if len(body) > MOST_BYTES:
+            raise NetworkError("an answer that is too long")
+    return bytes(body)
+
+
 class Requests(BaseRequest):
     """Requests of one bot, over a pool of connections."""
 
@@ -68,7 +90,7 @@ class Requests(BaseRequest):
             data = request_data.json_parameters
         try:
             async with self._client.request(method, url, data=data, timeout=timeout) as answer:
-                return answer.status, await answer.read()
+                return answer.status, await _read(answer)
         except TimeoutError as error:
             raise TimedOut from error
         except aiohttp.ClientError as error:

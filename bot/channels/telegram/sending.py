@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import base64
 import logging
+import re
 from collections.abc import Awaitable, Callable
 from dataclasses import replace
 from typing import Any
@@ -34,6 +35,8 @@ log = logging.getLogger("sinkside.telegram")
 
 #: A request that the network failed so often is given up: with doubling waits, half an hour.
 MOST_TRIES = 11
+#: Of the messenger's reasons so much stands in the log.
+_PLAIN, _REASON_CHARS = re.compile(r"[A-Za-z_ ]*"), 60
 _NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
 
 
@@ -66,7 +69,7 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
         if "not modified" in str(error):
             settled.sent.append((letter, None))
         else:
-            log.warning("%s was refused: %s", letter.method, error)
+            log.warning("%s was refused: %s", letter.method, _reason(error))
             settled.dead.append(letter)
     except NetworkError as error:
         tries = letter.tries + 1
@@ -78,6 +81,12 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
     except TelegramError as error:
         log.error("%s failed: %s", letter.method, type(error).__name__)
         settled.dead.append(letter)
+
+
+def _reason(error: TelegramError) -> str:
+    """The beginning of what the messenger says, up to where it could quote a text or a number."""
+    plain = _PLAIN.match(str(error))
+    return plain[0].strip()[:_REASON_CHARS] if plain else ""
 
 
 def _markup(body: dict[str, Any], bot: Bot) -> InlineKeyboardMarkup | None:
@@ -124,7 +133,7 @@ async def _photo(bot: Bot, body: dict[str, Any]) -> int | None:
             reply_markup=_markup(body, bot),
         )
     except BadRequest as error:
-        log.warning("a picture was refused: %s", error)
+        log.warning("a picture was refused: %s", _reason(error))
         return await _message(bot, {**body, "text": body["caption"]})
     return made.message_id
 

@@ -244,14 +244,15 @@ class Service:
 
         async def delivered(request: web.Request) -> web.Response:
             given = request.headers.get("X-Telegram-Bot-Api-Secret-Token", "")
-            if not hmac.compare_digest(given.encode(), channel.secret.encode()):
+            # What is no UTF-8 comes as surrogates.
+            if not hmac.compare_digest(given.encode(errors="replace"), channel.secret.encode()):
                 return web.Response(status=403)
             try:
-                update = json.loads(await request.text())
-                number = int(update["update_id"])
-            except (ValueError, TypeError, KeyError):
+                update = json.loads(await request.read(), parse_constant=_no_number)
+                number = update["update_id"]
+            except (ValueError, TypeError, KeyError, RecursionError):
                 return web.Response(status=400)
-            if not 0 <= number < 2**63:
+            if type(number) is not int or not 0 <= number < 2**63:
                 return web.Response(status=400)
             await self._take_in([update])  # answered only once it is kept
             return web.Response()
@@ -424,6 +425,10 @@ def _application(channel: Channel) -> Application[Any, Any, Any, Any, Any, Any]:
             f"{channel.api_url}/file/bot"
         )
     return builder.build()
+
+
+def _no_number(constant: str) -> None:
+    raise ValueError(f"{constant} is not a number")
 
 
 async def _no() -> bool:

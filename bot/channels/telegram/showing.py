@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from bot.conversation.answer import Answer, File, Picture
-from bot.conversation.postbox import Letter, Work, card_id, edited_anew, plain
+from bot.conversation.postbox import Letter, Work, edited_anew, plain
 from bot.conversation.wording import Wording
 
 #: A page of a phone [characters, lines]; the messenger takes at most 4096.
@@ -201,9 +201,11 @@ def documents(file: File, place: Place) -> list[Letter]:
     ]  # fmt: skip
 
 
-def card(answer: Answer, question: str, me: str, words: Wording) -> dict[str, Any]:
-    """A dose to post in any chat, with what it assumes and its cautions on it."""
-    name = card_id(question)
+def card(answer: Answer, question: str, name: str, me: str, words: Wording) -> dict[str, Any]:
+    """A dose to post in any chat, with what it assumes and its cautions on it.
+
+    `name` is what the question is kept as.
+    """
     rows = [[{"text": words.say("post-own-water"), "url": f"https://t.me/{me}?start=q_{name}"}]]
     if answer.understood.genera:
         save = f"https://t.me/{me}?start=s_{name}"

@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import date, datetime, time
 
 from bot.conversation import answer as out
-from bot.conversation.collection import labels, pick
+from bot.conversation.collection import labels, pick, plants_said
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
 from bot.conversation.turns.advice import genus_of
@@ -75,9 +75,10 @@ def _meant(turn: Turn) -> list[Plant] | out.Answer:
     found = pick(target, collection, turn.last_plants)
     if found:
         return found
-    said = " ".join([*target.traits, *target.names, *target.genera, target.place or ""]).strip()
     known = labels(collection.plants[:5], turn.words)
-    return turn.ask("ask-not-on-record", meant=said, known=known or "none")
+    return turn.ask(
+        "ask-not-on-record", meant=plants_said(target, turn.words), known=known or "none"
+    )
 
 
 def _side_known(turn: Turn) -> bool:

@@ -8,7 +8,7 @@ from datetime import date
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, labels, pick
+from bot.conversation.collection import Collection, labels, pick, plants_said
 from bot.conversation.turn import Turn, day_past, day_since, readable
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.shelf import title
@@ -224,8 +224,7 @@ def _who(by: object, turn: Turn) -> str:
 
 
 def _meant(turn: Turn) -> str:
-    target = turn.order.target
-    return " ".join([*target.traits, *target.names, *target.genera, target.place or ""]).strip()
+    return plants_said(turn.order.target, turn.words)
 
 
 def _by_day(

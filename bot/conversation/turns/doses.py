@@ -54,8 +54,13 @@ async def dose(turn: Turn) -> out.Answer:
     collection = turn.collection
     last = _last(turn)
     reading = turn.reading
+    if turn.incoming.shared:  # somebody else's words add to nothing of one's own
+        return await _answered(turn, reading, collection)
     if _only_names(turn):
         return await plants_listed(turn)
+    lacking_rate = [p for p in collection.products if p.label_per_litre is None]
+    if len(lacking_rate) == 1 and _only_a_rate(turn):  # what `product-no-rate` asked for
+        return await shelf.change(turn, lacking_rate[0])
     if last is not None and _adds(turn, collection):
         reading = _merged(turn, last, reading)
     return await _answered(turn, reading, collection)
@@ -74,6 +79,17 @@ def _only_names(turn: Turn) -> bool:
         dosing = any(getattr(reading, s) not in (None, (), {}, False) for s in wanted)
         return reading.growth is not None and not order.target.empty and not dosing
     return bool(named) and not _says(reading)
+
+
+def _only_a_rate(turn: Turn) -> bool:
+    """Whether nothing but a label rate was said, and no dose is open: 'label 1 g per litre'."""
+    reading = turn.reading
+    if reading.label_rate is None or reading.conflicts or reading.problems or turn.order.asks:
+        return False
+    if turn.question.get("kind") == "dose" or not turn.order.target.empty:
+        return False
+    others = [s for s in _CARRIED if s not in ("label_rate", "form")]
+    return not any(getattr(reading, s) not in (None, (), {}, False) for s in others)
 
 
 def _adds(turn: Turn, collection: Collection) -> bool:

@@ -7,7 +7,16 @@ from dataclasses import replace
 from datetime import date
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, described, is_of, label, labels, pick
+from bot.conversation.collection import (
+    Collection,
+    described,
+    is_of,
+    kind_of,
+    label,
+    labels,
+    pick,
+    plants_said,
+)
 from bot.conversation.listening import listen
 from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns import shelf
@@ -170,15 +179,9 @@ def _not_found(turn: Turn, collection: Collection) -> out.Answer:
         return turn.ask("ask-no-plants-yet")
     if target.empty and not target.traits:
         return turn.ask("ask-which-plants")
-    meant = [
-        *target.traits,
-        *target.names,
-        *target.genera,
-        *([target.place] if target.place else []),
-    ]
     near = [p for p in collection.plants if is_of(p, target.genera)][:5]
     known = labels(near or collection.plants[:5], turn.words)
-    return turn.ask("ask-not-on-record", meant=" ".join(meant), known=known)
+    return turn.ask("ask-not-on-record", meant=plants_said(target, turn.words), known=known)
 
 
 # --- changes -------------------------------------------------------------------------------------
@@ -322,7 +325,7 @@ async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.A
     async with turn.writing(on) as told:
         if len(found) == 1 and gone is not None and gone < plant.count:
             await plants.correct(told, [plant.id], count=plant.count - gone)
-            kind = " ".join(t for t in (plant.detail, plant.genus) if t) or "none"
+            kind = kind_of(plant, turn.words) or "none"
             return turn.say(
                 "plants",
                 "plants-fewer",

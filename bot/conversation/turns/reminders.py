@@ -7,7 +7,7 @@ from datetime import date
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import labels, pick, places_meant
+from bot.conversation.collection import labels, pick, places_meant, plants_said
 from bot.conversation.turn import Turn
 from bot.conversation.turns.reminders_rules import Made, make
 from bot.conversation.turns.reminders_said import cadence, comes, plants_of, what, whom
@@ -211,6 +211,6 @@ def _target(turn: Turn, order: Order) -> dict[str, Any] | out.Answer:
         return {"plants": [p.id for p in found]}
     if order.text:
         return {}
-    words = [*meant.traits, *meant.names, *meant.genera, meant.place or ""]
     known = labels(collection.plants[:5], turn.words)
-    return turn.ask("ask-not-on-record", meant=" ".join(words).strip(), known=known or "none")
+    said = plants_said(meant, turn.words)
+    return turn.ask("ask-not-on-record", meant=said, known=known or "none")

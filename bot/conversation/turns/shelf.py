@@ -57,12 +57,12 @@ async def rename(turn: Turn) -> out.Answer:
     return turn.say("products", "plants-renamed", before=before, name=name, choices=("undo",))
 
 
-async def change(turn: Turn) -> out.Answer:
-    """Add to what is known of a product."""
+async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
+    """Add to what is known of a product: the one that was named, or another that is meant."""
     refusal = _impossible(turn)
     if refusal is not None:
         return refusal
-    product = await _named(turn)
+    product = meant or await _named(turn)
     rate = turn.reading.label_rate
     by_volume = rate is not None and rate.unit == "ml" and turn.reading.form is None
     if by_volume and (product.form == "powder" or product.label_unit is LabelUnit.GRAM):

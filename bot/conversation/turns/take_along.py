@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import asyncio
 import json
+from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 
 from bot.conversation import answer as out
@@ -19,7 +21,8 @@ from bot.records.errors import (
     ImportRefused,
     NewerFile,
 )
-from bot.records.transfer import Preview
+from bot.records.transfer import Preview, Problem
+from bot.reminders import rhythm
 
 _GROWTH = (
     "growing",
@@ -96,7 +99,8 @@ async def forget_confirmed(turn: Turn) -> out.Answer:
     async with turn.records.writing() as session:
         counts = await forgetting.count_owned(session, turn.owner_id, undone=False)
         await forgetting.forget(session, turn.owner_id)
-    return turn.say("forget", "forgotten", what=_counted(counts, turn), whose=turn.whose)
+    said = turn.say("forget", "forgotten", what=_counted(counts, turn), whose=turn.whose)
+    return said.model_copy(update={"details": {"forgotten": counts}})
 
 
 async def take_in(turn: Turn) -> out.Answer:
@@ -128,15 +132,36 @@ async def take_in(turn: Turn) -> out.Answer:
 
 async def _preview(turn: Turn, found: str | dict[str, str]) -> Preview | out.Answer:
     try:
-        if isinstance(found, dict):
-            return await asyncio.to_thread(transfer.read_csv_export, found, codes=codes())
-        return await asyncio.to_thread(transfer.read_export, found, codes=codes())
+        return await asyncio.to_thread(_read, found)
     except NewerFile:
         return turn.refuse("refuse-import-newer")
     except FileTooLarge as error:
         return turn.refuse("refuse-import-large", most=turn.words.number(error.most / 1e6, 0))
     except (BrokenFile, ForeignFile, ImportRefused):
         return turn.refuse("refuse-import-foreign")
+
+
+def _read(found: str | dict[str, str]) -> Preview:
+    """What a file holds, with a problem where a rhythm in it is none."""
+    if isinstance(found, dict):
+        preview = transfer.read_csv_export(found, codes=codes())
+    else:
+        preview = transfer.read_export(found, codes=codes())
+    wrong = next(_unfit_rules(preview), None) if not preview.problems else None
+    return preview if wrong is None else replace(preview, problems=(wrong,))
+
+
+def _unfit_rules(preview: Preview) -> Iterator[Problem]:
+    rules = [(f"reminders id {row['id']}", row["rule"]) for row in preview.rows["reminders"]]
+    for row in preview.rows["events"]:
+        for part in ("before", "after"):
+            rule = row["payload"].get(part, {}).get("rule")
+            rules.append((f"events id {row['id']}.payload.rule", rule))
+    for where, rule in rules:
+        try:
+            rhythm.check(rule)
+        except rhythm.UnfitRule as unfit:
+            yield Problem(where, str(unfit))
 
 
 async def _had(turn: Turn) -> str:

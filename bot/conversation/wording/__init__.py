@@ -5,6 +5,7 @@ No figure is made here and no sentence anywhere else.
 
 from __future__ import annotations
 
+import unicodedata
 from datetime import date
 from fractions import Fraction
 from functools import cache, lru_cache
@@ -25,6 +26,8 @@ _FRACTIONS = {
 METRIC = "metric"
 #: Smaller numbers are written without groups: sent back, "1,200" could be read in two ways.
 _GROUPED = 10_000
+#: Signs that turn the direction of what follows (Unicode UAX 9: embeddings, overrides, isolates).
+_TURNING = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 #: Choices that are codes.
 _TAPPED = frozenset({"undo", "why", "more", "done", "yes", "no", "all"})
 _CM_AN_INCH = 2.54
@@ -85,6 +88,7 @@ class Wording:
         pattern = self._bundle.get_message(code).value
         if pattern is None:
             raise KeyError(code)
+        values = {n: shown(v) if isinstance(v, str) else v for n, v in values.items()}
         text, errors = self._bundle.format_pattern(pattern, values)
         if errors:
             raise KeyError(f"{code}: {errors}")
@@ -188,6 +192,17 @@ class Wording:
         """'a, b and c', or 'a, b or c', in the language."""
         style: Literal["or", "standard"] = "or" if either else "standard"
         return str(format_list(items, style=style, locale=self.language))
+
+
+def shown(text: str) -> str:
+    """What somebody wrote, without what would steer a screen or turn the rest of a line round."""
+    if text.isprintable():
+        return text
+    return "".join(c for c in text if c == "\n" or not _steers(c))
+
+
+def _steers(character: str) -> bool:
+    return unicodedata.category(character) in ("Cc", "Cs") or character in _TURNING
 
 
 @lru_cache(maxsize=4096)

@@ -166,6 +166,7 @@ hint-label = Aufwandmenge
 hint-water = deinem Wasser
 
 # --- plants on record ---
+plant-kind = { $traits } { $kind }
 plant-label = { $count ->
     [1] { $kind ->
         [none] 1 Pflanze ohne Namen

@@ -159,6 +159,7 @@ hint-label = the label rate
 hint-water = your water
 
 # --- plants on record ---
+plant-kind = { $traits } { $kind }
 plant-label = { $count ->
     [1] { $kind ->
         [none] one unnamed plant

@@ -13,12 +13,12 @@ dose-amount = { $amount } { $unit ->
 volume-litres = { $litres } l
 volume-millilitres = { $millilitres } ml
 volume-own = { $amount } { $unit ->
-    [us_gallon] galón EE. UU.
-    [us_quart] cuarto EE. UU.
-    [us_fluid_ounce] onza EE. UU.
-    [imperial_gallon] galón imp.
-    [imperial_pint] pinta imp.
-   *[imperial_fluid_ounce] onza imp.
+    [us_gallon] gal EE. UU.
+    [us_quart] qt EE. UU.
+    [us_fluid_ounce] oz EE. UU.
+    [imperial_gallon] gal imp.
+    [imperial_pint] pt imp.
+   *[imperial_fluid_ounce] oz imp.
 } ({ $metric })
 
 measure-weigh = Pésalo en una báscula de { $step } g (error de hasta el { $error } %).
@@ -165,6 +165,7 @@ hint-label = la dosis de la etiqueta
 hint-water = tu agua
 
 # --- plants on record ---
+plant-kind = { $kind } { $traits }
 plant-label = { $count ->
     [1] { $kind ->
         [none] una planta sin nombre
@@ -209,7 +210,7 @@ plants-water = { $plants }: { $volume } en cada riego{ $count ->
    *[other] , por planta.
 }
 plants-renamed = { $before } ahora se llama { $name }.
-plants-moved = { $plants }: ahora en { $place }.
+plants-moved = { $plants }: sitio nuevo, { $place }.
 plants-repotted = Trasplante { $day }: { $plants }{ $facts ->
     [none] .
    *[other] , { $facts }.
@@ -1052,7 +1053,7 @@ file-saved = Guardado aquí como { $names }.
 picture-saved = [{ $alt }: guardado aquí como { $name }]
 
 # --- reasons of the plan ---
-reason-given-today = ya regada
+reason-given-today = ya lo tiene
 reason-rest-dry = reposo en seco
 reason-rest-genus = ahora reposa
 reason-rest-growth = en reposo

@@ -171,6 +171,7 @@ hint-label = dawkę z etykiety
 hint-water = wodę
 
 # --- plants on record ---
+plant-kind = { $traits } { $kind }
 plant-label = { $count ->
     [1] { $kind ->
         [none] roślina bez nazwy
