@@ -412,7 +412,7 @@ def answer_to(
     file: out.File | None = None,
 ) -> out.Answer:
     """An answer of a kind, with what was understood and what was not."""
-    words = wording(reading.language)
+    words = wording(reading.language, METRIC)  # as `respond` has it: loaded once, not twice
     return out.Answer(
         message=reading.text,
         kind=kind,

@@ -354,7 +354,7 @@ def rows(revision: str) -> Iterator[tuple[str, Values]]:
 
 
 def _entries(revision: str) -> Iterator[Values]:
-    numbers = {owner: 0 for owner in (ANNA, BEN, CLUB)}
+    numbers = dict.fromkeys((ANNA, BEN, CLUB), 0)
     for entry in LOG:
         if entry.since > revision:
             continue

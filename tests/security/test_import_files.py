@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -125,9 +126,17 @@ async def test_what_one_took_in_keeps_no_reminder_from_others(sqlite_records: Re
     for number, contents in enumerate(HARMLESS.values()):
         evil = Grower(sqlite_records, f"evil{number}", files={"x.json": json.dumps(contents)})
         await evil.says("import x.json", "yes")
-    mira = Grower(sqlite_records, files={"x.json": written(reminders=[reminder()])})
+    mira = Grower(sqlite_records, files={"x.json": written(reminders=[just_due()])})
     await mira.says("import x.json", "yes")
     assert "Mira" in await reminded(sqlite_records)
+
+
+def just_due() -> dict[str, Any]:
+    """A reminder that came a minute ago by the clock."""
+    local = datetime.now(UTC).replace(tzinfo=None, microsecond=0) - timedelta(minutes=1)
+    due_ms = int(local.replace(tzinfo=UTC).timestamp() * 1000)
+    said = local.isoformat()
+    return reminder(start=said, due_local=said, due_ms=due_ms)
 
 
 async def reminded(records: Records) -> list[str]:
@@ -150,7 +159,7 @@ async def test_what_cannot_be_reckoned_ends_and_holds_up_nobody(
 ) -> None:
     """As records could be that no import of ours let in."""
     for name in ("Eve", "Mira"):
-        one = Grower(sqlite_records, name, files={"x.json": written(reminders=[reminder()])})
+        one = Grower(sqlite_records, name, files={"x.json": written(reminders=[just_due()])})
         await one.says("import x.json", "yes")
     usual = reminding.reckon
 
