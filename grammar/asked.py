@@ -44,7 +44,9 @@ def language(facts: Facts) -> Order | None:
         return None
     if len(behind) > _LONGEST_LANGUAGE or any(r.after_break for r in behind[1:]):
         return None
-    said = [facts.folded.written(r.start, r.end) for r in behind]
+    article = facts.words.lexicon.words.get(behind[0].text) if len(behind) > 1 else None
+    named = behind[article is not None and article.type == "ARTICLE" :]  # 'el español'
+    said = [facts.folded.written(r.start, r.end) for r in named]
     return Order("language", text=" ".join(said))
 
 

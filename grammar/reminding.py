@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import cache
 
+from grammar import agreeing
 from grammar.facts import Facts
 from grammar.lexicon import sections
 from grammar.marks import Mark, phrases
@@ -203,7 +204,13 @@ def _plant_words(facts: Facts, before: int | None = None) -> frozenset[int]:
 
 def _target(facts: Facts, held: frozenset[int]) -> Target:
     """The plants that are meant, without what the rhythm says ('first' is no trait there)."""
+    genus = facts.genus_places[0][1] if facts.genus_places else None
     times = {facts.raws[i].text for i in held}
+    times |= {
+        agreeing.trait(facts.words, m, genus)
+        for m in facts.found
+        if m.at in held and m.type in ("TRAIT", "PLACE")
+    }  # 'primer' is 'primero'
     target = facts.target
     whole = {"everything", "both"}
     cues = [m for m in facts.found if m.type == "ORDER" and m.value in whole]

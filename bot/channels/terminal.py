@@ -116,7 +116,7 @@ def kept(picture: Picture) -> str:
 def _free(name: str) -> Path:
     path = Path(name)
     number = 2
-    while path.exists():
+    while path.exists() or path.is_symlink():  # one that points nowhere is there too
         path = Path(f"{Path(name).stem}-{number}{Path(name).suffix}")
         number += 1
     return path

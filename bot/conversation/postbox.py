@@ -132,11 +132,11 @@ class Work:
             return await post.asker(session, self.source, chat_id, answer_id)
 
     async def keep_card(self, text: str, *, person: str, group: str | None = None) -> str:
-        """Keep a person's or a group's text for a link or a further page; gives its short name."""
+        """Keep a text for a link or a further page, as theirs who asked; gives its short name."""
         channel = self.source.partition(":")[0]
         address = owners.Address(OwnerKind.PERSON, channel, person)
-        if group is not None:
-            address = owners.Address(OwnerKind.GROUP, channel, group)
+        if group is not None:  # both can have it forgotten
+            address = owners.Address(OwnerKind.GROUP, channel, f"{group}:{person}")
         name = card_id(text, address)
         async with self.records.writing() as session:
             await post.keep_card(session, name, text, address, now_ms=now_ms())

@@ -19,8 +19,9 @@ models      the tables; kinds, the closed vocabularies; errors, what can go wron
 Inside: columns and values hold each field to its limits, ledger writes rows and log together,
 shelf is what plants, products and waters share, engines and schema know the two databases.
 
-A new column: models, a new migration (migrations/alembic.ini says how), `schema.HEAD`; the
-check on writing, the export and the import follow by themselves.
+A new column: models, a new migration (migrations/alembic.ini says how), `schema.HEAD`, and a
+sample of the new version (`python -m tests.records.make_samples`); the check on writing, the
+export and the import follow by themselves. A migration that was committed is never changed.
 """
 
 from __future__ import annotations

@@ -133,12 +133,16 @@ async def _examined(session: AsyncSession) -> Report:
 
 def _lacking(connection: Connection) -> list[Finding]:
     """Columns that our tables should have; no query of ours would get by without them."""
-    there = inspect(connection)
+    present = {
+        (table, column["name"])
+        for (_, table), columns in inspect(connection).get_multi_columns().items()
+        for column in columns
+    }
     return [
         Finding("no-column", table.name, detail=column.name)
         for table in Base.metadata.sorted_tables
         for column in table.columns
-        if column.name not in {found["name"] for found in there.get_columns(table.name)}
+        if (table.name, column.name) not in present
     ]
 
 

@@ -425,9 +425,14 @@ async def forget(session: AsyncSession, channel: str, external_id: str, *, perso
         Whether it is a person, who is met in groups too.
     """
     of_channel = f"{channel}:"
-    await session.execute(
-        delete(Card).where(Card.channel == channel, Card.external_id == external_id)
+    # What was asked in a group is kept as `GROUP:PERSON`.
+    in_groups = (
+        Card.external_id.endswith(f":{external_id}", autoescape=True)
+        if person
+        else Card.external_id.startswith(f"{external_id}:", autoescape=True)
     )
+    theirs = or_(Card.external_id == external_id, in_groups)
+    await session.execute(delete(Card).where(Card.channel == channel, theirs))
     for table in (_IN, _OUT):
         rows = await session.execute(
             select(table.c.id, table.c.lane, *([_OUT.c.answers] if table is _OUT else [])).where(

@@ -74,6 +74,27 @@ def test_a_dose_is_read_whole(text: str, said: dict[str, Any]) -> None:
     assert (reading.conflicts, reading.problems, reading.unknown) == ((), (), ())
 
 
+LABELS: list[tuple[str, dict[str, Any]]] = [
+    ("EG-Düngemittel NPK (Mg) 12+4+6 (+2), Pulver, 3 l",
+     {"analysis": [12, 4, 6], "extras": {"Mg": 1.206074}}),
+    ("Gesamtstickstoff 8 %, davon Nitratstickstoff 5 %, Ammoniumstickstoff 3 %, Phosphat (P2O5) "
+     "4 %, Kaliumoxid (K2O) 6 %, Bor 0,02 %, flüssig, 3 l",
+     {"analysis": [8, 4, 6], "extras": {"B": 0.02}}),
+    ("8 % Gesamtstickstoff (5 % Nitratstickstoff, 3 % Ammoniumstickstoff), 4 % Phosphat, "
+     "6 % Kaliumoxid, flüssig, 3 l", {"analysis": [8, 4, 6]}),
+    ("N 15 % P2O5 5 % K2O 20 %, MgO 2 %, Pulver, 3 l",
+     {"analysis": [15, 5, 20], "extras": {"Mg": 1.206074}}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "said"), LABELS)
+def test_a_declaration_on_a_label_is_read(text: str, said: dict[str, Any]) -> None:
+    reading = read(text, "de")
+    assert reading.volume_l == 3
+    assert all(same(value(reading, slot), said[slot]) for slot in said)
+    assert (reading.conflicts, reading.problems) == ((), ())
+
+
 RATES = [
     ("5 ml auf 10 l", 0.5, "ml"), ("2 ml pro Liter", 2, "ml"), ("1 g je Liter", 1, "g"),
     ("3 ml/l", 3, "ml"), ("auf 10 l Wasser 5 g", 0.5, "g"), ("pro Liter 2 ml", 2, "ml"),
@@ -119,6 +140,23 @@ def test_water_is_read(said: str, water: dict[str, Any]) -> None:
     assert same(value(read(f"2 l, 15-5-15 Pulver, {said}", "de"), "water"), water)
 
 
+@pytest.mark.parametrize("said", ["14 Grad Härte", "Wasserhärte von 14 Grad", "14 Härtegrade"])
+def test_degrees_of_hardness_are_german_and_shown(said: str) -> None:
+    reading = read(f"Leitungswasser, {said}, 2 l, 15-5-15 Pulver", "de")
+    assert same(value(reading, "water"), {"kind": "tap", "hardness_mg_l_caco3": 14 * 17.848})
+    assert "14 °dH" in [r.meaning for r in reading.read_as]
+    assert reading.conflicts == ()
+
+
+@pytest.mark.parametrize(
+    "said", ["Leitungswasser EC 0,4 soll auf 0,9", "Leitungswasser 0,4 mS, Ziel EC 0,9"]
+)
+def test_the_ec_of_the_water_is_not_the_one_to_reach(said: str) -> None:
+    reading = read(f"{said}, 2 l, 15-5-15 Pulver", "de")
+    assert reading.water is not None
+    assert (reading.water.ec_ms_cm, reading.target_ec_ms_cm) == (0.4, 0.9)
+
+
 # --- doubts -------------------------------------------------------------------------------
 
 ASKED = [
@@ -139,6 +177,7 @@ ASKED = [
     ("zwei halbe Liter", "product_of_numbers", "number"),
     ("ein oder zwei Liter", "range", "volume_l"), ("ein, zwei Liter", "range", "volume_l"),
     ("ein bis zwei Liter", "range", "volume_l"), ("halber bis ein Liter", "range", "volume_l"),
+    ("zwischen einem und zwei Litern", "range", "volume_l"),
     ("10 l Kanne, aber nur halb voll", "product_of_numbers", "number"),
     ("Kanne mit 10 l, halbvoll", "product_of_numbers", "number"),
     ("2 l, nicht halbe Stärke", "negation", "strength"),
@@ -168,7 +207,7 @@ NO_STRENGTH = [
     "halber Messlöffel", "die halbe Kanne ist leer", "4 Phals, die Hälfte davon blüht",
     "zwei Drittel der Blätter sind ab", "dritte Woche im neuen Topf", "25 % weniger",
     "zur Hälfte Regenwasser", "Dosis um ein Viertel gekürzt", "die doppelte Menge Wasser",
-    "die Kanne ist voll",
+    "die Kanne ist voll", "0,5% Lösung", "10-prozentige Lösung",
 ]  # fmt: skip
 
 
@@ -209,6 +248,12 @@ def test_a_part_of_the_label_is_a_strength_of_the_rest_it_is_none() -> None:
     assert read("4 Phals, 1/4 davon blüht, 2 l", "de").strength is None
 
 
+def test_what_it_is_not_is_shown_beside_what_it_is() -> None:
+    reading = read("nicht 4 Liter, 3 Liter, 20-20-20 Pulver", "de")
+    assert (reading.volume_l, reading.conflicts) == (3, ())
+    assert [u.text for u in reading.unknown] == ["nicht 4 Liter"]
+
+
 def test_frauenschuh_could_be_three_genera() -> None:
     reading = read("Frauenschuh, 2 l, 20-20-20 Pulver", "de")
     assert reading.genera == ()
@@ -243,7 +288,27 @@ def test_a_slip_is_read_and_shown(said: str, read_as: dict[str, str]) -> None:
 
 @pytest.mark.parametrize(
     "word",
-    ["schwarz", "Stadt", "dicht", "wohne", "Bank", "fünfte", "Park", "Torf", "Kopf", "Stein"],
+    [
+        "schwarz",
+        "Stadt",
+        "dicht",
+        "wohne",
+        "Bank",
+        "fünfte",
+        "Park",
+        "Torf",
+        "Kopf",
+        "Stein",
+        "Kassel",
+        "Schlauch",
+        "Zeitung",
+        "deinem",
+        "hacken",
+        "lüften",
+        "finden",
+        "Regel",
+        "Filter",
+    ],
 )
 def test_an_everyday_word_is_no_slip_of_ours(word: str) -> None:
     reading = read(f"2 l, 20-20-20 Pulver, {word}", "de")
@@ -255,25 +320,35 @@ def test_an_everyday_word_is_no_slip_of_ours(word: str) -> None:
 
 VERBS = {
     "add": ["bitte zwei Cattleyen eintragen, Rinde, 10er Töpfe", "hab eine neue Vanda gekauft",
-            "ich habe 3 Phals, sie stehen am Ostfenster", "neu: eine Masdevallia in Sphagnum"],
+            "ich habe 3 Phals, sie stehen am Ostfenster", "neu: eine Masdevallia in Sphagnum",
+            "2 Masdevallien in Moos bekommen, 7er Töpfe", "neue Phal, Rinde, 12er, Küche",
+            "4 Cymbidien mitgebracht, 17 cm Töpfe, Rinde"],
     "fed": ["ich habe die Vanda gedüngt", "heute gedüngt", "Ruby hat gestern Dünger bekommen",
-            "vor 2 Tagen alle Phals mit blauer Dose gedüngt, halbe Stärke"],
-    "clear": ["Balkon heute früh gegossen", "nur klares Wasser für Schneewittchen"],
-    "flush": ["Ruby am 3.11. durchgespült", "gestern gespült", "hab die Phals gespült"],
+            "vor 2 Tagen alle Phals mit blauer Dose gedüngt, halbe Stärke",
+            "Ruby hat blaue Dose bekommen", "Ruby mit blauer Dose gegossen",
+            "Ruby heute mit Flüssigdünger gegossen", "gestern 2 l grüne Flasche an Ruby"],
+    "clear": ["Ruby hat gestern Regenwasser bekommen", "Balkon heute früh gegossen",
+              "nur klares Wasser für Schneewittchen"],
+    "flush": ["hab die Vandas durchgespühlt", "Ruby am 3.11. durchgespült",
+              "gestern gespült", "hab die Phals gespült"],
     "repot": ["Ruby frisch umgetopft", "wir haben gestern die Vanda umgetopft"],
     "move": ["stell Ruby auf den Balkon", "hab alle Vanden ins Gewächshaus gestellt"],
-    "rename": ["benenne Ruby in Granat um", "Ruby in Granat umbenennen", "Ruby heißt jetzt Granat"],
+    "rename": ["nenn die Vanda Blau", "benenne Ruby in Granat um", "Ruby in Granat umbenennen",
+               "Ruby heißt jetzt Granat"],
     "lose": ["Ruby ist eingegangen", "Schneewittchen verschenkt"],
-    "growth": ["Ruby hat einen neuen Blütentrieb", "die Vanda ruht"],
-    "correct": ["Ruby steht in Sphagnum, 9 cm Topf", "Schneewittchen braucht 150 ml"],
-    "plants": ["welche Orchideen habe ich?", "was steht auf dem Balkon?"],
+    "growth": ["Ruby hat einen neuen Blütentrieb", "die Vanda ruht", "Ruby macht Pause"],
+    "correct": ["die sind in Rinde, 12 cm Töpfe", "Ruby steht in Sphagnum, 9 cm Topf",
+                "Schneewittchen braucht 150 ml"],
+    "plants": ["was steht alles auf dem Balkon?", "welche Pflanzen stehen auf dem Balkon?",
+               "welche Orchideen habe ich?", "was steht auf dem Balkon?"],
     "shelf": ["was für Dünger hab ich?", "was steht im Regal"],
     "product": ["neuer Dünger: Pulver 10-30-20, 1 g pro Liter, heißt Blühpulver"],
     "product_change": ["blaue Dose kostet 9,50 € für 500 g",
                        "die Dichte der grünen Flasche ist 1,2 kg/l"],
     "product_remove": ["blaue Dose ist aufgebraucht"],
-    "product_default": ["ab jetzt immer die blaue Dose"],
-    "lacking": ["was fehlt der blauen Dose?"],
+    "product_default": ["ab jetzt immer die blaue Dose", "blaue Dose ab jetzt als Standard",
+                        "mach blaue Dose zu meinem Standarddünger"],
+    "lacking": ["was fehlt der blauen Dose?", "was fehlt in der grünen Flasche"],
     "choose": ["welchen Dünger für die Cattleyen?", "blaue Dose oder grüne Flasche für Ruby?"],
     "water": ["unser Leitungswasser hat 16 dH"],
     "water_for": ["die Masdevallien bekommen Osmosewasser", "Regenwasser für Ruby"],
@@ -290,7 +365,8 @@ VERBS = {
     "water_mix": ["Leitungswasser mit Regenwasser mischen auf 8 dH"],
     "water_suits": ["ist mein Wasser gut genug für Masdevallien?"],
     "supplement": ["fehlt mir Magnesium?"], "pets": ["ist das giftig für den Hund?"],
-    "remedy": ["darf ich mit Kaffeesatz düngen?"], "salts": ["wie salzig ist Ruby?"],
+    "remedy": ["darf ich mit Kaffeesatz düngen?"],
+    "salts": ["wie salzig ist Ruby?", "Salze von Ruby"],
     "stock": ["Stammlösung aus blauer Dose, 1 l"], "explain": ["was ist EC?"],
     "together": ["kann ich blaue Dose und grüne Flasche zusammen mischen?"],
     "compare": ["was ist günstiger?"], "undo": ["mach das rückgängig"], "forget": ["vergiss mich"],
@@ -313,6 +389,8 @@ def test_the_verb(text: str, verb: str) -> None:
          [PlantSaid("Phalaenopsis", 3, medium="bark", pot_cm=12.0, place="Küche")]),
         ("ich habe eine Masdevallia in Moos, sie heißt Rosalie",
          [PlantSaid("Masdevallia", name="Rosalie", medium="sphagnum")]),
+        ("trag eine Phal namens Granat ein", [PlantSaid("Phalaenopsis", name="Granat")]),
+        ("leg eine Phal namens Granat an", [PlantSaid("Phalaenopsis", name="Granat")]),
         ("füge 2 Phals in Rinde und eine Vanda aufgebunden hinzu, Balkon",
          [PlantSaid("Phalaenopsis", 2, medium="bark", place="Balkon"),
           PlantSaid("Vanda", medium="mounted", place="Balkon")]),
@@ -344,6 +422,7 @@ def test_the_day(said: str, when: When) -> None:
         ("benenne Ruby in Granat um", "Granat"), ("Ruby in Granat umbenennen", "Granat"),
         ("Ruby soll ab jetzt Granat heißen", "Granat"), ("nenne die Vanda Blaumeise", "Blaumeise"),
         ("mein Pulver ist 20-20-20, nenn es rote Büchse", "rote Büchse"),
+        ("nenn die Vanda Blau", "Blau"),
     ],
 )  # fmt: skip
 def test_a_new_name(text: str, name: str) -> None:
@@ -380,6 +459,20 @@ def test_signs_of_an_ailing_plant(
     assert (set(found.signs), found.denied) == (set(signs), denied)
 
 
+@pytest.mark.parametrize(
+    ("said", "traits", "place"),
+    [
+        ("eine kleine weiße Cattleya am großen Fenster", ("kleine", "weiße"), "großes Fenster"),
+        ("ein weißes Dendrobium auf dem hinteren Balkon", ("weißes",), "hinterer Balkon"),
+    ],
+)
+def test_adjectives_are_put_down_in_their_base_form(
+    said: str, traits: tuple[str, ...], place: str
+) -> None:
+    (plant,) = order(f"bitte {said} eintragen").plants
+    assert (plant.traits, plant.place) == (traits, place)
+
+
 def test_a_water_report() -> None:
     found = order("mein Leitungswasser: Calcium 85 mg/l, Magnesium 12, Hydrogencarbonat 240")
     assert (found.verb, found.ions) == ("water", {"Ca": 85.0, "Mg": 12.0, "HCO3": 240.0})
@@ -402,6 +495,8 @@ def test_a_water_report() -> None:
         ("am letzten Freitag des Monats", Rhythm(1, "month", (5,), (-1,))),
         ("jeden zweiten Freitag", Rhythm(2, "week", (5,), guess="every_second")),
         ("am 1. und 15. jedes Monats", Rhythm(1, "month", month_days=(1, 15))),
+        ("am Monatsende", Rhythm(month_days=(-1,))),
+        ("immer am Monatsanfang", Rhythm(1, "month", month_days=(1,))),
         ("jeden Sonntagabend", Rhythm(1, "week", (7,), part="evening")),
         ("jeden Morgen", Rhythm(1, "day", part="morning")),
         ("morgen", Rhythm(day=When("day", -1))), ("übermorgen", Rhythm(day=When("day", -2))),
@@ -430,7 +525,8 @@ def test_how_often(said: str, wanted: Rhythm) -> None:
         ("um 7.30 Uhr", (7, 30), False), ("um halb neun", (8, 30), False), ("um 3", (15, 0), True),
         ("um viertel nach acht", (8, 15), False), ("um dreiviertel acht", (7, 45), False),
         ("um 7 Uhr abends", (19, 0), False), ("um 18 Uhr 30", (18, 30), False),
-        ("gegen halb eins", (12, 30), False),
+        ("gegen halb eins", (12, 30), False), ("um 2 Uhr nachts", (2, 0), False),
+        ("um 11 Uhr nachts", (23, 0), False),
     ],
 )  # fmt: skip
 def test_the_clock_time(said: str, clock: tuple[int, int], guessed: bool) -> None:

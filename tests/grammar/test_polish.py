@@ -7,6 +7,8 @@ from typing import Any
 import pytest
 
 from grammar import Names, Order, Reading, Rhythm, When, read
+from grammar.agreeing import cases
+from grammar.folding import plain
 from tests.grammar.told import same, value
 
 NAMES = Names(
@@ -578,3 +580,107 @@ def test_an_everyday_word_is_no_slip_of_ours(word: str) -> None:
     reading = read(word + REST, "pl")
     assert not reading.read_as
     assert not _wrong(reading, USUAL | {"season": None, "strength": None, "water": None})
+
+
+# --- cases: places, traits, names, towns ----------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("text", "place"),
+    [
+        ("przenieś Ruby na balkon", "balkon"),
+        ("przestawiłam Ruby do łazienki", "łazienka"),
+        ("Ruby stoi w kuchni", "kuchnia"),
+        ("Ruby stoi na parapecie w kuchni", "parapet w kuchni"),
+        ("przenieś Ruby na wschodni parapet", "wschodni parapet"),
+        ("Ruby stoi na wschodnim parapecie", "wschodni parapet"),
+        ("Ruby stoi na wschodnim oknie", "wschodnie okno"),
+        ("Ruby stoi na górnej półce w salonie", "górna półka w salonie"),
+        ("Ruby stoi w duzym pokoju", "duży pokój"),
+    ],
+)
+def test_a_place_is_called_by_its_base_form(text: str, place: str) -> None:
+    found = order(text)
+    assert (found.verb, found.place) == ("move", place)
+
+
+@pytest.mark.parametrize(
+    ("text", "traits"),
+    [
+        ("dodaj małą białą katleję, kora", ("mała", "biała")),
+        ("dodaj dużego żółtego falka, kora", ("duży", "żółty")),
+        ("dodaj fioletowe cymbidium, kora", ("fioletowe",)),
+        ("kupiłam 2 falki w korze, boję się je przenawozić", ()),
+    ],
+)
+def test_a_trait_agrees_with_its_plant(text: str, traits: tuple[str, ...]) -> None:
+    assert order(text).plants[0].traits == traits
+
+
+@pytest.mark.parametrize(
+    "said", ["białą katleję", "białej katlei", "białe katleje", "biala katleja"]
+)
+def test_a_plant_is_found_by_its_trait_in_any_case(said: str) -> None:
+    assert order(f"nawiozłam {said}").target.traits == ("biała",)
+
+
+def test_a_name_that_is_added_as_the_object_is_called_by_its_base_form() -> None:
+    assert order("dodaj Kropeczkę, vandę na balkonie").plants[0].name == "Kropeczka"
+
+
+@pytest.mark.parametrize(
+    ("said", "towns"),
+    [
+        ("Krakowie", "Kraków"), ("Warszawie", "Warszawa"), ("Łodzi", "Łódź"), ("Gdyni", "Gdynia"),
+        ("Poznaniu", "Poznań"), ("Katowicach", "Katowice"), ("Zielonej Górze", "Zielona Góra"),
+        ("Białymstoku", "Białystok"), ("Bielsku-Białej", "Bielsko-Biała"),
+    ],
+)  # fmt: skip
+def test_a_town_may_be_said_in_another_case(said: str, towns: str) -> None:
+    assert plain(towns) in cases(plain(said), "pl")
+
+
+# --- what is not done yet, and what is taken for itself ------------------------------------------
+
+
+@pytest.mark.parametrize("text", ["przepłukać Ruby", "przesadzić Ruby", "przepłucz wszystko"])
+def test_what_is_to_be_done_is_not_logged_as_done(text: str) -> None:
+    assert order(text).verb == "dose"
+
+
+def test_a_remedy_gets_no_dose_of_the_feed() -> None:
+    assert order("kawa na 2 l").verb == "remedy"
+
+
+def test_what_is_made_into_a_concentrate_is_no_liquid_for_that() -> None:
+    reading = read("koncentrat 1:100 z 20-20-20", "pl", names=NAMES)
+    assert reading.order is not None
+    assert (reading.order.verb, reading.form) == ("stock", None)
+
+
+@pytest.mark.parametrize(
+    ("text", "verb", "steps"),
+    [("wyłącz 1", "reminder_stop", (1,)), ("zatrzymaj 2", "reminder_stop", (2,))],
+)
+def test_a_reminder_is_ended_by_its_number(text: str, verb: str, steps: tuple[int, ...]) -> None:
+    assert (order(text).verb, order(text).steps) == (verb, steps)
+
+
+@pytest.mark.parametrize("text", ["nasz język to polski", "wyjaśnij dokładniej"])
+def test_words_of_the_records_are_no_slips(text: str) -> None:
+    reading = read(text, "pl", names=NAMES)
+    assert not reading.read_as
+    assert not reading.unknown
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "konewka 10 l, ale tylko do połowy, 20-20-20 proszek",
+        "konewka 10 l do połowy, 20-20-20 proszek",
+    ],
+)
+def test_a_can_that_is_half_full_is_asked_about(text: str) -> None:
+    reading = read(text, "pl")
+    assert reading.volume_l is None
+    assert reading.unknown

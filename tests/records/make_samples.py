@@ -1,8 +1,8 @@
-"""Writes the samples of old databases that are not stored yet: `python -m tests.records.make_samples`.
+"""Writes the samples of old databases that are not stored yet.
 
-A sample that is stored is never written again: it stands for databases that people have. A new
-migration needs one more; what it brings new is added to the rows below, whose columns and
-tables are left out where a revision does not have them.
+Run it as `python -m tests.records.make_samples`. A sample that is stored is never written again:
+it stands for databases that people have. A new migration needs one more; what it brings new is
+added to the rows below, whose columns and tables are left out where a revision has none of them.
 
 All of it is invented: Anna at the command line, Ben in the messenger, and a club of both.
 What waits to be sent and what comes next is of the year 2099, so that it is never late.
@@ -330,7 +330,8 @@ POST: dict[str, tuple[Values, ...]] = {
          "text": "0.5 g of 20-20-20 powder in 5 l", "kept_ms": 1_773_000_000_400},
     ),
     "pace": (
-        {"source": BOT, "lane": "*", "free_ms": 1_773_000_000_533.5, "full_ms": 1_773_000_000_533.5},
+        {"source": BOT, "lane": "*", "free_ms": 1_773_000_000_533.5,
+         "full_ms": 1_773_000_000_533.5},
         {"source": BOT, "lane": "4012", "free_ms": 1_773_000_001_500.0,
          "full_ms": 1_773_000_001_500.0},
     ),

@@ -233,6 +233,12 @@ async def test_what_cannot_be_looked_over_is_said(databases: Databases, tmp_path
             await doctor.examine(await databases.empty())
 
 
+async def test_a_column_that_is_missing_is_found(databases: Databases) -> None:
+    made = await databases.migrated()
+    await meddle(made, "ALTER TABLE plant DROP COLUMN detail")
+    assert await wrong(made) == {("no-column", "plant", 0)}
+
+
 async def test_a_table_that_is_missing_is_found(databases: Databases) -> None:
     made = await databases.migrated()
     await meddle(made, "DROP TABLE tap")

@@ -20,6 +20,7 @@ from sqlalchemy import Connection, inspect, make_url, text
 
 from bot.records import errors, open_records, products, schema
 from bot.records.engines import make_migrator, parse
+from bot.records.files import name_new
 from bot.records.models import Base
 from bot.records.schema import HEAD, VERSION_TABLE
 
@@ -234,6 +235,30 @@ async def test_a_new_sqlite_file_and_its_folder_are_private(folder: Path) -> Non
     file = folder / "private" / "records.sqlite3"
     await (await open_records(f"sqlite:///{file}")).close()
     assert (file.stat().st_mode & 0o777, file.parent.stat().st_mode & 0o777) == (0o600, 0o700)
+
+
+async def test_a_new_file_never_takes_the_place_of_one_that_came_meanwhile(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def no_links(*_: object) -> None:
+        raise OSError("no links on this file system")
+
+    file = folder / "no links" / "records.sqlite3"
+    monkeypatch.setattr("os.link", no_links)
+    await (await open_records(f"sqlite:///{file}")).close()
+    assert [found.name for found in file.parent.iterdir()] == [file.name]
+    (file.parent / "other").write_text("new")
+    with pytest.raises(FileExistsError):
+        name_new(file.parent / "other", file)
+    await (await open_records(f"sqlite:///{file}")).close()
+
+
+async def test_a_new_file_may_be_reached_by_a_link(folder: Path) -> None:
+    (folder / "links").mkdir()
+    (folder / "links" / "here").symlink_to(folder / "links" / "there")
+    await (await open_records(f"sqlite:///{folder / 'links' / 'here'}")).close()
+    assert (folder / "links" / "here").is_symlink()
+    assert (folder / "links" / "there").stat().st_size > 0
 
 
 async def test_a_sqlite_path_may_hold_blanks_and_signs(folder: Path) -> None:

@@ -170,7 +170,9 @@ async def test_what_cannot_be_reckoned_ends_and_holds_up_nobody(
 
     monkeypatch.setattr(reminding, "reckon", reckon)
     assert await reminded(sqlite_records) == ["Mira"]
-    assert "no reminders" in (await Grower(sqlite_records, "Eve").says("my reminders")).reply.lower()
+    assert (
+        "no reminders" in (await Grower(sqlite_records, "Eve").says("my reminders")).reply.lower()
+    )
 
 
 async def test_what_cannot_be_said_keeps_nobody_from_an_answer(

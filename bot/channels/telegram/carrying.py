@@ -388,7 +388,9 @@ class Carrier:
     async def _fetched(self, name: str) -> str | None:
         try:
             file = await self._me.get_file(name.removesuffix(".json"))
-            if (file.file_size or 0) > MOST_BYTES:
+            # Of a path on this machine the library would read that file, whosever it is.
+            is_address = (file.file_path or "").startswith(("https://", "http://"))
+            if (file.file_size or 0) > MOST_BYTES or not is_address:
                 return None
             raw = await file.download_as_bytearray()
         except TelegramError:
