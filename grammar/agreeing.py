@@ -13,7 +13,7 @@ from functools import cache
 from itertools import product
 
 from grammar.folding import plain
-from grammar.lexicon import Lexicon, sections
+from grammar.lexicon import Lexicon, settings_of
 from grammar.marks import Mark, Words, inflected, written
 
 #: Names of towns have no more words and signs than this, and their cases no more readings.
@@ -77,7 +77,7 @@ def trait(words: Words, mark: Mark, genus: str | None) -> str:
 
 def name(text: str, language: str) -> str:
     """A name that is said as the object, as it is called: 'dodaj Kropkę' adds Kropka."""
-    for ending in sections(language)["meta"].get("object_case", ()):
+    for ending in settings_of(language).get("object_case", ()):
         said, _, called = ending.partition("/")
         if text.endswith(said):
             return text.removesuffix(said) + called
@@ -92,7 +92,7 @@ def cases(name: str, language: str) -> tuple[str, ...]:
     name : in small letters without accents
     language : in which it is said
     """
-    endings = [e.partition("/") for e in sections(language)["meta"].get("town_case", ())]
+    endings = [e.partition("/") for e in settings_of(language).get("town_case", ())]
     parts = re.split(r"([ -])", name)
     each = [[p[: -len(s)] + base for s, _, base in endings if p.endswith(s)] + [p] for p in parts]
     if not name or len(parts) > _MOST_PARTS:
@@ -127,5 +127,5 @@ def _gender(genus: str, language: str) -> str:
 @cache
 def _endings(language: str) -> tuple[tuple[str, tuple[str, ...]], ...]:
     """The endings of Latin names that are feminine and neuter, from the settings."""
-    meta = sections(language)["meta"]
+    meta = settings_of(language)
     return tuple((g, tuple(meta.get(f"latin_{g}", ()))) for g in "fn")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from grammar.lexicon import sections
+from grammar.lexicon import settings_of
 from grammar.marks import Mark, Words
 from grammar.order import When
 from grammar.tokens import UNITS
@@ -64,13 +64,13 @@ def whole(words: Words, index: int) -> int | None:
 @cache
 def dotted(language: str) -> bool:
     """Whether a number with a dot behind it counts a day: '3. März', '3.11.'."""
-    return bool(sections(language)["meta"].get("dotted_dates"))
+    return bool(settings_of(language).get("dotted_dates"))
 
 
 @cache
 def _leads(language: str) -> frozenset[str]:
     """Words of a language behind which '3.11' is a date without its last dot."""
-    return frozenset(sections(language)["meta"].get("date_leads", ()))
+    return frozenset(settings_of(language).get("date_leads", ()))
 
 
 _DOTTED = re.compile(r"(\d{1,2})\.(\d{1,2})(?:\.(\d{4}|\d{2}))?")

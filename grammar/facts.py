@@ -10,7 +10,7 @@ from typing import TypeAlias
 from grammar import agreeing
 from grammar.days import when
 from grammar.labels import label
-from grammar.lexicon import Entry, sections
+from grammar.lexicon import Entry, settings_of
 from grammar.marks import Mark, Words, phrases, written
 from grammar.measured import found_in, meter, report
 from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
@@ -81,7 +81,7 @@ class Facts:
     @property
     def _had_received(self) -> bool:
         """Whether 'received' closes a perfect: 'Ruby hat die blaue Dose bekommen'."""
-        auxiliaries = sections(self.words.lexicon.language)["meta"].get("perfect", ())
+        auxiliaries = settings_of(self.words.lexicon.language).get("perfect", ())
         received = next(m for m in self.found if "received" in m.value.split())
         return any(raw.text in auxiliaries for raw in self.raws[: received.at])
 
@@ -228,7 +228,7 @@ class Facts:
     def _closes(self, index: int) -> bool:
         """Whether the part of a verb stands here that ends its sentence: 'trag ... ein'."""
         ends = index + 1 >= len(self.raws) or self.raws[index + 1].after_break
-        closing = sections(self.words.lexicon.language)["meta"].get("closing", ())
+        closing = settings_of(self.words.lexicon.language).get("closing", ())
         return ends and self.raws[index].text in closing
 
     @cached_property

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import NamedTuple
 
-from grammar.lexicon import Entry, Lexicon, Trie, pieces, sections
+from grammar.lexicon import Entry, Lexicon, Trie, pieces, settings_of
 from grammar.order import Names
 from grammar.scan import Folded, Raw, fold
 
@@ -76,7 +76,8 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], uml
             for form in (parts[-1], *(inflected(parts[-1], e) for e in possessive)):
                 if form:
                     _put(trie, [*before, form], entry)
-        for ending in bent if len(parts) > 1 else ():  # 'nawóz wapniowy': the noun comes first
+        noun_first = len(parts) > 1 and entry.type != "PLANT"  # 'nawóz wapniowy'
+        for ending in bent if noun_first else ():
             last = inflected(parts[-1], ending)
             for noun in (inflected(parts[0], e) for e in possessive) if last else ():
                 if noun:
@@ -91,7 +92,7 @@ _SPREAD = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 @cache
 def _umlauts(language: str) -> bool:
     """Whether people type 'ue' for 'ü' in a language."""
-    return "umlauts" in sections(language)["meta"]
+    return "umlauts" in settings_of(language)
 
 
 #: Shorter names are not inflected by changing their last letter: the form could be any word.

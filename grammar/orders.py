@@ -16,7 +16,7 @@ from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
 from grammar.guiding import guiding
-from grammar.lexicon import Lexicon, sections
+from grammar.lexicon import Lexicon, settings_of
 from grammar.marks import Mark, Words, marks
 from grammar.measured import figure
 from grammar.order import Names, Order
@@ -342,8 +342,15 @@ def _lose(facts: Facts) -> Order | None:
         return None
     taken = facts.new_name[1] | facts.when[1] | facts.named
     numbers = (whole(facts.words, i) for i in range(len(facts.raws)) if i not in taken)
-    count = facts.rest.count or next((n for n in numbers if n), None)
+    count = facts.rest.count or next((n for n in numbers if n), None) or _one_of_a_kind(facts)
     return Order("lose", target=facts.target, when=facts.when[0], count=count)
+
+
+def _one_of_a_kind(facts: Facts) -> int | None:
+    """One where an article counts a plant that has no name: 'regalé una vanda'."""
+    pairs = zip(facts.tokens, facts.tokens[1:], strict=False)
+    counted = any((a.type, a.value, b.type) == ("ARTICLE", "one", "GENUS") for a, b in pairs)
+    return 1 if counted and not facts.target.names and not facts.target.traits else None
 
 
 def _repot(facts: Facts) -> Order | None:
@@ -480,7 +487,7 @@ def _received(facts: Facts) -> bool:
 
 def _begins_new(facts: Facts) -> bool:
     """'neue Phal, Rinde, 12er Topf': a word for new right before a kind, at the head."""
-    words = sections(facts.words.lexicon.language)["meta"].get("new", ())
+    words = settings_of(facts.words.lexicon.language).get("new", ())
     headed = bool(facts.raws) and facts.raws[0].text in words
     near = any(0 < at <= _NEW_KIND for at, _ in facts.genus_places)
     return headed and near and facts.rest.growth is None and _new(facts)

@@ -7,7 +7,7 @@ from functools import cache
 
 from grammar import agreeing
 from grammar.facts import Facts
-from grammar.lexicon import sections
+from grammar.lexicon import settings_of
 from grammar.marks import Mark, phrases
 from grammar.order import Order, Rhythm, Target
 from grammar.rhythm_clock import hours
@@ -109,7 +109,7 @@ def _implied(facts: Facts) -> Order | None:
 @cache
 def verb_last(language: str) -> bool:
     """Whether what is to be done may stand at the end: 'am Sonntag Ruby spülen'."""
-    return bool(sections(language)["meta"].get("verb_last"))
+    return bool(settings_of(language).get("verb_last"))
 
 
 def _definite(rhythm: Rhythm) -> bool:

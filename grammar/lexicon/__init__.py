@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import re
 import tomllib
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from sys import intern
+from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from grammar.folding import plain
@@ -150,6 +152,19 @@ def _text(name: str) -> str:
 
 
 @cache
+def settings_of(language: str) -> Mapping[str, Any]:
+    """The `[meta]` of a file: how the language is written and inflected.
+
+    Raises
+    ------
+    FileNotFoundError
+        For a language without a file.
+    """
+    _, settings, _ = _META.split(_text(language), maxsplit=1)
+    return MappingProxyType(tomllib.loads(settings))
+
+
+@cache
 def load(language: str) -> Lexicon:
     """The vocabulary of one language with the common words in it.
 
@@ -192,7 +207,7 @@ def load(language: str) -> Lexicon:
     spoken = (w for n in _SPELLED for ps in own.get(n, {}).values() for p in ps for w in pieces(p))
     long = frozenset(w for w in spoken if len(w) > _SHORTEST and w.isalpha())
     digits = _digit_words(words)
-    meta: dict[str, Any] = shown.get("meta", {})
+    meta = settings_of(language)
     owning = tuple(meta.get("possessive", []))
     orders = _orders(tables)
     ailing = {name: own.get(name, {}) for name in _SIGN_SECTIONS}
@@ -242,8 +257,8 @@ def heard_by(language: str) -> tuple[frozenset[str], frozenset[str]]:
     FileNotFoundError
         For a language without a file.
     """
-    _, settings, tables = _META.split(_text(language), maxsplit=1)
-    meta = tomllib.loads(settings)
+    _, _, tables = _META.split(_text(language), maxsplit=1)
+    meta = settings_of(language)
     phrases = "\n".join(filter(None, _PHRASE.findall(tables)))
     words = set(_WORD.findall(phrases.lower()))
     marked = {w for w in words if not w.isascii()}

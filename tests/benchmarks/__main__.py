@@ -16,7 +16,7 @@ from pathlib import Path
 from tests.benchmarks.command import options
 from tests.benchmarks.figures import ROOT, Asked, Figure, here, load, save
 from tests.benchmarks.measuring import AS_INSTALLED, yardstick_ms
-from tests.benchmarks.showing import compared, table
+from tests.benchmarks.showing import compared, heading, lines
 
 NAMES = tuple(
     sorted(path.stem.removeprefix("bench_") for path in Path(__file__).parent.glob("bench_*.py"))
@@ -52,21 +52,20 @@ def main(arguments: list[str] | None = None) -> int:
         compileall.compile_dir(ROOT / folder, quiet=1)
     figures: dict[str, list[Figure]] = {}
     yardstick, broken = [yardstick_ms()], []
+    print(heading(here(figures, asked, yardstick)), flush=True)
     with tempfile.TemporaryDirectory() as made:
         for name in given.only or NAMES:
-            print(f"{name} ...", file=sys.stderr, flush=True)
             found = one(name, asked, Path(made))
             if found is None:
                 broken.append(name)
                 continue
             figures[name] = found[0]
             yardstick += found[1]
-    measured = here(figures, asked, yardstick)
-    print(table(measured))
+            print("\n".join([name, *lines(found[0])]), flush=True)
+            if given.json is not None:  # each time: a long run may be cut off
+                save(here(figures, asked, yardstick), given.json)
     if old is not None:
-        print(f"\n{compared(old, measured)}")
-    if given.json is not None:
-        save(measured, given.json)
+        print(f"\n{compared(old, here(figures, asked, yardstick))}")
     if broken:
         print(f"broke: {', '.join(broken)}", file=sys.stderr)
     return 1 if broken else 0

@@ -15,7 +15,7 @@ from collections.abc import Callable, Iterator
 from functools import partial
 from pathlib import Path
 
-from grammar import read
+from grammar import Names, read
 from tests.benchmarks.command import alone
 from tests.benchmarks.figures import Asked, Figure
 from tests.benchmarks.measuring import in_turn, took_ms
@@ -24,6 +24,8 @@ from tests.grammar.told import messages
 #: Repeated to the longest message that is read, these are the slowest found so far.
 LONG = ("sphagnim ", "hardnes ", "phalenopsys wintr powdre ", "2 l ", "1 g per ", "1 250 ")
 OURS = "an English message"
+#: What somebody with records has called things.
+NAMED = Names(tuple(f"{kind} {n}" for kind in ("phal", "vanda", "paph") for n in range(1, 8)))
 
 
 def bench(asked: Asked) -> list[Figure]:
@@ -38,12 +40,17 @@ def bench(asked: Asked) -> list[Figure]:
         if asked.others:
             readers |= stack.enter_context(_others(asked.others, texts))
         found = in_turn(3 if asked.quick else 5, readers)
+    named = tuple(
+        statistics.median(took_ms(partial(read, text, "en", names=NAMED)) for text in texts[::5])
+        for _ in range(3)
+    )
     long = in_turn(3, {piece: partial(_long_ms, piece) for piece in LONG})
     slowest = max(long, key=lambda piece: statistics.median(long[piece]))
     p95 = tuple(_p95_ms(texts) for _ in range(3))
     return [
         Figure(OURS, "ms", found.pop(OURS)),
         *(Figure(name, "ms", times, OURS) for name, times in found.items()),
+        Figure("an English message, names on record", "ms", named, OURS),
         Figure("p95 of English messages", "ms", p95, OURS),
         Figure("the first message of a process", "ms", (first,), OURS),
         Figure("2,000 characters of the slowest kind", "ms", long[slowest], OURS),

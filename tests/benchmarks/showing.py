@@ -24,9 +24,14 @@ def lines(figures: Sequence[Figure]) -> Iterator[str]:
         ).rstrip()
 
 
+def heading(measured: Measured) -> str:
+    """Where a run was made, and the columns."""
+    return f"{_where(measured)}\n  {'':50} {'median':>9} {'':8} {'spread':>6} {'ratio':>8}"
+
+
 def table(measured: Measured) -> str:
     """All of a run."""
-    said = [_where(measured), f"  {'':50} {'median':>9} {'':8} {'spread':>6} {'ratio':>8}"]
+    said = [heading(measured)]
     for bench, figures in measured.figures.items():
         said += [bench, *lines(figures)]
     return "\n".join(said)
