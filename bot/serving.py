@@ -25,10 +25,10 @@ from bot.conversation.wording import wording
 from bot.operating.health import Pulse
 from bot.operating.logs import log_to, quiet_loop
 from bot.operating.postbox import WatchedPostbox
+from bot.operating.unusable import unusable
 from bot.records import Records, open_records, pings
 from bot.records.errors import DatabaseProblem
 from bot.settings import Messenger, default_database
-from bot.unusable import unusable
 
 if TYPE_CHECKING:
     from bot.operating.metrics import Metrics

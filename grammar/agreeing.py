@@ -80,7 +80,7 @@ def name(text: str, language: str) -> str:
     for ending in settings_of(language).get("object_case", ()):
         said, _, called = ending.partition("/")
         if text.endswith(said):
-            return text.removesuffix(said) + called
+            return f"{text.removesuffix(said)}{called}"
     return text
 
 

@@ -30,6 +30,8 @@ _GLUE = frozenset({
     "BETWEEN", "STRENGTH", "POINT", "TIMES", "NPK", "MIX", "MINUS", "PLANTS", "GROWING_VERB",
     "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL", "SLOWLY", "APIECE",
 })  # fmt: skip
+#: From here on a volume beside a strength is the water, where no other is named [L].
+_LEAST_WATER_L = 0.2
 #: A quantity dissolved in a volume is at least this many times smaller than it.
 _DILUTED = 20.0
 
@@ -1001,7 +1003,13 @@ def _is_rate(tokens: Tokens, index: int) -> bool:
     at = _skip(tokens, index, ("FILLER", "ARTICLE"))
     if not _is_amount(tokens, at) or any(t.after_break for t in tokens[index : at + 1]):
         return False
-    return _type(tokens, at + 2) in ("PER", "IN", "TO", "FOR", "EVERY")
+    if _type(tokens, at + 2) not in ("PER", "IN", "TO", "FOR", "EVERY"):
+        return False
+    behind = _skip(tokens, at + 3, ("ARTICLE", "EVERY", "FILLER"))
+    per_volume = _type(tokens, behind) == "VOLUME_UNIT" or _is_volume(tokens, behind)
+    # 'full strength 2 litres in summer': so much is water, and no feed that goes into it
+    water = _is_volume(tokens, at) and (_litres(tokens, at) or 0.0) >= _LEAST_WATER_L
+    return per_volume or not water
 
 
 def _loose(tokens: Tokens) -> Tokens:

@@ -247,12 +247,14 @@ class Facts:
     def place_runs(self) -> list[tuple[str, frozenset[int]]]:
         """The places that were said, with the words that say each."""
         held = self.new_name[1]
-        spots = [
+        fractions = {r.start for t in self.tokens if t.type == "FRACTION" for r in t.raws}
+        spots = [  # with a place called 'cuarto', 'un cuarto' is still a quarter
             m
             for m in self.found
             if m.type in ("PLACE", "KNOWN_PLACE")
             and held.isdisjoint(range(m.at, m.end))
             and not self._is_scale(m.end)
+            and self.raws[m.at].start not in fractions
         ]
         runs: list[list[Mark]] = []
         for mark in spots:

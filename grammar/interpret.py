@@ -169,6 +169,10 @@ def _extra(notes: _Notes, tokens: list[Token]) -> None:
     notes.extras[element] = value * factor
 
 
+#: A smaller share of full strength is nobody's wish: some other percentage is meant (ours).
+_WEAKEST = 0.02
+
+
 def _strength(notes: _Notes, tokens: list[Token]) -> None:
     token = tokens[0]
     value = notes.number(token, "strength")
@@ -176,6 +180,9 @@ def _strength(notes: _Notes, tokens: list[Token]) -> None:
         return
     if len(tokens) == 2:  # per cent
         value /= 100
+        if 0 < value < _WEAKEST:  # '0.5 % solution': so much of the water, not of the label
+            notes.unknown.append(Unknown(notes.written(tokens)))
+            return
     if token.type == "VAGUE":
         notes.read_as.append(ReadAs(notes.written(tokens), token.value))
     notes.say("strength", value, tokens)

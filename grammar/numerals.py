@@ -20,6 +20,7 @@ _HALVED = _MEASURED | {"STRENGTH", "LEVEL", "LABEL", "LOOSE_MEASURE", "CONTAINER
 _BESIDE_A_STRENGTH = frozenset({
     "ANALYSIS", "FORM", "VOLUME_UNIT", "REGIME", "SEASON", "MONTH", "NUMBER", "PER", "MINUS",
 })  # fmt: skip
+_OF_DOSE = frozenset({"STRENGTH", "LEVEL", "LABEL"})
 _HALVES = frozenset({"HALF_MORE", "MEASURED_HALF"})
 _ADDS = ("AND", "more")
 #: The middle of these is a time.
@@ -228,7 +229,10 @@ def _half_behind(
             more = repr(whole + fraction_value(value))
             return [Token("NUMBER", more, last.raws + token.raws)]
     fits = last is not None and last.raws[-1].text.rstrip("s").endswith(ending)
-    counts = near is not None and near.type in _HALVED
+    # 'litro y medio dosis completa': a half in the gender of its unit is none of the dose
+    own = token.value == "1/2" and fits and near is not None and near.type in _OF_DOSE
+    counts = near is not None and near.type in _HALVED and not own
+    of_dose = of_dose and not own
     if last is None or last.type not in _MEASURED or not fits or of_dose or counts:
         words = Token("FRACTION", value, token.raws[1:])
         return [Token("AND", "and", token.raws[:1]), words]

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import click
 
+from bot.operating.unusable import unusable
 from bot.records import backup, copying, doctor
 from bot.records.doctor import Finding, Report
 from bot.records.errors import (
@@ -18,7 +19,6 @@ from bot.records.errors import (
     ForeignDatabase,
     NewerDatabase,
 )
-from bot.unusable import unusable
 
 Say = Callable[[str], None]
 

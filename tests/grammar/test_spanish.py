@@ -570,3 +570,113 @@ def test_what_is_no_reminder_stays_what_it_was(text: str, verb: str) -> None:
 )
 def test_quiet_hours(text: str, hours: object) -> None:
     assert order(text).hours == hours
+
+
+# --- found while walking through a season ----------------------------------------------
+
+_RUN_ON = {"volume_l": 2, "analysis": [20, 20, 20], "form": "powder", "medium": "bark"}
+
+
+@pytest.mark.parametrize(
+    ("text", "wanted"),
+    [
+        ("2 l 20-20-20 polvo corteza media dosis", {**_RUN_ON, "strength": 0.5}),
+        ("dosis completa 2 l en verano corteza 20-20-20 polvo",
+         {**_RUN_ON, "strength": 1, "season": "summer"}),
+        ("2 l / corteza / 20-20-20 / polvo / media / otoño",
+         {**_RUN_ON, "strength": 0.5, "season": "autumn"}),
+        ("un litro y medio dosis completa 20-20-20 polvo corteza",
+         {**_RUN_ON, "volume_l": 1.5, "strength": 1}),
+        ("un litro y medio doble dosis 20-20-20 polvo corteza",
+         {**_RUN_ON, "volume_l": 1.5, "strength": 2}),
+        ("corteza 20-20-20 polvo 2 l dos quintos de dosis", {**_RUN_ON, "strength": 0.4}),
+    ],
+)  # fmt: skip
+def test_a_strength_is_not_lost_in_a_run_of_words(text: str, wanted: dict[str, Any]) -> None:
+    for reading in (read(text, "es"), told(text)):
+        assert {k: v for k, v in wanted.items() if not same(value(reading, k), v)} == {}
+        assert not reading.unknown
+
+
+def test_a_half_that_may_be_the_strength_is_shown() -> None:
+    reading = read("polvo 20-20-20 media 5 l", "es")
+    assert reading.strength is None
+    assert [u.text for u in reading.unknown] == ["media"]
+
+
+@pytest.mark.parametrize("text", ["un cuarto", "2 l 20-20-20 polvo, un cuarto de dosis"])
+def test_a_quarter_is_no_room_of_that_name(text: str) -> None:
+    reading = read(text, "es", names=Names(places=("cuarto",)))
+    assert reading.strength == 0.25
+    assert reading.order is not None
+    assert reading.order.target.place is None
+
+
+def test_a_room_of_that_name_stays_one() -> None:
+    names = Names(plants=("Ruby",), places=("cuarto",))
+    found = read("pon a Ruby en el cuarto", "es", names=names).order
+    assert found is not None
+    assert (found.verb, found.place) == ("move", "cuarto")
+    assert order("Ruby está en el cuarto de baño").place == "cuarto de baño"
+
+
+@pytest.mark.parametrize(
+    ("text", "per_litre", "unit"),
+    [
+        ("mi polvo es 20-20-20, etiqueta 1 g por litro, llámalo saco", 1, "g"),
+        ("mi líquido es 8-2-6, 4 ml por litro, llámalo frasco", 4, "ml"),
+    ],
+)
+def test_the_label_rate_of_a_product(text: str, per_litre: float, unit: str) -> None:
+    reading = told(text)
+    assert reading.order is not None
+    assert reading.order.verb == "product"
+    assert reading.order.label.pack_size is None
+    assert reading.label_rate is not None
+    assert (reading.label_rate.per_litre, reading.label_rate.unit) == (per_litre, unit)
+
+
+@pytest.mark.parametrize(
+    ("text", "verb"),
+    [
+        ("quita 1", "reminder_stop"), ("cancela 2", "reminder_stop"), ("cancela", "no"),
+        ("quita la vanda", "lose"), ("nada de avisos durante diez días", "reminder_pause"),
+        ("ayer lavé a Ruby para quitar las sales", "flush"),
+        ("se me ha muerto Ruby, se pudrió entera", "lose"),
+        ("uy, me he equivocado, bórralo", "undo"), ("q toca hoy", "plan"), ("xq?", "why"),
+    ],
+)  # fmt: skip
+def test_what_was_not_understood_at_first(text: str, verb: str) -> None:
+    assert order(text).verb == verb
+
+
+def test_a_number_says_which_reminder() -> None:
+    assert order("quita 1").steps == (1,)
+
+
+def test_a_name_may_stand_before_what_it_is_for() -> None:
+    found = order("llama Azul a la vanda")
+    assert (found.verb, found.name, found.target.genera) == ("rename", "Azul", ("Vanda",))
+
+
+def test_one_of_a_kind_is_one() -> None:
+    assert order("regalé una vanda a mi vecina").count == 1
+    assert order("regalé las vandas a mi vecina").count is None
+
+
+def test_when_it_was_flushed_asks_for_flushes() -> None:
+    assert order("¿cuándo lavé a Ruby por última vez?").asks_kind == "flush"
+
+
+def test_the_first_of_a_month_is_no_trait() -> None:
+    assert order("recuérdame lavar cada primer domingo a las 9").target.traits == ()
+
+
+def test_so_much_for_each_is_not_the_can() -> None:
+    reading = read("200 ml para cada una de mis 6 cattleyas, polvo 15-15-15", "es")
+    assert reading.volume_l is None
+    assert [c.code for c in reading.conflicts] == ["product_of_numbers"]
+
+
+def test_a_window_to_the_east() -> None:
+    assert order("pon a Ruby en la ventana este").place == "ventana este"

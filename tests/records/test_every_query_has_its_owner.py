@@ -102,6 +102,7 @@ READS: dict[str, Call] = {
     "log.last_batch": log.last_batch,
     "log.newest": log.newest,
     "log.anything": log.anything,
+    "log.any_of": lambda s, o: log.any_of(s, o, (EventKind.FED, EventKind.CLEAR)),
     "log.passed_from": lambda s, o: log.passed_from(s, o, 1, limit=1_000),
     "log.history": lambda s, o: log.history(s, o, 1, since=TODAY, kinds=[EventKind.FED]),
     "log.poured": lambda s, o: log.poured(s, o, since=TODAY, until=TODAY),
@@ -142,6 +143,7 @@ WRITES: dict[str, Call] = {
     "owners.find_or_add": lambda s, _: owners.find_or_add(
         s, Address(OwnerKind.PERSON, "terminal", "new"), created_at=NOW
     ),
+    "owners.hear": lambda s, o: owners.hear(s, o, "pl"),
     "log.begin": begin,
     "log.record": saying(
         lambda said: log.record(said, [Entry(EventKind.FED, 1, product_id=1, water_id=1)])

@@ -55,6 +55,7 @@ async def live(chat: Chat, club: Chat, loopback: Loopback) -> None:
     (asked,) = await club.says(EVE, f"/dose {LINE} zanzibar")
     await club.says(EVE, "half that", **replying(asked, loopback))
     await club.says(EVE, "/dose my own plants")
+    await club.taps(EVE, (await club.says(EVE, "/dose add 2 phals in bark"))[-1], "undo")
     message = chat.message(EVE, "5 l 20-20-20 powder Zanzibar", date=int(time.time()))
     await chat.pushes("message", message)
     await chat.pushes("edited_message", {**message, "text": LINE, "edit_date": message["date"]})
