@@ -52,6 +52,8 @@ _APART = frozenset({
 })  # fmt: skip
 
 _WHOLE_DAY = 24
+#: Sections of phrases that nobody writes as one word.
+_NEVER_JOINED = frozenset({"filler", "aside", "bound", "past", "not"})
 #: Sections of phrases whose single words mean nothing for a dose.
 _GLUE_SECTIONS = frozenset({"filler", "aside", "label", "not"})
 
@@ -191,9 +193,9 @@ def load(language: str) -> Lexicon:
             for phrase in phrases:
                 parts = pieces(phrase)
                 _insert(trie, parts, entry)
-                joined = "".join(parts)
+                joined = "".join(parts) if section not in _NEVER_JOINED else ""
                 if len(parts) > 1 and len(joined) > 6 and joined.isalpha():
-                    run_together.append(([joined], entry))
+                    run_together.append(([intern(joined)], entry))
                 if len(parts) == 1:
                     words.setdefault(parts[0], entry)
                 elif section not in _GLUE_SECTIONS:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import os
+import threading
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -251,8 +253,20 @@ def test_a_name_made_to_break_opens_nothing(
 
 def test_a_pipe_in_a_folder_is_not_waited_for(tmp_path: Path) -> None:
     os.mkfifo(tmp_path / "plants.csv")
+    end = threading.Event()
+
+    def answer_who_reads() -> None:  # so that this fails instead of waiting for ever
+        while not end.wait(0.01):
+            with contextlib.suppress(OSError):
+                os.close(os.open(tmp_path / "plants.csv", os.O_WRONLY | os.O_NONBLOCK))
+
+    answering = threading.Thread(target=answer_who_reads)
+    answering.start()
     (tmp_path / "settings.csv").write_text("format,version\nsinkside-records,2\n")
-    assert set(terminal.open_file(str(tmp_path)) or ()) == {"settings.csv"}
+    found = terminal.open_file(str(tmp_path))
+    end.set()
+    answering.join()
+    assert set(found or ()) == {"settings.csv"}
 
 
 def test_a_file_too_large_is_not_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
