@@ -71,9 +71,9 @@ async def test_a_button_says_its_words_once(chat: Chat) -> None:
     await chat.says(MIRA, "add 2 phals in bark, 12 cm pots")
     asked = await chat.says(MIRA, "forget me")
     assert buttons(asked[0]) == ["yes", "no"]
-    done = await chat.taps(MIRA, asked[0], "yes")
+    done = await chat.taps(MIRA, asked[0], "no")
     assert [r.method for r in done] == ["answerCallbackQuery", "sendMessage"]
-    again = await chat.taps(MIRA, asked[0], "yes")
+    again = await chat.taps(MIRA, asked[0], "no")
     assert [(r.method, r.values.get("text")) for r in again] == [
         ("answerCallbackQuery", "Done already.")
     ]

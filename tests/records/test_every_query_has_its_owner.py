@@ -279,7 +279,7 @@ def test_every_query_takes_its_owner(name: str, function: Callable[..., Any]) ->
     assert of_owner & {(parameter.name, parameter.annotation) for parameter in parameters}
 
 
-@pytest.mark.parametrize("mapper", Base.registry.mappers, ids=str)
+@pytest.mark.parametrize("mapper", sorted(Base.registry.mappers, key=str), ids=str)
 def test_every_table_has_an_owner_first_in_its_key(mapper: Any) -> None:
     model = mapper.class_
     key = [column.name for column in mapper.primary_key]
@@ -304,9 +304,16 @@ NAMED = re.compile(rf"\b(?:FROM|JOIN|UPDATE|INTO) ({TABLES})\b(?: AS (\w+))?")
 BY_PERSON = re.compile(
     r"DELETE FROM memory WHERE memory\.person = \? AND \(?EXISTS"
     r"|UPDATE reminder SET person=\? WHERE reminder\.person = \? AND reminder\.channel = \?$"
-    r"|DELETE FROM card WHERE card\.channel = \? AND card\.external_id = \?$"
+    r"|DELETE FROM card WHERE card\.channel = \? AND \(card\.external_id = \? OR "
     r"|DELETE FROM posted WHERE posted\.person = \? AND "
+    r"|DELETE FROM tap WHERE \(tap\.data LIKE '%' \|\| \? \|\| '%'"
+    r"|DELETE FROM pace WHERE \(pace\.source LIKE .* AND pace\.lane = \?$"
+    # Looked through for lanes and answers of the person; only those rows are deleted.
+    r"|SELECT inbox\.id, inbox\.lane FROM inbox WHERE \(inbox\.source LIKE "
+    r"|SELECT outbox\.id, outbox\.lane, outbox\.answers FROM outbox WHERE \(outbox\.source LIKE "
 )
+# Forgetting is rare and the post is short: that it reaches all of it counts more.
+WALKED = {"forget.forget": {f"SCAN {model.__tablename__}" for model in POST}}
 
 
 def without_owner(sent: str) -> list[str]:
@@ -371,7 +378,11 @@ def test_the_check_itself_sees_a_scan(world: World) -> None:
 async def test_no_query_scans_a_table(name: str, world: World) -> None:
     _, heard = await world.call(name)
     scans = {
-        sent: [step for step in plan(world.file, sent, given) if re.match(r"SCAN (?!CONST)", step)]
+        sent: [
+            step
+            for step in plan(world.file, sent, given)
+            if re.match(r"SCAN (?!CONST)", step) and step not in WALKED.get(name, ())
+        ]
         for sent, given in heard
     }
     assert scans == {sent: [] for sent, _ in heard}

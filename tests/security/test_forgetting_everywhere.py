@@ -129,6 +129,17 @@ async def test_who_cannot_be_reached_is_noted_by_number_only(
     assert not [t for t, _ in await traces(sqlite_records) if t == "chat"]
 
 
+async def test_a_second_yes_finds_nothing_and_keeps_nothing(
+    chat: Chat, sqlite_records: Records
+) -> None:
+    await chat.says(EVE, "add a phal called Zanzibar in bark")
+    asked = await chat.says(EVE, "forget me")
+    await chat.taps(EVE, asked[-1], "yes")
+    again = await chat.taps(EVE, asked[-1], "yes")
+    assert "asked nothing" in text(again)
+    assert not [t for t, _ in await traces(sqlite_records) if t in ("owner", "memory", "event")]
+
+
 async def test_what_is_done_is_nobodys(chat: Chat, sqlite_records: Records) -> None:
     """A done update is kept so that it is not done twice; not who sent it, nor what."""
     await chat.says(EVE, LINE)
