@@ -50,7 +50,8 @@ def kill_after(process: subprocess.Popen[str], acknowledged: int) -> list[int]:
         process.wait(timeout=pause)
     except subprocess.TimeoutExpired:
         process.send_signal(signal.SIGKILL)
-    rest, _ = process.communicate(timeout=30)
+    rest = process.stdout.read()  # `communicate` would pass over what is buffered by now
+    process.wait(timeout=30)
     return [int(line) for line in [*lines, *rest.splitlines()]]
 
 
