@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from grammar import Names, read
-from grammar.lexicon import languages
+from grammar.lexicon import heard_by, languages
 from tests.grammar.told import messages, value
 
 LANGUAGES = ("en", "de", "es", "pl")
@@ -92,3 +92,23 @@ def test_english_is_read_the_same_beside_the_other_languages(text: str) -> None:
 
 def test_an_order_is_heard_in_its_language() -> None:
     assert read("my plants", usual="pl", names=Names()).language == "en"
+
+
+@pytest.mark.parametrize(
+    ("text", "language", "asked"),
+    [("przypomnij mi o płukaniu co niedzielę o 9", "pl", False),
+     ("erinnere mich jeden Sonntag um 9 ans Durchspülen", "de", False),
+     ("remind me to flush every sunday at 9", "en", True)],
+)  # fmt: skip
+def test_nine_is_in_the_morning_where_hours_are_counted_to_24(
+    text: str, language: str, asked: bool
+) -> None:
+    order = read(text, language, names=Names()).order
+    assert order is not None
+    assert order.rhythm is not None
+    assert (order.rhythm.clock, order.rhythm.half_guessed) == ((9, 0), asked)
+
+
+def test_every_language_is_told_by_its_letters() -> None:
+    for code in ("de", "es", "pl"):
+        assert heard_by(code)[1]
