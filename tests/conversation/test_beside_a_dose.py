@@ -335,7 +335,9 @@ def dutch(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
 
 
 def _forget_languages() -> None:
-    kept = (wordings.languages, wordings.wording, lexicons.languages, lexicons.load)
+    kept = (
+        wordings.languages, wordings.wording, wordings._messages, lexicons.languages, lexicons.load,
+    )  # fmt: skip
     for known in kept:
         known.cache_clear()
 

@@ -190,3 +190,13 @@ def test_volumes_stand_in_ones_own_measures_before_litres(
     text = words.volume(litres)
     assert text.startswith(words.number(shown))
     assert f"({wording(code).volume(litres)})" in text
+
+
+@pytest.mark.parametrize("code", LANGUAGES)
+def test_the_quick_reading_of_a_file_finds_every_message(code: str) -> None:
+    """Messages are parsed one by one as they are said; their borders must be those of Fluent."""
+    found, whole = wordings.Messages(code).texts, _messages(code)
+    assert found.keys() == whole.keys()
+    for name, text in found.items():
+        (message,) = [e for e in parse(text).body if not isinstance(e, ast.BaseComment)]
+        assert message.equals(whole[name], ignored_fields=["span", "comment"]), name

@@ -5,6 +5,7 @@ No figure is made here and no sentence anywhere else.
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from datetime import date
 from fractions import Fraction
@@ -59,19 +60,57 @@ def languages() -> tuple[str, ...]:
     return tuple(sorted(n.removesuffix(".ftl") for n in names if n.endswith(".ftl")))
 
 
+class Messages:
+    """The messages of one language, each parsed when it is first said.
+
+    To parse them all takes a quarter of a second and megabytes, and an answer needs a dozen.
+
+    Attributes
+    ----------
+    texts : the Fluent source of each message
+    """
+
+    def __init__(self, language: str) -> None:
+        source = resources.files(__name__).joinpath(f"{language}.ftl").read_text(encoding="utf-8")
+        parts = (part for part in _MESSAGE.split(source) if part[:1].isalpha())
+        self.texts = {part.partition(" =")[0]: part for part in parts}
+        self._bundle = FluentBundle([language], use_isolating=False)
+        self._parsed: set[str] = set()
+
+    def with_parsed(self, code: str) -> FluentBundle:
+        """The bundle with this message in it.
+
+        Raises
+        ------
+        KeyError
+            Where the language has no such message.
+        """
+        if code not in self._parsed:
+            self._bundle.add_resource(FluentResource(self.texts[code]))
+            self._parsed.add(code)
+        return self._bundle
+
+
+#: A message begins at the start of a line with its name; all else belongs to the one before.
+_MESSAGE = re.compile(r"^(?=[a-z][a-z0-9_A-Z-]* =)", re.MULTILINE)
+
+
+@cache
+def _messages(language: str) -> Messages:
+    return Messages(language)
+
+
 class Wording:
     """One language, ready to speak, in the measures of one person."""
 
     def __init__(self, language: str, units: str = METRIC) -> None:
-        text = resources.files(__name__).joinpath(f"{language}.ftl").read_text(encoding="utf-8")
         self.language = language
         self.units = units
-        self._bundle = FluentBundle([language], use_isolating=False)
-        self._bundle.add_resource(FluentResource(text))
+        self._messages = _messages(language)
 
     def has(self, code: str) -> bool:
         """Whether there is a sentence for this code."""
-        return bool(self._bundle.has_message(code))
+        return code in self._messages.texts
 
     def tap(self, choice: str) -> str:
         """A choice to tap as it is said in this language: a code has its word, else it is one."""
@@ -85,11 +124,12 @@ class Wording:
         KeyError
             Where the language has no such message, or a value is missing in it.
         """
-        pattern = self._bundle.get_message(code).value
+        bundle = self._messages.with_parsed(code)
+        pattern = bundle.get_message(code).value
         if pattern is None:
             raise KeyError(code)
         values = {n: shown(v) if isinstance(v, str) else v for n, v in values.items()}
-        text, errors = self._bundle.format_pattern(pattern, values)
+        text, errors = bundle.format_pattern(pattern, values)
         if errors:
             raise KeyError(f"{code}: {errors}")
         return str(text)
