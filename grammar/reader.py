@@ -88,12 +88,25 @@ class Tongue(NamedTuple):
 
 def _tongues(folded: Folded, usual: str | None, codes: Sequence[str]) -> list[Tongue]:
     """The languages that a message may be in, the likelier first, each with the rest behind it."""
-    found = heard(raws_of(folded, load(usual or _DEFAULT)), folded, codes)
+    spoken = _spoken(folded)
+    found = heard(raws_of(spoken, load(usual or _DEFAULT)), spoken, codes)
     rest = sorted(codes, key=lambda code: -found[code])
     return [
         Tongue(load(code), tuple(Other(c, found[c], tuple(codes)) for c in rest if c != code))
         for code in likeliest(found, usual, _DEFAULT)
     ]
+
+
+#: What stands in quotation marks is a name, in whatever language.
+_QUOTED = re.compile(r'"[^"\n]+"|“[^”\n]+”|„[^”“\n]+[”“]|«[^»\n]+»')
+
+
+def _spoken(folded: Folded) -> Folded:
+    """A message without what is quoted in it; all of it, where nothing else is left."""
+    if not any(mark in folded.original for mark in '"“„«'):
+        return folded
+    rest = _QUOTED.sub(" ", folded.original)
+    return fold(rest) if any(c.isalpha() for c in rest) else folded
 
 
 def _read(folded: Folded, tongue: Tongue, measure: str, names: Names | None) -> Reading:

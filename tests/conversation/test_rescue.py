@@ -402,3 +402,10 @@ async def test_more_lists_all_its_cautions(mira: Grower) -> None:
     told = await mira.says("more")
     assert told.kind == "cautions"
     assert len(told.reply.splitlines()) == len(answer.cautions) > 3
+
+
+async def test_an_old_leaf_is_left_and_feeding_goes_on(mira: Grower) -> None:
+    answer = await mira.says("leaves yellow, only the bottom leaf")
+    assert answer.kind == "rescue"
+    assert wording("en").say("rescue-do-leave-leaf", plant="none") in answer.reply
+    assert "Feed on as usual" in answer.reply

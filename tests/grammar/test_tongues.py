@@ -112,3 +112,10 @@ def test_nine_is_in_the_morning_where_hours_are_counted_to_24(
 def test_every_language_is_told_by_its_letters() -> None:
     for code in ("de", "es", "pl"):
         assert heard_by(code)[1]
+
+
+def test_a_quoted_name_says_nothing_of_the_language() -> None:
+    reading = read('add a catasetum called "Żółta Wróżka; przy oknie"', names=Names())
+    assert reading.language == "en"
+    assert reading.order is not None
+    assert [p.name for p in reading.order.plants] == ["Żółta Wróżka; przy oknie"]

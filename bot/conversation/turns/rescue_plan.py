@@ -43,7 +43,7 @@ def planned(
     made = plan(case)
     whom = labels(plants, words) if plants else genus or "none"
     strength = _resumed(turn, case, made, plants, genus)
-    today = [a for a in made.actions if a.day == 0]
+    today = [a for a in made.actions if a.day == 0 and a.code != "feed"]  # that is in `_resume`
     poured = [a for a in today if a.code in _WATERED]
     first = poured if made.cause != "root_rot" else []  # rot: out of the pot, then rinse
     ordered = [*first, *(a for a in today if a not in first)]
