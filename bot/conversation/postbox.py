@@ -347,9 +347,9 @@ def _reckoned(owner: pings.DueOwner, at: int) -> reminding.Due:
     """What is due to one owner; their records, whatever is in them, keep it from nobody else."""
     try:
         return reminding.reckon(owner, at)
-    except Exception:
-        log.exception("reminders that cannot be reckoned have ended")
-        return reminding.given_up(owner, at)
+    except Exception:  # a fault of ours or a row that makes no sense: tried again, and logged again
+        log.exception("reminders could not be reckoned: tried again in an hour")
+        return reminding.put_off(owner, at)
 
 
 async def _lose(session: AsyncSession, source: str, chat_id: int, at: int) -> None:

@@ -10,6 +10,9 @@ from bot.reminders.catching_up import Step, Waiting, catch_up
 from bot.reminders.quiet import USUAL, Quiet
 from bot.reminders.rhythm import Rhythm
 
+#: After how long what could not be reckoned is tried again [ms] (ours).
+TRIED_AGAIN_MS = 3_600_000
+
 
 @dataclass(frozen=True, slots=True)
 class Pinging:
@@ -66,13 +69,25 @@ def quiet_of(minutes: tuple[int | None, int | None] | None) -> Quiet:
     return Quiet(time(*divmod(start, 60)), time(*divmod(end, 60)))
 
 
-def given_up(owner: DueOwner, now_ms: int) -> Due:
-    """What is due to an owner and cannot be reckoned: it ends, so that it holds up nobody else."""
-    ended = (
-        Promised(r.owner_id, r.id, r.ping_id, r.due_ms, pings=False, next_ms=None, next_local=None)
+def put_off(owner: DueOwner, now_ms: int) -> Due:
+    """What is due to an owner and cannot be reckoned now: tried again in an hour, none of it lost.
+
+    The fault may be ours, so nothing ends; until it is mended it holds up nobody else.
+    """
+    later = (
+        Promised(
+            r.owner_id,
+            r.id,
+            r.ping_id,
+            r.due_ms,
+            pings=False,
+            next_ms=now_ms + TRIED_AGAIN_MS,
+            next_local=r.due_local,
+            moved=True,
+        )
         for r in owner.reminders
     )
-    return Due(owner, instant(now_ms), (), tuple(ended))
+    return Due(owner, instant(now_ms), (), tuple(later))
 
 
 def instant(ms: int) -> datetime:

@@ -221,7 +221,9 @@ class Conversation:
             return await self._due(turn)
         except DatabaseProblem:
             raise
-        except Exception:
+        except (
+            Exception
+        ):  # it is still due: nothing of it was kept, and the next message tries again
             _log.exception("what was due could not be put into words")
             return None
 

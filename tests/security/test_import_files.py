@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 
 from bot.channels import terminal
+from bot.conversation import postbox as postbox_module
 from bot.conversation import reminding
 from bot.conversation.postbox import Postbox, Work
 from bot.conversation.talk import Conversation
@@ -156,7 +157,7 @@ async def reminded(records: Records) -> list[str]:
     return told
 
 
-async def test_what_cannot_be_reckoned_ends_and_holds_up_nobody(
+async def test_what_cannot_be_reckoned_is_tried_again_and_holds_up_nobody(
     sqlite_records: Records, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """As records could be that no import of ours let in."""
@@ -172,9 +173,11 @@ async def test_what_cannot_be_reckoned_ends_and_holds_up_nobody(
 
     monkeypatch.setattr(reminding, "reckon", reckon)
     assert await reminded(sqlite_records) == ["Mira"]
-    assert (
-        "no reminders" in (await Grower(sqlite_records, "Eve").says("my reminders")).reply.lower()
-    )
+    monkeypatch.setattr(reminding, "reckon", usual)  # the fault is mended
+    assert await reminded(sqlite_records) == []  # it is not yet tried again
+    later = postbox_module.now_ms() + reminding.TRIED_AGAIN_MS
+    monkeypatch.setattr(postbox_module, "now_ms", lambda: later)
+    assert await reminded(sqlite_records) == ["Eve"]
 
 
 async def test_what_cannot_be_said_keeps_nobody_from_an_answer(
