@@ -221,9 +221,7 @@ class Conversation:
             return await self._due(turn)
         except DatabaseProblem:
             raise
-        except (
-            Exception
-        ):  # it is still due: nothing of it was kept, and the next message tries again
+        except Exception:  # nothing of it was kept: it is still due at the next message
             _log.exception("what was due could not be put into words")
             return None
 
