@@ -15,8 +15,8 @@ import click
 from bot.conversation.answer import Answer
 from bot.conversation.ask import FAULT, Setting, apology, ask
 from bot.conversation.wording import languages
+from bot.folders import data_folder, default_database
 from bot.operating.faults import log_quietly
-from bot.settings import data_folder, default_database
 
 if TYPE_CHECKING:
     from bot.remembering import Desk

@@ -17,10 +17,10 @@ from bot.channels.terminal import open_file
 from bot.conversation.answer import Answer
 from bot.conversation.talk import Conversation, apology
 from bot.conversation.turn import Incoming
+from bot.folders import default_database, demo_file
 from bot.operating.unusable import unusable
 from bot.records import Records, open_records, owners, transfer
 from bot.records.errors import DatabaseBusy, DatabaseProblem
-from bot.settings import default_database, demo_file
 
 log = logging.getLogger("sinkside")
 _CHANNEL = "terminal"

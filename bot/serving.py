@@ -22,13 +22,14 @@ from bot.channels.telegram.serving import Channel, NoToken, Service
 from bot.conversation.postbox import Postbox
 from bot.conversation.talk import Conversation
 from bot.conversation.wording import wording
+from bot.folders import default_database
 from bot.operating.health import Pulse
 from bot.operating.logs import log_to, quiet_loop
 from bot.operating.postbox import WatchedPostbox
 from bot.operating.unusable import unusable
 from bot.records import Records, open_records, pings
 from bot.records.errors import DatabaseProblem
-from bot.settings import Messenger, default_database
+from bot.settings import Messenger
 
 if TYPE_CHECKING:
     from bot.operating.metrics import Metrics
@@ -69,7 +70,7 @@ def serve(database: str | None, *, receives: bool = True) -> None:
         receives=receives,
     )
     try:
-        asyncio.run(_served(channel, database or default_database(), settings.operator))
+        asyncio.run(served(channel, database or default_database(), settings.operator))
     except NoToken as error:
         raise click.UsageError(f"{error}; {NO_TOKEN}") from error
     except DatabaseProblem as problem:
@@ -81,7 +82,11 @@ def serve(database: str | None, *, receives: bool = True) -> None:
         raise SystemExit(1) from None
 
 
-async def _served(channel: Channel, url: str, operator: tuple[str, int] | None) -> None:
+async def served(channel: Channel, url: str, operator: tuple[str, int] | None = None) -> None:
+    """Serve a channel from the records at a URL until a signal ends it.
+
+    `operator` is where the operator's pages are shown, None for nowhere.
+    """
     asyncio.get_running_loop().set_exception_handler(quiet_loop)
     records = await open_records(url)
     try:

@@ -25,17 +25,11 @@ def echo(url: str) -> None:
 
 async def sinkside(url: str, database: str) -> None:
     """Ours, with limits that the benchmark does not reach."""
-    from bot.channels.telegram.serving import Channel, Service
-    from bot.conversation.postbox import Postbox
-    from bot.conversation.talk import Conversation
-    from bot.records import open_records
+    from bot.channels.telegram.serving import Channel
     from bot.records.post import Limits
+    from bot.serving import served
 
-    records = await open_records(database)
-    conversation = Conversation(records)
-    channel = Channel(TOKEN, api_url=url, limits=Limits(1e6, 0, 1e6))
-    service = Service(channel, lambda source: Postbox(records, conversation, source, "bench"))
-    await service.run()
+    await served(Channel(TOKEN, api_url=url, limits=Limits(1e6, 0, 1e6)), database)
 
 
 if __name__ == "__main__":

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from bot import settings
+from bot import folders
 from bot.channels import terminal
 from bot.conversation.answer import File, Picture
 from bot.operating.health import Pulse
@@ -56,8 +56,8 @@ async def test_the_records_and_what_was_typed_are_nobody_elses_to_read(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "share"))
-    folder = settings.data_folder()
-    await (await open_records(settings.default_database())).close()
+    folder = folders.data_folder()
+    await (await open_records(folders.default_database())).close()
     modes = {p: stat.S_IMODE(p.stat().st_mode) for p in (folder, folder / "records.db")}
     assert modes == {folder: 0o700, folder / "records.db": 0o600}
 
