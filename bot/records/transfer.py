@@ -75,6 +75,9 @@ __all__ = [
     "read_export",
 ]
 
+#: Rows that are read or written before the loop may serve others in between.
+AT_ONCE = 250
+
 
 @dataclass(frozen=True, slots=True)
 class Preview:
@@ -203,9 +206,11 @@ async def import_export(
         setattr(owner, name, value)
     await session.flush()
     for of, model in LISTS.items():
-        rows = [_stored(owner, model, row) for row in preview.rows[of]]
-        if rows:
-            await session.execute(insert(model), rows)
+        rows = preview.rows[of]
+        for first in range(0, len(rows), AT_ONCE):
+            some = rows[first : first + AT_ONCE]
+            await session.execute(insert(model), [_stored(owner, model, row) for row in some])
+            await asyncio.sleep(0)
     return dict(preview.counts)
 
 
@@ -221,8 +226,11 @@ async def _rows(session: AsyncSession, owner_id: int, model: type[Base]) -> list
     fields = fields_of(model)
     query = select(*(of[name] for name in fields))
     query = query.where(of["owner_id"] == owner_id).order_by(of["id"])
-    rows = await session.execute(query)
-    return [_known(dict(zip(fields, map(to_json, row), strict=True))) for row in rows]
+    found: list[Row] = []
+    async for some in (await session.stream(query)).partitions(AT_ONCE):
+        found += [_known(dict(zip(fields, map(to_json, row), strict=True))) for row in some]
+        await asyncio.sleep(0)
+    return found
 
 
 def _known(row: Row) -> Row:
