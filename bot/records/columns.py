@@ -77,10 +77,13 @@ class UtcDateTime(TypeDecorator[datetime]):
         return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
 
 
+_NO_RULE = Rule()
+
+
 def rule_of(column: Column[Any]) -> Rule:
     """Return the limits of a column."""
     rule = column.info.get("rule")
-    return rule if isinstance(rule, Rule) else Rule()
+    return rule if isinstance(rule, Rule) else _NO_RULE
 
 
 def text(length: int) -> MappedColumn[Any]:

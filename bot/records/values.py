@@ -125,16 +125,22 @@ def _fit(column: Column[Any], value: object) -> Any:
         if column.nullable:
             return None
         raise Unfit("needed")
-    rule = rule_of(column)
-    if isinstance(column.type, Enum):
-        return _member(column.type, value)
-    for kind, fit in _FITS.items():
-        if isinstance(column.type, kind):
-            return fit(column, rule, value)
-    raise Unfit(f"no rule for {column.type!r}")
+    kind: type = type(column.type)
+    fit = _fit_of(kind)
+    if fit is None:
+        raise Unfit(f"no rule for {column.type!r}")
+    return fit(column, rule_of(column), value)
 
 
-def _member(of: Enum, value: object) -> enum.Enum:
+@cache
+def _fit_of(kind: type) -> Callable[[Column[Any], Rule, object], Any] | None:
+    """What fits values to columns of a kind; asked for every cell of an import."""
+    return next((fit for of, fit in _FITS.items() if issubclass(kind, of)), None)
+
+
+def _fit_member(column: Column[Any], _rule: Rule, value: object) -> enum.Enum:
+    of = column.type
+    assert isinstance(of, Enum)
     members = of.enum_class
     assert members is not None
     try:
@@ -230,6 +236,7 @@ def _moment(raw: str, of: type[date]) -> date:
 _KEY: Column[Any] = Column(String(32))
 
 _FITS: Mapping[type, Callable[[Column[Any], Rule, object], Any]] = {
+    Enum: _fit_member,  # also a text to SQLAlchemy: before that
     Boolean: _fit_flag,
     Integer: _fit_whole,
     Double: _fit_amount,
