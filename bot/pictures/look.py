@@ -266,6 +266,11 @@ class Sheet:
         )
         target = io.BytesIO()
         flat.save(target, "png", compress_level=6)
+        # All this is a knot of references, with several MB to draw on tied in: undone here, as
+        # the collector comes seldom to what has grown old.
+        for part in (figure, canvas, *self._artists, *drawn):
+            vars(part).clear()
+        self._artists = []
         return target.getvalue()
 
     def _graduated_edge(self, tall: int) -> None:
