@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import io
 import warnings
 from collections.abc import Callable
@@ -10,6 +11,9 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+from matplotlib.artist import Artist
+from matplotlib.backends.backend_agg import RendererAgg
+from matplotlib.figure import Figure
 from PIL import Image
 
 from bot.pictures import available, look
@@ -188,3 +192,21 @@ def test_what_cannot_be_drawn_is_refused(wrong: Callable[[], object]) -> None:
 
 def test_pictures_can_be_drawn_here() -> None:
     assert available()
+
+
+@pytest.mark.parametrize("name", ["a full year", "half a year of salts", "a card"])
+def test_what_a_picture_was_drawn_on_does_not_wait_for_the_collector(name: str) -> None:
+    """Several MB each: it comes seldom where much has grown old."""
+
+    def alive() -> int:
+        return sum(isinstance(o, Figure | RendererAgg | Artist) for o in gc.get_objects())
+
+    DRAWINGS[name]()
+    gc.collect()
+    gc.disable()
+    try:
+        before = alive()
+        DRAWINGS[name]()
+        assert alive() == before
+    finally:
+        gc.enable()
