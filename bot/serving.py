@@ -6,6 +6,7 @@ import asyncio
 import gc
 import logging
 import os
+import re
 import secrets
 import signal
 import socket
@@ -43,6 +44,12 @@ NO_TOKEN = (
     "choose a name, and set the variable to the token it answers with"
 )
 
+NOT_A_TOKEN = (
+    "SINKSIDE_TELEGRAM_TOKEN is no token: it is a number, a colon and a long word, as @BotFather "
+    "answered it; set the variable to that alone, without quotes"
+)
+_TOKEN = re.compile(r"\d+:[\w-]+", re.ASCII)
+
 
 def serve(database: str | None, *, receives: bool = True) -> None:
     """Serve until a signal ends it; unusable settings end with 2.
@@ -61,6 +68,8 @@ def serve(database: str | None, *, receives: bool = True) -> None:
     token = settings.telegram_token.get_secret_value().strip()
     if not token:
         raise click.UsageError(NO_TOKEN)
+    if _TOKEN.fullmatch(token) is None:
+        raise click.UsageError(NOT_A_TOKEN)
     log_to(None, as_json=settings.log_format == "json", secrets=[token])
     channel = Channel(
         token=token,

@@ -62,6 +62,46 @@ def pets(facts: Facts) -> Order | None:
     return Order("pets") if asks or (facts.has("takes") and not about_plants) else None
 
 
+def kept(facts: Facts) -> Order | None:
+    """What is kept of people, how a group gets rid of us, whether it can be quiet at night."""
+    if facts.asks_dose or facts.rest.genera or facts.has("naming"):
+        return None
+    if facts.has("kept", "kept_questions"):
+        return Order("kept", text="questions" if facts.has("kept_questions") else "")
+    if facts.has("removing"):
+        return Order("removing")
+    return Order("quiet_night") if facts.has("quiet_night") else None
+
+
+def hurt(facts: Facts) -> Order | None:
+    """Feed where it should not be: 'I got powder in my eye'."""
+    meant = facts.has("hurt_me") and facts.rest.volume_l is None
+    return Order("hurt") if meant and not facts.has("naming") else None
+
+
+def not_for_feed(facts: Facts) -> Order | None:
+    """What kills pests, and plants that are eaten: nothing that a dose of feed is for."""
+    rest = facts.rest
+    if facts.has("naming", "rename", "lose", "remind", "lacking") or facts.has("fed", "repot"):
+        return None
+    dosed = rest.volume_l is not None and (rest.analysis is not None or facts.products)
+    if facts.has("food") and not rest.genera and not facts.target.named_one:
+        return Order("food")
+    return Order("pests") if facts.has("pests") and not dosed else None
+
+
+def argue(facts: Facts) -> Order | None:
+    """'That's too much', 'I always use full strength': a view, and no dose that is asked for."""
+    rest = facts.rest
+    asks = "?" in facts.folded.text or facts.has(
+        "make_it", "half_that", "double_that", "quarter_that", "and_for", "fed", "clear", "flush",
+    )  # fmt: skip
+    dosed = rest.volume_l is not None or rest.analysis is not None or facts.products
+    if not facts.has("argues") or asks or dosed or rest.genera or facts.target.named:
+        return None
+    return Order("argue")
+
+
 def remedy(facts: Facts) -> Order | None:
     """What is in the kitchen and no feed: 'can it drink coffee', 'banana water for orchids?'."""
     cue = facts.first("remedy", "remedy_calcium")
@@ -102,19 +142,28 @@ class _Quantity:
 
 def judge(facts: Facts) -> Order | None:
     """Whether so much is too much: '2 tbsp of 20-20-20 in 10 l, is that too much?'."""
-    asks = facts.has("judge") or ("?" in facts.folded.text and facts.has("yes"))
+    asked_for = "?" in facts.folded.text
+    asks = facts.has("judge") or (asked_for and facts.has("yes", "argues"))
+    asks = asks or (facts.has("argues") and facts.rest.analysis is None and not facts.products)
     if not asks or facts.has(*_OTHER_AMOUNTS) or any(t.type == "SCALE" for t in facts.tokens):
         return None
     if any(m.type == "CURRENCY" for m in facts.found):
         return None
     said = _amount(facts)
-    if said is None:
-        return None
+    if said is None:  # 'is that too much?' of our own answer
+        return Order("why") if asked_for and not _says_of_what(facts) else None
     given = facts.has("fed", "gave") or any(t.type == "PAST" for t in facts.tokens)
     return Order(
         "judge", target=facts.target, products=facts.products,
         amount=said.amount, unit=said.unit, given=given,
     )  # fmt: skip
+
+
+def _says_of_what(facts: Facts) -> bool:
+    """Whether it is said what may be too much, or for which plants."""
+    rest = facts.rest
+    said = rest.unknown or any(raw.kind in ("number", "analysis") for raw in facts.raws)
+    return bool(said or rest.genera or facts.products or facts.target.named)
 
 
 def judged(facts: Facts) -> Reading:

@@ -256,8 +256,8 @@ def _is_part_of_a_mix(tokens: Tokens, index: int) -> bool:
         near = type_at(tokens, medium) in ("MEDIUM", "WATER", "WATER_WORD", "OTHER_WATER")
         return near and not any(t.after_break for t in tokens[at + 1 : medium + 1])
 
-    parts = [i for i, t in enumerate(tokens) if t.type == "FRACTION" and of_a_medium(i)]
-    return len(parts) > 1 and index in parts
+    others = (i for i, t in enumerate(tokens) if t.type == "FRACTION" and i != index)
+    return of_a_medium(index) and any(map(of_a_medium, others))
 
 
 def portions(tokens: Tokens) -> Tokens:

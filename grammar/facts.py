@@ -48,6 +48,7 @@ class Facts:
 
     words: Words
     understand: Understand
+    money: str = ""  # the currency of a list of prices that these words stand in
 
     @property
     def folded(self) -> Folded:
@@ -63,6 +64,17 @@ class Facts:
     def found(self) -> list[Mark]:
         """The phrases of the records in it."""
         return self.words.found
+
+    def part(self, span: range, money: str = "") -> Facts:
+        """Some of the words looked at by themselves."""
+        found = [
+            m._replace(at=m.at - span.start)
+            for m in self.found
+            if m.at >= span.start and m.end <= span.stop
+        ]
+        raws = self.raws[span.start : span.stop]
+        words = Words(self.folded, raws, self.words.lexicon, found)
+        return Facts(words, self.understand, money)
 
     # --- phrases ---
 
@@ -105,7 +117,30 @@ class Facts:
         """Whether it asks for something."""
         told = self.has("fed", "flush", "gave", "clear") or self.been
         worded = self.has("dose_word") and not told
-        return "?" in self.folded.text or self.has("dose") or worded
+        return "?" in self.folded.text or self.has("dose") or worded or self.asks_first
+
+    @cached_property
+    def asks_first(self) -> bool:
+        """Whether it begins as a question does: 'are they dead', typed without a sign."""
+        begins = settings_of(self.words.lexicon.language).get("asking", ())
+        index = 0
+        while index < len(self.raws) and self.words.cue_at(index) in ("yes", "no"):
+            index += 1  # 'no, is it dead'
+        cue = next((m for m in self.found if m.type == "ORDER" and m.at == index), None)
+        alone = cue is None or cue.size == 1
+        if index >= len(self.raws) or not alone or self.raws[index].text not in begins:
+            return False
+        index += 1
+        genera = {t.raws[0].start for t in self.tokens if t.type in ("GENUS", "PLANTS")}
+        while index < len(self.raws):
+            if index in self.named or self.raws[index].start in genera:
+                return True
+            if "them" in self.words.cue_at(index).split():
+                return True
+            if self.words.type_at(index) not in ("ARTICLE", "FILLER"):
+                return False
+            index += 1
+        return False
 
     @property
     def been(self) -> bool:
@@ -219,11 +254,17 @@ class Facts:
                 break
             if raw.after_break and index > start and not quoted:
                 break
-            if taken and not quoted and self._closes(index):
+            if taken and not quoted and (self._closes(index) or self._sizes(index)):
                 break
             taken.append(index)
         kept = [i for i in taken if self.raws[i].text != '"'][:_LONGEST_NAME]
         return written(self.folded, [self.raws[i] for i in kept]), frozenset(taken)
+
+    def _sizes(self, index: int) -> bool:
+        """Whether the size of a pot begins here: 'call it Max 20 cm pot'."""
+        if self.raws[index].kind != "number":
+            return False
+        return self.words.type_at(index + 1) in ("LENGTH_UNIT", "POT")
 
     def _closes(self, index: int) -> bool:
         """Whether the part of a verb stands here that ends its sentence: 'trag ... ein'."""
@@ -378,7 +419,7 @@ class Facts:
     @cached_property
     def label(self) -> tuple[LabelSaid, frozenset[int]]:
         """What a label says beyond its numbers, with the words that say it."""
-        return label(self.words)
+        return label(self.words, self.money)
 
     @cached_property
     def label_rest(self) -> Reading:
@@ -448,6 +489,7 @@ class Facts:
         """The plants that are meant."""
         excepted = self.first("except")
         cut = excepted.at if excepted is not None else len(self.raws)
+        standing, without = self._places_about(cut)
         held = self.new_name[1]
         names = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
         genus = self.genus_places[0][1] if self.genus_places else None
@@ -463,19 +505,59 @@ class Facts:
             names=tuple(unique(v for i, v in names if i < cut)),
             genera=tuple(unique(v for i, v in self.genus_places if i < cut)),
             traits=tuple(traits),
-            place=self.place,
+            place=standing[-1] if standing else None,
+            more_places=tuple(unique(standing[:-1])),
             medium=self.rest.medium,
             everything=self.has("everything", "both") or self._all_but(cut),
             again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut)),
             not_genera=tuple(unique(v for i, v in self.genus_places if i > cut)),
+            not_places=tuple(unique(without)),
         )
+
+    def _places_about(self, cut: int) -> tuple[list[str], list[str]]:
+        """The places that are meant, and those that were excepted: 'all but the balcony'.
+
+        Of several that are not joined by 'and', the last is meant.
+        """
+        standing: list[str] = []
+        without: list[str] = []
+        behind = 0
+        for name, run in self.place_runs:
+            before = range(behind, min(run))
+            if min(run) > cut and self._excepted_here(cut, min(run)):
+                without.append(name)
+            elif standing and self._adds_a_place(before):
+                standing.append(name)
+            else:
+                standing = [name]
+            behind = max(run) + 1
+        return standing, without
+
+    def _adds_a_place(self, between: range) -> bool:
+        """Whether only 'and' or a comma stands before a further place: 'shelf 1 and shelf 2'."""
+        kinds = [self.words.type_at(i) for i in between]
+        broken = self.raws[between.stop].after_break
+        small = set(kinds) <= {"AND", "PLUS", "IN", "ARTICLE", "FILLER"} and len(kinds) <= 3
+        return small and (broken or "AND" in kinds)
+
+    def _excepted_here(self, cut: int, place: int) -> bool:
+        """Whether a place is excepted itself, and does not say where excepted plants stand."""
+        for index in range(place - 1, cut, -1):
+            if self.raws[index + 1].after_break or self.words.type_at(index) in ("AND", "OR"):
+                return True
+            if self.words.cue_at(index) == "except":
+                return True
+            if self.words.type_at(index) not in ("IN", "ARTICLE", "FILLER"):
+                return False
+        return True
 
     def _all_but(self, cut: int) -> bool:
         """Whether some are excepted of no others: 'fed all but Ruby'."""
         before = any(m.type == "PLANT" and m.at < cut for m in self.found)
-        before = before or any(i < cut for i, _ in self.genus_places) or self.place is not None
-        named = any(m.type == "PLANT" and m.at > cut for m in self.found)
+        standing, without = self._places_about(cut)
+        before = before or any(i < cut for i, _ in self.genus_places) or bool(standing)
+        named = bool(without) or any(m.type == "PLANT" and m.at > cut for m in self.found)
         named = named or any(i > cut for i, _ in self.genus_places)
         return named and not before
 

@@ -30,7 +30,7 @@ _SAME = {"−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-", "‒": "-",
 def fold(text: str) -> Folded:
     """Casefold, strip accents, unify signs; control and direction marks vanish."""
     if text.isascii() and text.isprintable():
-        return Folded(text.lower(), text, None)
+        return Folded(text.lower().replace("`", "'"), text, None)
     out: list[str] = []
     origin: list[int] = []
     for position, char in enumerate(text):
@@ -47,13 +47,15 @@ def fold(text: str) -> Folded:
 
 def plain(text: str) -> str:
     """A text as `fold` leaves it, where nobody asks where it came from; no digits are raised."""
-    return text.lower() if text.isascii() else "".join(map(_folded_char, text))
+    return text.lower().replace("`", "'") if text.isascii() else "".join(map(_folded_char, text))
 
 
 @lru_cache(maxsize=4096)
 def _folded_char(char: str) -> str:
     if char in _SAME:
         return _SAME[char]
+    if char == "^":  # '10^3' is not 103
+        return char
     if char in "\n\r\u2028\u2029":
         return "\n"
     if char.isspace():

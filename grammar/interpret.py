@@ -142,16 +142,26 @@ def _volume(notes: _Notes, tokens: list[Token]) -> None:
 
 
 def _analysis(notes: _Notes, tokens: list[Token]) -> None:
-    token = tokens[0]
-    text = token.value
-    for sign in "-/:+ ":
+    text = tokens[0].value
+    if AMBIGUOUS in text:  # 'N 20 P 5O K 20'
+        doubtful = [r for r in tokens[0].raws if AMBIGUOUS + r.text in text.split()]
+        shown = tuple(notes.folded.written(r.start, r.end) for r in doubtful)
+        whole = (notes.written(tokens),)
+        notes.conflicts.append(Conflict("ambiguous_number", "analysis", shown or whole))
+        return
+    for sign in " " if "e" in text else "-/:+ ":  # '9e+20 20 20' has a sign in a number
         if len([p for p in text.split(sign) if p.strip()]) == 3:
             parts = [p.strip() for p in text.split(sign)]
             break
     else:
         return
     numbers = tuple(float(p.replace(",", ".")) for p in parts if p)
-    notes.say("analysis", numbers, tokens)
+    if not all(map(math.isfinite, numbers)):
+        notes.problems.append(Problem("not_a_number", notes.written(tokens)))
+    elif min(numbers) < 0:  # '20 10 -20'
+        notes.problems.append(Problem("negative", notes.written(tokens)))
+    else:
+        notes.say("analysis", numbers, tokens)
 
 
 def _extra(notes: _Notes, tokens: list[Token]) -> None:
@@ -228,7 +238,9 @@ def _size(notes: _Notes, tokens: list[Token]) -> None:
 
 def _weight(notes: _Notes, tokens: list[Token]) -> None:
     if AMBIGUOUS not in tokens[0].value and "/" not in tokens[0].value:
-        notes.weights_g.append(to_canonical(float(tokens[0].value), tokens[1].value))
+        weight_g = to_canonical(float(tokens[0].value), tokens[1].value)
+        if 0 <= weight_g < math.inf:
+            notes.weights_g.append(weight_g)
     _lone(notes, tokens)
 
 

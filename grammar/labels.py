@@ -10,8 +10,11 @@ _BETWEEN = frozenset({"PERCENT", "OF", "FOR", "FILLER", "ARTICLE", "IN"})
 _NEAR = 4
 
 
-def label(words: Words) -> tuple[LabelSaid, frozenset[int]]:
-    """Nitrogen forms, density, price and pack, and the words that say them."""
+def label(words: Words, money: str = "") -> tuple[LabelSaid, frozenset[int]]:
+    """Nitrogen forms, density, price and pack, and the words that say them.
+
+    With `money`, the currency of a list, 'costs 9' is a price without one.
+    """
     nitrogen: dict[str, float] = {}
     values: dict[str, float] = {}
     taken: set[int] = set()
@@ -27,6 +30,12 @@ def label(words: Words) -> tuple[LabelSaid, frozenset[int]]:
                 taken |= {*at, *range(mark.at, mark.end)}
                 values["price"] = value
     currency = next((m.value for m in words.found if m.type == "CURRENCY"), None)
+    bare = next((m for m in words.found if (m.type, m.value) == ("LABEL_PART", "price")), None)
+    if money and currency is None and bare is not None:
+        at, value = _beside(words, bare, taken)
+        if value is not None:
+            taken |= {*at, *range(bare.at, bare.end)}
+            values["price"], currency = value, money
     return LabelSaid(
         nitrogen=nitrogen,
         density_kg_l=values.get("density"),

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from grammar.reading import Reading
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,10 +41,11 @@ class Target:
     ----------
     names, genera, traits : as said; a trait tells plants of one kind apart ('small')
     place : where they stand
+    more_places : further places that were meant as well
     medium : what they grow in
     everything : whether all were meant
     again : whether it was those of the message before ('them')
-    not_names, not_genera : those that were excepted
+    not_names, not_genera, not_places : those that were excepted
     """
 
     names: tuple[str, ...] = ()
@@ -52,6 +57,13 @@ class Target:
     again: bool = False
     not_names: tuple[str, ...] = ()
     not_genera: tuple[str, ...] = ()
+    more_places: tuple[str, ...] = ()
+    not_places: tuple[str, ...] = ()
+
+    @property
+    def excepts(self) -> bool:
+        """Whether some were excepted."""
+        return bool(self.not_names or self.not_genera or self.not_places)
 
     @property
     def empty(self) -> bool:
@@ -224,7 +236,8 @@ class Order:
     steps : numbers of steps that are done
     count : how many of several alike are meant
     text : free text, such as where somebody lives
-    asks_kind : what of the history is asked for: fed, clear, flush or repot
+    asks_kind : what of the history is asked for: fed, clear, flush or repot; 'dose' where a
+        message that fits no order says that it wants an amount
     syringe_step_ml : the smallest step a syringe shows [mL]
     asks : whether it was a question
     amount, unit : of feed that is asked about, in g, ml or tsp; 'loose' for a capful and the like
@@ -234,6 +247,7 @@ class Order:
     hours : from which to which hour nobody is to be woken
     task : what a reminder is for: flush, feed, water, look or other; '' where it was not said
     unused : words of a message about reminders that were not understood
+    also : further things of the same kind that the message says, each as it reads by itself
     own : whether the person's own records were meant, said in a group
     value : the figure of a reading, in the unit the Reading says or none
     meter : what a meter shows of a ready feed
@@ -275,3 +289,4 @@ class Order:
     hours: tuple[tuple[int, int] | None, tuple[int, int] | None] | None = None
     task: str = ""
     unused: str = ""
+    also: tuple[Reading, ...] = ()

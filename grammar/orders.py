@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeAlias
 
-from grammar import asked, chemistry, picturing, prices, reminding, signs, waters
+from grammar import asked, chemistry, clauses, picturing, prices, reminding, signs, waters
 from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
@@ -19,7 +19,7 @@ from grammar.guiding import guiding
 from grammar.lexicon import Lexicon, settings_of
 from grammar.marks import Mark, Words, marks
 from grammar.measured import figure
-from grammar.order import Names, Order
+from grammar.order import Names, Order, Target
 from grammar.reading import ReadAs, Reading, Unknown
 from grammar.scan import Folded, Raw
 from grammar.spelling import order_slip, rhythm_slip
@@ -37,11 +37,19 @@ Form: TypeAlias = Callable[[Facts], Order | None]
 #: Orders whose figures are no figures: a file's name, a town.
 _FREE_TEXT = frozenset({
     "compare_labels", "import", "export", "home", "undo", "forget", "language", "pets", "remedy",
+    "kept", "removing", "quiet_night", "hurt", "food", "pests", "argue",
 })  # fmt: skip
+#: Orders that are done to all but those that are excepted.
+_OF_ALL = frozenset({"fed", "clear", "flush", "repot", "move", "growth", "water_for"})
+#: Begins the value of a phrase that is answered with a fact.
+_TELL = "tell_"
+#: 'vandas -> balcony'.
+_ARROWS = ("->", "=>", "→")
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
-    "history", "plan", "reading",
+    "history", "plan", "reading", "exception", "which_feed", "two_things",
+    "tell",
 })  # fmt: skip
 
 
@@ -77,9 +85,21 @@ def find(
 def _wanted(facts: Facts) -> Order | None:
     """What the first form that fits says."""
     order = next((order for form in _FORMS if (order := form(facts)) is not None), None)
+    if order is not None and order.verb in _OF_ALL and order.target.everything:
+        order = _with_exception(facts, order)
     if facts.has("everyones"):
-        order = replace(order or Order("dose", target=facts.target), own=True)
+        bare = Order("plants" if facts.alone else "dose", target=facts.target)
+        order = replace(order or bare, own=True)
     return order
+
+
+def _with_exception(facts: Facts, order: Order) -> Order:
+    """An order for all but some; where those are not known it is done to nobody."""
+    cue = facts.first("except")
+    if cue is None or order.also:
+        return order
+    behind = facts.read_rest(range(cue.end, len(facts.raws))).unknown
+    return replace(order, verb="exception", text=behind[0].text) if behind else order
 
 
 def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]:
@@ -122,7 +142,11 @@ def _with_order(facts: Facts, order: Order) -> Reading:
         return Reading(facts.folded.original, language, unknown=unused, order=order)
     if order.verb in _FREE_TEXT:
         return Reading(facts.folded.original, facts.rest.language, order=order)
-    if order.verb in ("product", "product_change"):
+    if order.also:  # figures of one part are not those of another
+        first, *further = _parts(facts, order)
+        doubts = tuple(c for reading in (first, *further) for c in reading.conflicts)
+        base = replace(first, conflicts=doubts)
+    elif order.verb in ("product", "product_change"):
         base = facts.label_rest
     elif order.verb == "judge":
         base = asked.judged(facts)
@@ -161,6 +185,13 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     return replace(base, text=facts.folded.original, unknown=unknown, order=order)
 
 
+def _parts(facts: Facts, order: Order) -> list[Reading]:
+    """The figures of a message that says several things, part by part."""
+    if order.verb == "product_change":
+        return [part.label_rest for part in clauses.feeds_apart(facts)]
+    return [part.rest for part in clauses.given_apart(facts) or [facts]]
+
+
 def _cue_words(facts: Facts, *values: str) -> frozenset[int]:
     """The words of the first of these order phrases."""
     cue = facts.first(*values)
@@ -177,7 +208,13 @@ def _dose(facts: Facts) -> Reading:
     names = {i for m in facts.found if m.type in ("PLANT", "PRODUCT") for i in range(m.at, m.end)}
     names |= {i for _, run in facts.place_runs for i in run}
     reading = facts.understand([r for i, r in enumerate(facts.raws) if i not in names])
-    order = Order("dose", target=facts.target, products=facts.products, asks=facts.question)
+    order = Order(
+        "dose",
+        target=facts.target,
+        products=facts.products,
+        asks=facts.question,
+        asks_kind="dose" if facts.has("dose", "dose_word") else None,
+    )
     return replace(reading, text=facts.folded.original, order=order)
 
 
@@ -196,7 +233,19 @@ def _bare(verb: str, *cues: str, text: str = "") -> Form:
     """A form that is the whole message."""
 
     def form(facts: Facts) -> Order | None:
-        return Order(verb, text=text) if facts.starts(*cues) and facts.alone else None
+        told = verb == "skip" and facts.has("fed", "clear", "flush")  # 'fed all, not sure'
+        bare = facts.starts(*cues) and facts.alone and not told
+        return Order(verb, text=text) if bare else None
+
+    return form
+
+
+def _only(verb: str, *cues: str) -> Form:
+    """A form that says nothing else: no other order phrase stands beside it."""
+
+    def form(facts: Facts) -> Order | None:
+        said = [m for m in facts.found if m.value in cues]
+        return Order(verb) if said and len(said) == len(facts.found) and facts.alone else None
 
     return form
 
@@ -294,7 +343,8 @@ def _done_last(facts: Facts) -> bool:
 def _list(facts: Facts) -> Order | None:
     spoken = any(t.type == "PLANTS" for t in facts.tokens)
     there = facts.has("which") and facts.place is not None
-    shown = facts.starts("show") and (spoken or facts.alone or facts.place is not None)
+    listed = spoken or facts.alone or facts.place is not None or _only_kinds(facts)
+    shown = facts.starts("show") and listed
     orchids = shown or (spoken and there)
     if not (facts.has("plants") or orchids) or facts.asks_dose:
         return None
@@ -303,6 +353,13 @@ def _list(facts: Facts) -> Order | None:
     if facts.has("move") and not (there and spoken):  # 'welche Pflanzen stehen am Fenster?'
         return None
     return Order("plants", target=facts.target)
+
+
+def _only_kinds(facts: Facts) -> bool:
+    """Whether beside order phrases only kinds of plants were said: 'list the vandas'."""
+    rest = facts.rest
+    said = rest.unknown or rest.growth or rest.medium or rest.water or rest.regime
+    return bool(facts.target.genera) and not said and not facts.has("salts_of", "card", "year")
 
 
 def _lacking(facts: Facts) -> Order | None:
@@ -334,7 +391,7 @@ def _rename(facts: Facts) -> Order | None:
 
 
 def _lose(facts: Facts) -> Order | None:
-    if facts.asks_dose or "?" in facts.folded.text:
+    if facts.asks_dose or facts.asks_first or "?" in facts.folded.text:
         return None
     if facts.products and (facts.has("empty", "lose")):
         return Order("product_remove", products=facts.products)
@@ -363,10 +420,27 @@ def _repot(facts: Facts) -> Order | None:
 
 
 def _log(facts: Facts) -> Order | None:
-    """What was given: feed, clear water or a flush."""
+    """What was given: feed, clear water or a flush; to some this, to others that."""
+    parts = clauses.given_apart(facts)
+    if parts is None:
+        return Order("two_things")
+    orders: list[Order] = []
+    for part in parts:
+        target = clauses.meant_by(part, orders[-1].target if orders else None)
+        order = _log_one(part, target)
+        if order is None:
+            return _log_one(facts, facts.target)
+        orders.append(order)
+    if not orders:
+        return _log_one(facts, facts.target)
+    further = zip(parts[1:], orders[1:], strict=True)
+    return replace(orders[0], also=tuple(_with_order(p, o) for p, o in further))
+
+
+def _log_one(facts: Facts, target: Target) -> Order | None:
     told = facts.starts("fed", "flush") or _day_and_done(facts)
-    bare = facts.target.empty and not facts.asks_dose and told
-    if facts.question or facts.has("make_it") or (facts.target.empty and not bare):
+    bare = target.empty and not facts.asks_dose and told
+    if facts.question or facts.has("make_it") or (target.empty and not bare):
         return None
     if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
         return None
@@ -374,7 +448,6 @@ def _log(facts: Facts) -> Order | None:
     never = any(t.type == "NOT" for t in facts.tokens) and not facts.has("except")
     if verb is None or (never and verb == "fed"):
         return None
-    target = facts.target
     name = facts.new_name[0] or None
     return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
 
@@ -395,6 +468,8 @@ def _given(facts: Facts) -> str | None:
         return None
     if facts.has("watered") and (facts.has("with_feed") or facts.products or facts.rest.form):
         return "fed"  # 'podlałam nawozem'
+    if clauses.wetted_and_fed(facts):
+        return "fed"
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
@@ -436,10 +511,18 @@ def _growth(facts: Facts) -> Order | None:
 
 
 def _move(facts: Facts) -> Order | None:
-    if facts.place is None or facts.asks_dose or facts.question or not facts.has("move", "be"):
+    moved = facts.has("move", "be") or any(sign in facts.folded.text for sign in _ARROWS)
+    if facts.place is None or facts.asks_dose or facts.question or not moved:
         return None
-    source = facts.place_runs[0][0] if len(facts.place_runs) > 1 else None
-    target = replace(facts.target, place=source, medium=facts.rest.medium)
+    without = tuple(p for p in facts.target.not_places if p != facts.place)
+    sources = [name for name, _ in facts.place_runs[:-1] if name not in without]
+    target = replace(
+        facts.target,
+        place=sources[-1] if sources else None,
+        more_places=tuple(sources[:-1]),
+        medium=facts.rest.medium,
+        not_places=without,
+    )
     if target.empty:
         return None
     return Order("move", target=target, place=facts.place, when=facts.when[0])
@@ -475,6 +558,25 @@ def _add(facts: Facts) -> Order | None:
     if not (facts.rest.genera or strong):
         return None
     return Order("add", plants=said, when=facts.when[0])
+
+
+def _listed(facts: Facts) -> Order | None:
+    """'30 dendrobiums, balcony, bark': a bare list, of plants to add or to feed."""
+    rest = facts.rest
+    described = facts.place is not None or (rest.medium and rest.pot_cm)
+    begun = bool(facts.raws) and (
+        facts.raws[0].kind == "number" or facts.words.type_at(0) == "NUMBER"
+    )
+    others = (rest.season, rest.month, rest.regime, rest.growth, rest.water, rest.form)
+    if not (described and begun and rest.genera) or facts.asks_dose or facts.question:
+        return None
+    if any(others) or facts.products or rest.mentions_feeding or facts.target.names:
+        return None
+    if any(m.type == "ORDER" and not {"both", "be"} & set(m.value.split()) for m in facts.found):
+        return None
+    said = plants(facts)
+    counted = all(p.genus and p.count for p in said)
+    return Order("add_offer", plants=said, target=facts.target) if counted else None
 
 
 def _received(facts: Facts) -> bool:
@@ -534,6 +636,17 @@ def _scale_step(facts: Facts) -> float | None:
     return facts.rest.weight_g if any(t.type == "SCALE" for t in facts.tokens) else None
 
 
+def _products(facts: Facts) -> Order | None:
+    """More of what is known of several products: 'blue tub costs 14 €, red box 9 €'."""
+    parts = clauses.feeds_apart(facts)
+    orders = [_product(part) for part in parts]
+    told = [o for o in orders if o is not None and o.verb == "product_change"]
+    if len(told) < 2 or len(told) < len(orders):
+        return None
+    further = zip(parts[1:], told[1:], strict=True)
+    return replace(told[0], also=tuple(_with_order(p, o) for p, o in further))
+
+
 def _product(facts: Facts) -> Order | None:
     """A product to put on record, or more of what its label says."""
     label, rest = facts.label[0], facts.label_rest
@@ -549,6 +662,8 @@ def _product(facts: Facts) -> Order | None:
     if facts.products and not name:
         said = rest.analysis or rest.label_rate or rest.extras or rest.trace_elements
         if (said or not label.empty) and (pack or rest.volume_l is None):
+            if len(facts.products) > 1:
+                return Order("which_feed", products=facts.products)
             return Order("product_change", products=facts.products, label=label)
         if facts.has("default"):
             return Order("product_default", products=facts.products)
@@ -574,6 +689,18 @@ def _pack(facts: Facts, rest: Reading) -> tuple[float | None, str | None]:
     )
     if rest.volume_l is not None and sold:
         return 1000 * rest.volume_l, "ml"
+    return _pack_of_one(facts) if facts.label[0].price is not None else (None, None)
+
+
+def _pack_of_one(facts: Facts) -> tuple[float | None, str | None]:
+    """The pack of a price by the unit: '22 €/kg', '9 € per litre'."""
+    words = facts.words
+    for index in range(1, len(facts.raws)):
+        entry = words.lexicon.words.get(facts.raws[index].text)
+        if entry is not None and words.type_at(index - 1) == "PER":
+            unit = {"kilogram": "g", "litre": "ml"}.get(entry.value)
+            if unit is not None:
+                return 1000.0, unit
     return None, None
 
 
@@ -581,6 +708,8 @@ def _water(facts: Facts) -> Order | None:
     rest = facts.rest
     if rest.water is None or facts.asks_dose or facts.question or facts.has("make_it"):
         return None
+    if rest.volume_l is not None and rest.analysis is not None:
+        return None  # a dose, and the water it is made with
     name = facts.new_name[0] or None
     if facts.target.named or (facts.target.again and facts.has("takes", "gave", "use")):
         gets = rest.growth is None and not facts.has("add", "have")
@@ -606,6 +735,29 @@ def _follow_up(facts: Facts) -> Order | None:
     return None
 
 
+def _tell(facts: Facts) -> Order | None:
+    """What a beginner asks beside feed: 'how often do I feed', 'sticky drops on the leaves'."""
+    cue = next((m.value for m in facts.found if m.value.startswith(_TELL)), None)
+    others = ("fed", "flush", "clear", "repot", "remind", "naming", "history", "add", "move")
+    if cue is None or facts.asks_dose or facts.has(*others):
+        return None
+    return Order("tell", text=cue.removeprefix(_TELL))
+
+
+def _who(facts: Facts) -> Order | None:
+    """'who is resting now', 'who rests in winter', 'who needs a flush'."""
+    rest = facts.rest
+    if facts.asks_dose or facts.products or rest.water or rest.mentions_feeding:
+        return None
+    if facts.has("flush_due") and not rest.growth:
+        return Order("who", text="flush", target=facts.target)
+    asks = facts.question or facts.has("who", "which", "relative")
+    named = facts.target.named_one or facts.target.again or rest.medium
+    if rest.growth != "resting" or not asks or named or rest.unknown:
+        return None
+    return Order("who", text="rest") if not facts.has("dose", "dose_word", "fed") else None
+
+
 def _own(facts: Facts) -> Order | None:
     asked = facts.has("settings") and not facts.asks_dose and facts.alone
     return Order("settings") if asked else None
@@ -613,6 +765,8 @@ def _own(facts: Facts) -> Order | None:
 
 #: In this order; the first that fits says what is wanted.
 _FORMS: tuple[Form, ...] = (
+    _only("thanks", "thanks"),
+    _only("greeting", "hail"),
     _bare("undo", "undo"),
     _bare("done", "done"),
     _bare("yes", "yes"),
@@ -627,6 +781,7 @@ _FORMS: tuple[Form, ...] = (
     _bare("help", "help"),
     _bare("skip", "skip", "unsure"),
     _bare("skip", "later", text="later"),
+    asked.kept,
     _bare("quiet", "quiet"),
     _bare("loud", "loud"),
     reminding.quiet_hours,
@@ -642,10 +797,15 @@ _FORMS: tuple[Form, ...] = (
     _import,
     _export,
     asked.language,
+    asked.hurt,
     asked.pets,
+    asked.not_for_feed,
+    _who,
+    _tell,
     signs.rescue,
     asked.judge,
     asked.remedy,
+    asked.argue,
     asked.bottle,
     prices.compare,
     _history,
@@ -670,6 +830,7 @@ _FORMS: tuple[Form, ...] = (
     _rename,
     _runoff,
     _repot,
+    _products,
     _product,
     _add,
     _log,
@@ -679,4 +840,5 @@ _FORMS: tuple[Form, ...] = (
     _water,
     _follow_up,
     _list,
+    _listed,
 )

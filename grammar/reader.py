@@ -153,7 +153,7 @@ def _spelled(
     unknown_words = {raw.start for token in _tokens(raws, folded, tongue).tokens
                      if token.type == "UNKNOWN" for raw in token.raws}  # fmt: skip
     guesses = {
-        i: guess(raw, lexicon, counted=_counted(raws, i))
+        i: guess(raw, lexicon, counted=_counted(raws, i), denied=_denied(raws, i, lexicon))
         for i, raw in enumerate(raws)
         if raw.start in unknown_words
     }
@@ -187,6 +187,12 @@ def _counted(raws: list[Raw], place: int) -> bool:
     """Whether a number or an article stands before this word."""
     before = raws[place - 1] if place else None
     return before is not None and (before.kind != "word" or before.text in ("a", "an"))
+
+
+def _denied(raws: list[Raw], place: int, lexicon: Lexicon) -> bool:
+    """Whether 'no' stands before this word."""
+    before = lexicon.words.get(raws[place - 1].text) if place else None
+    return before is not None and before.type == "NOT" and not raws[place].after_break
 
 
 def _clearer(candidate: Reading, before: Reading) -> bool:

@@ -161,7 +161,7 @@ def _wish(facts: Facts, cue: Mark | None) -> _Wish:
     if kind in ("other", "look"):
         target = replace(target, medium=None)
     if kind == "other":
-        target = replace(target, not_names=(), not_genera=())
+        target = replace(target, not_names=(), not_genera=(), not_places=())
     text = _own_words(facts, main, held | cued) if extra else ""
     return _Wish(kind, target, text, bool(extra), _as_written(facts, before))
 
@@ -266,12 +266,25 @@ def stop(facts: Facts) -> Order | None:
     task = facts.starts("stop") and bool(facts.tasks)
     ending = facts.starts("stop", "reminder_off")
     counted = ending and [r.kind for r in facts.raws] == ["word", "number"]
-    if not (ends or off or task or counted) or facts.asks_dose:
+    if not (ends or off or task or counted or _only_numbers(facts)) or facts.asks_dose:
         return None
     if not ends and facts.has("remind") and not facts.starts("reminder_off", "stop", "no", "lose"):
         return None  # 'remind me to remove the old spikes'
     everything = facts.has("reminder_stop_all") or (named and facts.has("everything"))
     return _about(facts, "reminder_stop", everything=everything)
+
+
+def _only_numbers(facts: Facts) -> bool:
+    """'delete 1 and 3', 'stop 1, 2': nothing but numbers beside a word that ends."""
+    cue = facts.first("stop", "reminder_off", "cancel")
+    if cue is None or len(facts.found) != 1:
+        return False
+    last = cue.end == len(facts.raws) and verb_last(facts.words.lexicon.language)
+    if not (last or facts.starts("stop", "reminder_off", "cancel")):
+        return False
+    others = [i for i in range(len(facts.raws)) if not cue.at <= i < cue.end]
+    numbers = [i for i in others if facts.raws[i].kind == "number"]
+    return bool(numbers) and all(i in numbers or facts.is_filler(i) for i in others)
 
 
 def skip(facts: Facts) -> Order | None:
@@ -411,6 +424,8 @@ def _numbers(facts: Facts, index: int) -> bool:
     """Whether a number says which reminder: 'reminder 2', 'stop 2', 'reminders 1 and 3'."""
     if len(facts.raws[index].text) > 3:
         return False
+    if _only_numbers(facts):
+        return True
     while index > 0:
         index -= 1
         raw = facts.raws[index]

@@ -67,6 +67,9 @@ class Walk:
                 if raws[index].dotted and len(raws[index].text) == 1:  # 'a.m.' is one word
                     pair = [r._replace(after_break=False) for r in raws[index : index + 2]]
                     entry, size = longest(pair, 0, self.words.lexicon.rhythms)
+                quarter = entry is not None and entry.value == "quarter_to"
+                if quarter and self.kind(index + size) == "unit":  # 'za 15 minut' is no clock time
+                    entry, size = longest(raws[index : index + 1], 0, self.words.lexicon.rhythms)
                 if entry is not None and entry.type == "RHYTHM":
                     known = (entry.value, index + size)
             self._known[index] = known

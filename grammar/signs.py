@@ -22,6 +22,8 @@ _ONLY_BESIDE = frozenset({
     "firm_roots", "one_old_leaf", "new_growth_sound", "medium_stays_wet", "dry_light_pot",
     "many_plants", "fed_strong", "sudden_after_cold",
 })  # fmt: skip
+#: Told of a plant by its name or kind, it asks what to do: 'my cattleya got frost'.
+_CHILLED = "sudden_after_cold"
 #: Orders that are meant where they are said before the signs: 'flushed Ruby, white crust'.
 _GO_FIRST = ("fed", "flush", "clear", "repot", "lose", "history", "add", "rename", "runoff")
 #: Slots that only a dose needs; a strength is also that of a feed that was given.
@@ -58,7 +60,8 @@ def rescue(facts: Facts) -> Order | None:
         return Order("rescue", text=answers) if fits else None
     said = tuple(dict.fromkeys(_TELLS.get(s, s) for s in seen.there if s != _TROUBLE))
     plain = any(s not in _ONLY_BESIDE for s in seen.there)
-    if not plain and not (answers and (said or seen.denied)):
+    chilled = _CHILLED in seen.there and facts.target.named_one and not facts.question
+    if not plain and not chilled and not (answers and (said or seen.denied)):
         return None
     if _doses(facts, seen):
         return None

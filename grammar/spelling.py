@@ -6,7 +6,7 @@ are never corrected: they are only suggested.
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from rapidfuzz import process
@@ -24,6 +24,8 @@ _CORRECTED = frozenset({
 _ONLY_SUGGESTED = frozenset({"VOLUME_UNIT", "MASS_UNIT", "SPOON", "HARDNESS_UNIT", "NUMBER"})
 #: Words that carry nothing, one slip away, are passed over.
 _FILLERS = frozenset({"FILLER", "LOOSE_MEASURE", "AND", "FOR", "IN", "TO", "OR", "OF", "EVERY"})
+#: Besides these, what a message can do without.
+_CARRIES_NOTHING = _FILLERS | {"ASIDE", "ARTICLE", "PLANTS", "CONTAINER", "PERSON_VERB", "PRESENT"}
 
 
 #: A word this short has too many neighbours; one this long may be two slips away [letters].
@@ -42,6 +44,9 @@ class Guess(NamedTuple):
     rivals: tuple[str, ...]
 
 
+_NONE = Guess(None, False, ())
+
+
 def reach(length: int) -> int:
     """How many edits a word of this length may be away [letters]."""
     if length < 4:
@@ -49,13 +54,21 @@ def reach(length: int) -> int:
     return 1 if length <= 5 else 2 if length <= 8 else 3
 
 
-def guess(raw: Raw, lexicon: Lexicon, *, counted: bool) -> Guess:
-    """Candidates for one unknown word; units come into question only where it is `counted`."""
-    word = raw.text
+def guess(raw: Raw, lexicon: Lexicon, *, counted: bool, denied: bool = False) -> Guess:
+    """Candidates for one unknown word; units come into question only where it is `counted`.
+
+    What is `denied` means something: 'no arece' is no 'parece', which carries nothing.
+    """
+    found = _guessed(raw.text, lexicon.language, counted) if raw.kind == "word" else _NONE
+    return _NONE if denied and found.silent else found
+
+
+@lru_cache(maxsize=1024)  # the same slip stands in a message more than once, and is read in turns
+def _guessed(word: str, language: str, counted: bool) -> Guess:
     limit = reach(len(word))
-    if raw.kind != "word" or not limit or word in lexicon.plain:
-        return Guess(None, False, ())
-    choices = _choices(lexicon.language)
+    if not limit or word in load(language).plain:
+        return _NONE
+    choices = _choices(language)
     matches = process.extract(
         word, choices.keys(), scorer=OSA.distance, score_cutoff=limit, limit=8
     )
@@ -66,14 +79,17 @@ def guess(raw: Raw, lexicon: Lexicon, *, counted: bool) -> Guess:
         if d <= reach(len(m)) and (counted or choices[m].type not in _ONLY_SUGGESTED)
     ]
     if not near:
-        return Guess(None, False, ())
+        return _NONE
     best = min(d for _, d in near)
     nearest = [m for m, d in near if d == best]
-    whole = [m for m in nearest if choices[m].type != "PHRASE"]
-    nearest = whole or nearest
+    nearest = [m for m in nearest if choices[m].type != "PHRASE"] or nearest
     kinds = {choices[m] for m in nearest}
     if all(k.type in _FILLERS for k in kinds):
-        return Guess(nearest[0], best <= 1, ()) if best <= 1 else Guess(None, False, ())
+        near_a_meaning = process.extractOne(
+            word, _meaning(language), scorer=OSA.distance, score_cutoff=1
+        )
+        passed_over = best <= 1 and near_a_meaning is None
+        return Guess(nearest[0], True, ()) if passed_over else _NONE
     kinds = {k for k in kinds if k.type not in _FILLERS}
     nearest = [m for m in nearest if choices[m].type not in _FILLERS]
     if len(kinds) > 1 or next(iter(kinds)).type in _ONLY_SUGGESTED or best > limit:
@@ -113,7 +129,12 @@ def _slip_among(
     known = word in lexicon.words or word in lexicon.parts or word in lexicon.plain
     if raw.kind != "word" or known or word in words or len(word) < shortest:
         return None
-    limit = 1 if len(word) < long else 2
+    return _near(word, words, 1 if len(word) < long else 2)
+
+
+@lru_cache(maxsize=1024)
+def _near(word: str, words: frozenset[str], limit: int) -> str | None:
+    """The one of some words that is nearest and begins alike."""
     found = process.extract(word, words, scorer=OSA.distance, score_cutoff=limit, limit=3)
     best = min((int(d) for _, d, _ in found), default=None)
     nearest = [str(m) for m, d, _ in found if int(d) == best and str(m)[0] == word[0]]
@@ -131,6 +152,14 @@ def _left_out(word: str, whole: str) -> bool:
 
 def _likest(word: str, candidates: list[str]) -> str:
     return min(candidates, key=lambda c: (c[:1] != word[:1], abs(len(c) - len(word)), c))
+
+
+@cache
+def _meaning(language: str) -> tuple[str, ...]:
+    """Words that change what is said: what is as near to one of them is no mere filler."""
+    lexicon = load(language)
+    known = (w for w, e in lexicon.words.items() if e.type not in _CARRIES_NOTHING and len(w) > 2)
+    return (*known, *lexicon.parts)
 
 
 @cache

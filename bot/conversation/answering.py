@@ -156,9 +156,15 @@ def _help(reading: Reading, setting: Setting, words: Wording) -> out.Answer | No
     if reading.says_something:
         return None
     numbers = [u.text for u in reading.unknown if any(c.isdigit() for c in u.text)]
-    if numbers:
+    if numbers and not all(_with_its_unit(n) for n in numbers):
         return asking(reading, words.say("ask-lone_number", texts=numbers[0][:40]), words)
     return answer_to(reading, "help", words.say("help"))
+
+
+def _with_its_unit(text: str) -> bool:
+    """Whether a number has a word behind it: to ask for its unit would ask nothing."""
+    number, _, behind = text.partition(" ")
+    return any(c.isdigit() for c in number) and behind[:1].isalpha()
 
 
 def _doubt(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:

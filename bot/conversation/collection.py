@@ -13,7 +13,7 @@ from bot.records import log, places, plants, products, waters
 from bot.records.kinds import EventKind
 from bot.records.models import Place, Plant, Product, Water
 from bot.records.names import fold
-from grammar import Names, Target
+from grammar import Names, PlantSaid, Target
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,15 +146,18 @@ def pick(target: Target, collection: Collection, last: Sequence[int] = ()) -> li
     if target.empty and not target.traits and not target.medium:
         return []
     wanted = {fold(n) for n in target.names}
-    spots = {p.id for p in places_meant(target.place, collection)} if target.place else set()
+    said = (target.place, *target.more_places) if target.place else ()
+    spots = {p.id for place in said for p in places_meant(place, collection)}
+    barred = {p.id for place in target.not_places for p in places_meant(place, collection)}
     return [
         plant
         for plant in collection.plants
         if _named(plant, wanted, target)
         and (not target.place or plant.place_id in spots)
         and (not target.medium or plant.medium == target.medium or plant.name in target.names)
-        and _has_traits(plant, target.traits)
+        and (_has_traits(plant, target.traits) or plant.name_key in wanted)
         and not _excepted(plant, target)
+        and plant.place_id not in barred
     ]
 
 
@@ -203,7 +206,7 @@ def _kind(traits: str, kind: str, words: Wording) -> str:
 def plants_said(target: Target, words: Wording) -> str:
     """Which plants were meant, in a few words."""
     kind = _kind(" ".join(target.traits), " ".join([*target.names, *target.genera]), words)
-    return " ".join(t for t in (kind, target.place) if t)
+    return " ".join(t for t in (kind, *target.more_places, target.place) if t)
 
 
 def label(plant: Plant, words: Wording) -> str:
@@ -234,6 +237,19 @@ def labels(plants_: Iterable[Plant], words: Wording) -> str:
     rest = sum(counts.values()) - sum(n for _, n in shown)
     more = [words.say("plants-more", count=rest)] if rest else []
     return words.listed([*kinds, *called, *more])
+
+
+def plant_said(said: PlantSaid, words: Wording) -> str:
+    """A plant that is not on record, with what was said of it."""
+    kind = _kind(" ".join(said.traits), said.genus or "", words)
+    facts = [
+        words.say(f"medium-{said.medium}") if said.medium else "",
+        words.pot(said.pot_cm) if said.pot_cm else "",
+        said.place or "",
+    ]
+    known = ", ".join(f for f in facts if f)
+    name = said.name or words.say("plant-label", count=said.count or 1, kind=kind or "none")
+    return f"{name} ({known})" if known else name
 
 
 def described(plant: Plant, collection: Collection, words: Wording) -> str:

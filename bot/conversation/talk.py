@@ -53,6 +53,7 @@ from bot.conversation.turns import (
     shelf,
     take_along,
     waters,
+    who,
 )
 from bot.conversation.wording import METRIC, tongues, wording
 from bot.records import Records, memory, owners, pings
@@ -77,6 +78,7 @@ Handler = Callable[[Turn], Awaitable[out.Answer]]
 #: Which module answers which verb of an order.
 HANDLERS: dict[str, Handler] = {
     "add": plants.add,
+    "add_offer": doses.listed,
     "rename": plants.rename,
     "move": plants.move,
     "repot": plants.repot,
@@ -84,8 +86,10 @@ HANDLERS: dict[str, Handler] = {
     "correct": plants.correct,
     "lose": plants.lose,
     "plants": plants.listing,
+    "who": who.who,
     "product": shelf.add,
     "product_change": shelf.change,
+    "which_feed": shelf.which_feed,
     "product_remove": shelf.remove,
     "product_default": shelf.use,
     "shelf": shelf.listing,
@@ -102,6 +106,8 @@ HANDLERS: dict[str, Handler] = {
     "fed": diary.given,
     "clear": diary.given,
     "flush": diary.given,
+    "two_things": diary.two_things,
+    "exception": plants.exception,
     "reading": diary.reading,
     "undo": diary.undo,
     "history": diary.history,
@@ -118,6 +124,10 @@ HANDLERS: dict[str, Handler] = {
     "judge": judging.judge,
     "remedy": judging.remedy,
     "pets": judging.pets,
+    "argue": judging.argued,
+    "pests": judging.pests,
+    "food": judging.food,
+    "hurt": judging.hurt,
     "blend": bottles.mix,
     "rescue": rescue.rescue,
     "compare": compare.compare,
@@ -136,6 +146,12 @@ HANDLERS: dict[str, Handler] = {
     "why": doses.why,
     "help": guide.helping,
     "explain": guide.explain,
+    "greeting": guide.greeted,
+    "thanks": guide.thanked,
+    "tell": guide.tell,
+    "kept": guide.kept,
+    "removing": guide.removing,
+    "quiet_night": guide.quiet_night,
     "more": doses.more,
 }
 #: What holds for everybody in a group: its administrators change it, and what says so.
@@ -143,9 +159,18 @@ FOR_ADMINISTRATORS = {
     **dict.fromkeys(("water", "home", "kit", "language"), "refuse-administrators-only"),
     **dict.fromkeys(("quiet", "loud"), "refuse-administrators-quiet"),
     **dict.fromkeys(("lose", "product_remove"), "refuse-administrators-remove"),
-    **dict.fromkeys(("import", "forget"), "refuse-administrators-all"),
+    **dict.fromkeys(
+        ("import", "export", "calendar", "forget"), "refuse-administrators-all"
+    ),
     **dict.fromkeys(("remind", *reminders_change.HANDLERS), "refuse-administrators-reminders"),
 }  # fmt: skip
+#: What somebody does with their own records in private only: in a group all read along.
+IN_PRIVATE_ONLY = frozenset({
+    "home", "import", "export", "calendar", "forget", "remind", "language",
+    *reminders_change.HANDLERS,
+})  # fmt: skip
+#: Answers to an aside: a question of the first meeting waits on.
+ASIDES = frozenset({"help", "explain", "refused", "fault", "plan", "why", "cautions"})
 #: Who is writing to us just now is not woken by what is due.
 AWAKE = Quiet(time(), time())
 #: Collections kept in memory, those asked for last.
@@ -181,6 +206,8 @@ class Conversation:
         """
         turn = await self._turn(incoming, records or self._records)
         if turn.order.own and incoming.group is not None:
+            if turn.order.verb in IN_PRIVATE_ONLY:
+                return turn.refuse("refuse-own-private")
             own = replace(incoming, group=None, may_set=None)
             turn = await self._turn(own, records or self._records)
         due = await self._due_kindly(turn) if incoming.pulls else None
@@ -275,9 +302,12 @@ class Conversation:
                 if incoming.follows is not None:
                     other = await memory.recall(session, owner.id, incoming.follows)
         chosen = incoming.language or _set_language(owner)
-        usual = _heard(owner) or _known(incoming.phone_language)
+        heard, phone = _heard(owner), _known(incoming.phone_language)
+        # A group's members speak several: who asks is answered in theirs.
+        usual = phone or heard if incoming.group is not None else heard or phone
         if incoming.menu:
-            said = wording(chosen or usual or "en").say(f"menu-{incoming.menu}-says")
+            of_a_day = "-for" if incoming.menu == "plan" and incoming.text else ""
+            said = wording(chosen or usual or "en").say(f"menu-{incoming.menu}{of_a_day}-says")
             incoming = replace(incoming, text=f"{said} {incoming.text}".strip(), menu="")
         units = owner.units if owner is not None else None
         measure = "imperial" if units == "imperial" else "us"
@@ -290,6 +320,8 @@ class Conversation:
         )
         last = other if incoming.follows is not None else kept
         recalled = dict(last.request) if last is not None and last.request else {}
+        if incoming.overtaken:  # what is remembered is not what they reply to
+            recalled = {k: v for k, v in recalled.items() if k not in ("dose", "why")}
         question: dict[str, Any] = {}
         if kept is not None and kept.question and kept.asked_at is not None:
             fresh = incoming.said_at - kept.asked_at <= WAITS
@@ -328,6 +360,8 @@ async def _keep_tongue(turn: Turn) -> None:
     owner, tongue = turn.owner, turn.reading.tongue
     if owner is None or owner.heard == tongue or not turn.incoming.text:
         return
+    if owner.heard is not None and turn.incoming.group is not None:
+        return  # a group's reminders do not change their language with whoever asked last
     async with turn.records.writing() as session:
         await owners.hear(session, owner.id, tongue)
 
@@ -399,7 +433,8 @@ async def _handled(turn: Turn) -> out.Answer:
 async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:
     """Remember what our question waits for; an answered one is dropped."""
     waiting = (answer.details or {}).get("waiting")
-    stale = bool(turn.question) and answer.kind != "ask"
+    aside = turn.question.get("kind") == "meeting" and answer.kind in ASIDES
+    stale = bool(turn.question) and answer.kind != "ask" and not aside
     if waiting is None and not stale:
         return answer
     if turn.owner is not None or waiting is not None:
@@ -415,6 +450,8 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         return await _confirmed(turn, str(kind))
     if kind == "which":
         return await _picked(turn)
+    if kind == "add":
+        return await _offer_taken(turn)
     if kind == "meeting":
         return await _met(turn)
     if isinstance(kind, str) and kind.startswith("reminder"):
@@ -472,6 +509,23 @@ async def _confirmed(turn: Turn, kind: str) -> out.Answer | None:
     if kind == "forget":
         return await take_along.forget_confirmed(turn)
     return await take_along.import_confirmed(turn, turn.question)
+
+
+async def _offer_taken(turn: Turn) -> out.Answer | None:
+    """Plants of a bare list that are to be put on record, or are not."""
+    if turn.order.verb == "no":
+        await turn.wait_for(None)
+        return turn.say("plants", "plants-not-added")
+    if turn.order.verb != "yes":
+        return None
+    listed = _read_again(turn)
+    if listed.order is None:
+        return None
+    reading = replace(listed, order=replace(listed.order, verb="add"))
+    again = replace(turn, reading=reading, question={})
+    answer = await plants.add(again)
+    answer = await reminders_offer.with_offer(again, answer)
+    return await _keep_question(replace(again, question=turn.question), answer)
 
 
 async def _picked(turn: Turn) -> out.Answer | None:

@@ -52,9 +52,12 @@ class Incoming:
     shared : whether the words are somebody else's, from a link: a dose of them, and nothing more
     tapped_at : of an answer that was tapped, when its question was asked
     follows : whose request this goes on from, where it is not their own
+    overtaken : whether it replies to a dose after which they were told another
     menu : a command of the channel's menu; its words come before the text, in the language that
         was set, otherwise in that of the phone
     phone_language : what the channel knows of the person's language
+    topic : of the group's chat in which it was said, None for the general one
+    below : the number of our message that was tapped or replied to
     pulls : whether the channel cannot send of its own accord: what is due comes before an answer
     """
 
@@ -75,6 +78,9 @@ class Incoming:
     follows: str | None = None
     menu: str = ""
     phone_language: str | None = None
+    topic: int | None = None
+    below: int | None = None
+    overtaken: bool = False
     pulls: bool = False
 
     @property
@@ -101,6 +107,7 @@ class Turn:
     chosen: tuple[int, ...] | None = None  # plants picked in answer to 'which one?'
     recalled_at: datetime | None = None  # when that was last remembered
     just_pinged: frozenset[int] = frozenset()  # pings that come with this answer
+    told: log.Said | None = None  # what is being written already: all of it is one batch
 
     @property
     def order(self) -> Order:
@@ -178,6 +185,9 @@ class Turn:
     @asynccontextmanager
     async def writing(self, on: date | None = None) -> AsyncIterator[log.Said]:
         """Write what was said as one batch that `undo` takes back as a whole."""
+        if self.told is not None:
+            yield self.told
+            return
         at, person = self.incoming.said_at, self.incoming.person
         async with self.records.writing() as session:
             owner_id = await self._owner_id(session)

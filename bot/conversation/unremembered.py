@@ -30,6 +30,9 @@ def told(reading: Reading, setting: Setting) -> out.Answer:
     """The answer to one of the topics of `ask`, or that a chat would remember what it takes."""
     turn = _turn(reading, setting)
     handler = _HANDLERS.get(turn.order.verb)
+    refusal = waters.refused(turn) if turn.order.verb == "water" else None
+    if refusal is not None:  # what cannot be is said, remembered or not
+        return refusal.model_copy(update={"choices": [], "details": None})
     if turn.order.verb in NEEDS_RECORDS or handler is None:
         return turn.say("help", "needs-chat")
     answer = _at_once(handler(turn))

@@ -33,7 +33,8 @@ def log_to(stream: TextIO | None, *, as_json: bool, secrets: list[str]) -> None:
     handler = logging.StreamHandler(stream)
     handler.setFormatter(_Formatter(as_json, secrets))
     logging.basicConfig(level=logging.INFO, handlers=[handler], force=True)
-    logging.getLogger("httpx").setLevel(logging.WARNING)  # it would log every request
+    for talkative in ("httpx", "alembic.runtime.plugins"):  # every request, every part of a tool
+        logging.getLogger(talkative).setLevel(logging.WARNING)
 
 
 def quiet_loop(loop: asyncio.AbstractEventLoop, context: dict[str, Any]) -> None:

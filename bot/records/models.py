@@ -117,10 +117,10 @@ class Owner(Base):
     place_name: Mapped[str | None] = text(120)
     hemisphere: Mapped[Hemisphere | None] = choice(Hemisphere)
     units: Mapped[Units | None] = choice(Units)
-    scale_step_g: Mapped[float | None] = amount(1_000.0)
-    syringe_step_ml: Mapped[float | None] = amount(1_000.0)
+    scale_step_g: Mapped[float | None] = amount(1_000.0, least=1e-6)
+    syringe_step_ml: Mapped[float | None] = amount(1_000.0, least=1e-6)
     spoon: Mapped[bool | None]
-    can_l: Mapped[float | None] = amount(10_000.0)
+    can_l: Mapped[float | None] = amount(10_000.0, least=0.01)
     quiet: Mapped[bool | None]
     quiet_from_min: Mapped[int | None] = whole(1439, 0)
     quiet_until_min: Mapped[int | None] = whole(1439, 0)
@@ -190,7 +190,7 @@ class Product(Owned, Named):
     n_nitrate: Mapped[float | None] = amount(100.0)
     n_ammonium: Mapped[float | None] = amount(100.0)
     n_urea: Mapped[float | None] = amount(100.0)
-    label_per_litre: Mapped[float | None] = amount(1_000.0)
+    label_per_litre: Mapped[float | None] = amount(1_000.0, least=0.001)
     label_unit: Mapped[LabelUnit | None] = choice(LabelUnit)
     density_kg_l: Mapped[float | None] = amount(3.0, least=0.1)
     price: Mapped[float | None] = amount(1_000_000.0)
@@ -230,7 +230,7 @@ class Plant(Owned, Named):
     count: Mapped[int] = whole(10_000)
     medium: Mapped[str | None] = code()
     pot_cm: Mapped[float | None] = amount(200.0)
-    water_ml: Mapped[float | None] = amount(100_000.0)
+    water_ml: Mapped[float | None] = amount(100_000.0, least=0.01)
     place_id: Mapped[int | None] = mapped_column(ID)
     growth: Mapped[str | None] = code()
     growth_since: Mapped[date | None]
@@ -270,6 +270,8 @@ class Reminder(Owned):
     channel: Mapped[str] = mapped_column(String(32), info=_OURS)
     #: Which member of a group set it, None where the owner did.
     person: Mapped[str | None] = mapped_column(String(128), info=_OURS)
+    #: Of the group's chat, where it was set and is heard; None: the general one.
+    topic: Mapped[int | None] = mapped_column(BigInteger, info=_OURS)
     kind: Mapped[ReminderKind] = choice(ReminderKind)
     target: Mapped[dict[str, Any]] = document()
     rule: Mapped[str | None] = text(200)

@@ -65,6 +65,7 @@ class DueReminder:
     id: int
     ping_id: int
     person: str | None
+    topic: int | None
     kind: ReminderKind
     text: str | None
     target: dict[str, Any]
@@ -289,6 +290,12 @@ async def unanswered(session: AsyncSession, owner_id: int, *, since_ms: int) -> 
         Ping.owner_id == owner_id, Ping.due_ms >= since_ms, Ping.state.in_(_UNANSWERED)
     )
     return list(await session.scalars(query.order_by(Ping.due_ms.desc(), Ping.id.desc())))
+
+
+async def shown_by(session: AsyncSession, owner_id: int, message_id: int) -> bool:
+    """Whether a message showed pings of an owner, answered or not."""
+    query = exists().where(Ping.owner_id == owner_id, Ping.message_id == message_id)
+    return bool(await session.scalar(select(query)))
 
 
 async def settle(

@@ -370,12 +370,28 @@ async def answer_to(
     return await session.get(Posted, (source, chat_id, message_id))
 
 
-async def asker(session: AsyncSession, source: str, chat_id: int, answer_id: int) -> str | None:
-    """Who asked what a message of ours answers, None where it is not known any more."""
-    query = select(Posted.person).where(
+async def posted_as(
+    session: AsyncSession, source: str, chat_id: int, answer_id: int
+) -> Posted | None:
+    """What a message of ours answers, None where it is not known any more."""
+    query = select(Posted).where(
         Posted.source == source, Posted.chat_id == chat_id, Posted.answer_id == answer_id
     )
-    found: str | None = await session.scalar(query.order_by(Posted.posted_ms.desc()).limit(1))
+    return (await session.scalars(query.order_by(Posted.posted_ms.desc()).limit(1))).first()
+
+
+async def newest_of(
+    session: AsyncSession, source: str, chat_id: int, person: str, kinds: Sequence[str]
+) -> int | None:
+    """The newest answer of these kinds to somebody in a chat."""
+    query = select(Posted.answer_id).where(
+        Posted.source == source,
+        Posted.chat_id == chat_id,
+        Posted.person == person,
+        Posted.kind.in_(kinds),
+    )
+    newest = query.order_by(Posted.posted_ms.desc(), Posted.answer_id.desc()).limit(1)
+    found: int | None = await session.scalar(newest)
     return found
 
 

@@ -78,8 +78,20 @@ async def listing(
     return list(await session.scalars(query.order_by(Reminder.due_ms, Reminder.id)))
 
 
+async def topics(session: AsyncSession, owner_id: int) -> dict[int, int | None]:
+    """In which topic each of the owner's reminders is heard, also of those that have ended."""
+    found = await session.execute(
+        select(Reminder.id, Reminder.topic).where(Reminder.owner_id == owner_id)
+    )
+    return {row.id: row.topic for row in found}
+
+
 async def add(
-    said: Said, *, person: str | None = None, **fields: Unpack[ReminderFields]
+    said: Said,
+    *,
+    person: str | None = None,
+    topic: int | None = None,
+    **fields: Unpack[ReminderFields],
 ) -> Reminder:
     """Put a reminder on record.
 
@@ -92,6 +104,8 @@ async def add(
         The utterance.
     person
         Which member of a group sets it; None for the owner.
+    topic
+        Of the group's chat, where it is to be heard; None for the general one.
     **fields
         `kind`, `target`, `start`, `zone`, `due_ms` and `due_local` are needed.
 
@@ -110,7 +124,7 @@ async def add(
     row = Reminder(
         owner_id=said.owner_id, id=reminder_id, channel=owner.channel,
         state=ReminderState.ENDED, due_ms=None, due_local=None, created=said.said_at,
-        **checked(Reminder, {"person": person}),
+        **checked(Reminder, {"person": person, "topic": topic}),
         **{"text": None, "rule": None, "moved": False, "offered": False, **fit},
     )  # fmt: skip
     after = {**comes, "state": ReminderState.ACTIVE}

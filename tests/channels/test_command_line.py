@@ -138,7 +138,7 @@ def test_say_keeps_a_conversation_of_each_person_and_group(tmp_path: Path) -> No
     assert again[1]["dose"]["amount"] == pytest.approx(0.25)
     assert again[1]["understood"]["volume_l"] is None
     club = say("--as", "ana", "--group", "club", send="my plants\n\n")
-    assert "No plants" in club[0]["reply"]
+    assert "no plants on record" in club[0]["reply"]
     assert len(club) == 2
 
 

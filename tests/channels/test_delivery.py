@@ -18,7 +18,7 @@ import pytest
 from aiohttp import web
 from sqlalchemy import func, select
 
-from bot.channels.telegram import carrying
+from bot.channels.telegram import carrying, serving
 from bot.channels.telegram.serving import Channel, NoToken, Service
 from bot.conversation.postbox import Postbox
 from bot.conversation.talk import Conversation
@@ -202,6 +202,32 @@ async def test_a_token_that_is_unknown_is_said(sqlite_records: Records, loopback
         await service.run()
 
 
+async def test_a_messenger_that_is_away_at_the_start_is_waited_for(
+    sqlite_records: Records, loopback: Loopback, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(serving, "_POLL_AGAIN_S", 0.02)
+    loopback.fail = Once("getMe", error(502, "Bad Gateway"), flood(1))
+    chat = Chat(loopback, sqlite_records)
+    async with served(sqlite_records, loopback):
+        assert text(await chat.says(MIRA, LINE)).startswith("0.47 g")
+
+
+async def test_who_is_told_to_stop_while_the_messenger_is_away_stops(
+    sqlite_records: Records, loopback: Loopback
+) -> None:
+    loopback.fail = lambda method, values: error(502, "Bad Gateway")
+    conversation = Conversation(sqlite_records)
+    service = Service(
+        Channel(TOKEN, api_url=loopback.url),
+        lambda source: Postbox(sqlite_records, conversation, source, "w"),
+    )
+    running = asyncio.create_task(service.run())
+    await asyncio.sleep(0.2)
+    assert not running.done()
+    service.stop()
+    await asyncio.wait_for(running, 5)
+
+
 # --- the webhook -----------------------------------------------------------------------------
 
 
@@ -362,10 +388,23 @@ def test_serve_says_which_setting_cannot_be_used(tmp_path: Path, name: str, valu
 
 
 async def test_the_token_never_stands_in_the_log(tmp_path: Path, unused_port: int) -> None:
-    # Nobody listens there: every request fails, loudly.
-    done = await asyncio.to_thread(
-        _serve, tmp_path, SINKSIDE_TELEGRAM_TOKEN=TOKEN,
-        SINKSIDE_TELEGRAM_API_URL=f"http://127.0.0.1:{unused_port}",
+    # Nobody listens there: every request fails, loudly, and is tried again.
+    running = await asyncio.create_subprocess_exec(
+        sys.executable, "-m", "bot", "serve", "--database", f"sqlite:///{tmp_path}/a.db",
+        cwd=ROOT, stdout=asyncio.subprocess.PIPE, stderr=asyncio.subprocess.STDOUT,
+        env={k: v for k, v in os.environ.items() if not k.startswith("SINKSIDE_")}
+        | {
+            "SINKSIDE_TELEGRAM_TOKEN": TOKEN,
+            "SINKSIDE_TELEGRAM_API_URL": f"http://127.0.0.1:{unused_port}",
+        },
     )  # fmt: skip
-    assert done.returncode == 1
-    assert TOKEN not in done.stderr + done.stdout
+    assert running.stdout is not None
+    said = b""
+    while b"cannot be reached" not in said:
+        line = await running.stdout.readline()
+        assert line, said.decode()  # it ended, and should have waited
+        said += line
+    running.terminate()
+    rest, _ = await running.communicate()
+    assert running.returncode == 0
+    assert TOKEN not in (said + rest).decode()

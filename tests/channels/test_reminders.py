@@ -4,28 +4,40 @@ from __future__ import annotations
 
 import asyncio
 import time
+from typing import Any
 
 from sqlalchemy import func, select, update
 
 from bot.records.kinds import EventKind, PingState
 from bot.records.models import Event, Ping, Reminder
 from tests.channels.chatting import GROUP, IDA, MIRA, TOM, Chat, buttons, text
-from tests.channels.loopback import Request
+from tests.channels.loopback import Request, error
 
 
 async def pinged(chat: Chat) -> Request:
     """Let every reminder that is set be due now, and return the message that comes of it."""
+    (sent,) = await pinged_all(chat, 1)
+    return sent
+
+
+async def pinged_all(chat: Chat, messages: int) -> list[Request]:
+    """Let every reminder that is set be due now, and return the messages that come of it."""
     before = len(chat.loopback.of("sendMessage"))
     due_ms = int(time.time() * 1000) - 1000
     async with chat.records.writing() as session:
         await session.execute(update(Reminder).values(due_ms=due_ms, moved=True))
+    return await come(chat, messages, before)
+
+
+async def come(chat: Chat, messages: int, before: int) -> list[Request]:
+    """Wait for messages that are sent of our own accord."""
     end = time.monotonic() + 20
-    while len(chat.loopback.of("sendMessage")) == before and time.monotonic() < end:
+    while len(chat.loopback.of("sendMessage")) < before + messages and time.monotonic() < end:
         await asyncio.sleep(0.02)
     await chat.quiet()
     sent = chat.loopback.of("sendMessage")[before:]
-    assert len(sent) == 1
-    return sent[0]
+    assert len(sent) == messages
+    return sent
 
 
 async def count(chat: Chat, kind: EventKind) -> int:
@@ -118,3 +130,53 @@ async def test_who_blocks_us_has_their_reminders_paused_and_back_again(chat: Cha
         async with chat.records.reading() as session:
             states.append(await session.scalar(select(Reminder.state)))
     assert states == ["paused", "active"]
+
+
+def topic(number: int) -> dict[str, Any]:
+    return {"message_thread_id": number, "is_topic_message": True}
+
+
+async def two_topics(club: Chat) -> list[Request]:
+    """What comes where reminders were set in two topics and are due together."""
+    await club.says(IDA, "/dose I live in Porto")
+    await club.says(IDA, "/dose add 3 phals in bark, 12 cm pots, greenhouse")
+    await club.says(IDA, "/dose remind us to flush every sunday at 9", **topic(77))
+    await club.says(IDA, "/dose remind us to feed every sunday at 9", **topic(88))
+    return await pinged_all(club, 2)
+
+
+async def test_a_reminder_is_heard_in_the_topic_where_it_was_set(club: Chat) -> None:
+    sent = await two_topics(club)
+    said = {r.values["message_thread_id"]: r.values["text"] for r in sent}
+    assert sorted(said) == [77, 88]
+    assert "flush" in said[77].splitlines()[0]
+    assert "feed" in said[88].splitlines()[0]
+
+
+async def test_done_in_a_topic_is_for_what_was_heard_there(club: Chat) -> None:
+    await two_topics(club)
+    await club.says(IDA, "/dose done", **topic(77))
+    assert (await count(club, EventKind.FLUSH), await count(club, EventKind.FED)) == (1, 0)
+
+
+async def test_a_reminder_whose_topic_was_closed_is_heard_in_the_general_one(club: Chat) -> None:
+    club.loopback.fail = lambda method, values: (
+        error(400, "Bad Request: TOPIC_CLOSED") if values.get("message_thread_id") == 77 else None
+    )
+    sent = await two_topics(club)
+    assert [r.values.get("message_thread_id") for r in sent] == [None, 88]
+    assert await settled(club) == [PingState.SENT, PingState.SENT]
+
+
+async def test_a_tap_below_an_older_ping_is_for_that_one(chat: Chat) -> None:
+    await grower(chat)
+    await chat.says(MIRA, "remind me to flush the phals every first sunday at 9")
+    first = await pinged(chat)
+    await chat.says(MIRA, "remind me every friday at 10 to order bark")
+    async with chat.records.writing() as session:
+        later = update(Reminder).where(Reminder.text == "order bark")
+        await session.execute(later.values(due_ms=int(time.time() * 1000) - 500))
+    await come(chat, 1, len(chat.loopback.of("sendMessage")))
+    await chat.taps(MIRA, first, "done")
+    assert await count(chat, EventKind.FLUSH) == 1
+    assert await settled(chat) == [PingState.DONE, PingState.SENT]

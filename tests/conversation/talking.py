@@ -9,6 +9,7 @@ from bot.conversation.answer import Answer
 from bot.conversation.talk import Conversation
 from bot.conversation.turn import Incoming
 from bot.records import Records
+from bot.records.owners import Address
 
 START = datetime(2026, 6, 7, 9, tzinfo=UTC)  # a Sunday in summer
 
@@ -49,6 +50,11 @@ class Grower:
             answer = await Conversation(self.records).answer(self.incoming(line))
         assert answer is not None
         return answer
+
+    @property
+    def address(self) -> Address:
+        """Whose records theirs are."""
+        return self.incoming("").address
 
     def later(self, **time: float) -> Grower:
         """Let time pass."""

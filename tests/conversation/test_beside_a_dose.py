@@ -318,11 +318,11 @@ def dutch(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
             if entry.name.endswith(ending):
                 (folder / entry.name).write_text(entry.read_text("utf-8"), "utf-8")
     ftl = (spoken / "en.ftl").read_text("utf-8")
-    ftl = ftl.replace("plants-none = No plants", "plants-none = Geen planten, no plants")
+    ftl = ftl.replace("plants-none-group = This group has", "plants-none-group = Geen planten")
     ftl = ftl.replace("menu-plants-says = my plants", "menu-plants-says = mijn planten")
     (spoken / "nl.ftl").write_text(ftl, "utf-8")
     toml = (read_ / "en.toml").read_text("utf-8").replace('language = "en"', 'language = "nl"', 1)
-    toml = toml.replace('plants = ["my plants",', 'plants = ["mijn planten",', 1)
+    toml = toml.replace('"my plants"', '"mijn planten"', 1)
     (read_ / "nl.toml").write_text(toml, "utf-8")
     folders = {wordings.__name__: spoken, lexicons.__name__: read_}
     found = SimpleNamespace(files=folders.__getitem__)

@@ -308,21 +308,18 @@ async def test_a_group_gets_its_own(records: Records) -> None:
     await alone.says("I live in Porto", PHALS, FLUSH)
     club = Grower(records, group="club")
     await club.says("we live in Sydney", CATASETUM)
-    guest = Grower(records, "Jonas", group="club", administers=False)
-    answer = await guest.says("calendar")
+    answer = await club.says("calendar")
     assert set(titles(content(answer))) == {"Rest begins: Ruby", "Rest ends: Ruby"}
-    assert "An administrator sets it" in answer.reply
-    assert answer.choices == []
     await club.says("remind us to flush every first sunday at 9")
-    assert set(titles(await exported(guest))) > {"Flush all plants"}
+    assert set(titles(await exported(club))) > {"Flush all plants"}
 
 
-async def test_a_member_is_not_asked_where_the_group_is(records: Records) -> None:
+async def test_a_member_does_not_post_the_file_into_the_group(records: Records) -> None:
     club = Grower(records, group="club")
-    await club.says(CATASETUM, "no")
+    await club.says("we live in Sydney", CATASETUM)
     answer = await Grower(records, "Jonas", group="club", administers=False).says("calendar")
-    assert ("Rest begins: Ruby", date(2026, 11, 1)) in days(content(answer))
-    assert "rests are those of the north" in answer.reply
+    assert answer.file is None
+    assert "Only administrators" in answer.reply
 
 
 async def test_what_was_due_a_moment_ago_is_not_in_it(mira: Grower) -> None:

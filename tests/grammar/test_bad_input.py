@@ -47,7 +47,7 @@ def test_hidden_character_elsewhere_does_not_matter(text: str) -> None:
 
 
 LONG = ["sphagnim ", "hardnes ", "phalenopsys wintr powdre ", "a ", "5 ", "half ", "2 l ", "per l ",
-        "1 g per ", "- 5 ", "1-", "1 250 ", "o5", "(", "every ", "not "]  # fmt: skip
+        "1 g per ", "- 5 ", "1-", "1 250 ", "o5", "(", "every ", "not ", "½ "]  # fmt: skip
 
 
 @pytest.mark.parametrize("piece", LONG)
@@ -65,3 +65,16 @@ def test_hundred_kilobytes_are_not_read_at_all() -> None:
 def test_unknown_language_is_an_error() -> None:
     with pytest.raises(FileNotFoundError):
         read("2 l", "xx")
+
+
+@pytest.mark.parametrize("before", ["", "größe, ", "\n"])
+def test_an_exponent_is_no_further_digits(before: str) -> None:
+    reading = read(f"{before}10^3 ml, 20-20-20 powder", "en")
+    assert reading.volume_l is None
+    assert [c.code for c in reading.conflicts] == ["ambiguous_number"]
+
+
+@pytest.mark.parametrize("behind", ["", "\n", " für größe"])
+def test_a_backquote_is_an_apostrophe_on_every_line(behind: str) -> None:
+    words = [read(f"venus{mark} slipper{behind}", "en").genera for mark in ("'", "`", "’")]
+    assert words == [("Paphiopedilum",)] * 3

@@ -373,7 +373,7 @@ VERBS = {
     "export": ["exportiere alles"], "why": ["wieso?"], "help": ["was kannst du?"],
     "yes": ["ja, passt"], "no": ["nee"], "language": ["antworte auf Englisch"],
     "dose": ["wie viel blaue Dose auf 3 l?", "ich habe 4 Phals, wie viel 20-20-20 auf 2 l?",
-             "Ruby hat einen Blütentrieb, wie viel Gramm auf 2 l", "guten Morgen", "danke dir"],
+             "Ruby hat einen Blütentrieb, wie viel Gramm auf 2 l"],
 }  # fmt: skip
 
 

@@ -313,7 +313,7 @@ VERBS = {
     "yes": ["sí, por favor", "vale"],
     "no": ["no, gracias", "déjalo"],
     "dose": [
-        "hola", "dosis para las phals", "¿cuánto para Ruby?", "abono para las phals, media dosis",
+        "dosis para las phals", "¿cuánto para Ruby?", "abono para las phals, media dosis",
     ],
     "reminders": ["mis recordatorios"],
     "reminder_stop": ["cancela el recordatorio 2", "deja de recordarme las vandas"],

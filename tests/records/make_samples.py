@@ -284,7 +284,8 @@ REMINDERS: tuple[Values, ...] = (
         "moved": False, "offered": False, "created": "2026-02-01 19:00:00.000000",
     },
     {
-        "owner_id": CLUB, "id": 1, "channel": "telegram", "person": "4012", "kind": "look",
+        "owner_id": CLUB, "id": 1, "channel": "telegram", "person": "4012", "topic": 51,
+        "kind": "look",
         "target": {"plants": [1]}, "start": "2099-03-10T09:00:00", "zone": "Europe/Berlin",
         "state": "active", "due_ms": FAR_MS, "due_local": "2099-03-10T09:00:00",
         "moved": False, "offered": False, "created": "2026-03-01 20:02:00.000000",

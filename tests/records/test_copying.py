@@ -78,7 +78,7 @@ async def _fill_owners(session: Any) -> None:
         await waters.make_default(said, rain.id)
         await products.add(said, name="blue tub", n=20, extras={"mg": 1.5}, trace_elements=False)
         plant = await plants.add(
-            said, name="Süße 🌸", pot_cm=1 / 3, water_ml=5e-324, growth_since=date(1999, 12, 31),
+            said, name="Süße 🌸", pot_cm=1 / 3, water_ml=0.1 + 0.2, growth_since=date(1999, 12, 31),
             place_id=sill.id, water_id=rain.id,
         )  # fmt: skip
         details = {"text": ODD, "null": None, "deep": {"z": [1, 1.0, 0.1, True, 2**60], "a": {}}}

@@ -112,6 +112,7 @@ READS: dict[str, Call] = {
     "owners.get": owners.get,
     "pings.is_due": lambda s, o: pings.is_due(s, o, now_ms=DUE_MS),
     "pings.get_ping": lambda s, o: pings.get_ping(s, o, 1),
+    "pings.shown_by": lambda s, o: pings.shown_by(s, o, 1),
     "pings.unanswered": lambda s, o: pings.unanswered(s, o, since_ms=0),
     "places.listing": places.listing,
     "places.by_name": lambda s, o: places.by_name(s, o, "sill"),
@@ -127,6 +128,7 @@ READS: dict[str, Call] = {
     "products.default": products.default,
     "reminders.get": lambda s, o: reminders.get(s, o, 1),
     "reminders.listing": reminders.listing,
+    "reminders.topics": reminders.topics,
     "transfer.export_json": transfer.export_json,
     "transfer.export_csv": transfer.export_csv,
     "waters.get": lambda s, o: waters.get(s, o, 1),
@@ -207,6 +209,9 @@ async def grow(session: AsyncSession, address: Address) -> int:
     [one] = due.reminders
     promised = pings.Promised(owner.id, 1, one.ping_id, DUE_MS, True, DUE_MS, one.due_local)
     await pings.promise(session, [promised])
+    shown = await pings.get_ping(session, owner.id, one.ping_id)
+    assert shown is not None
+    shown.message_id = 1
     return owner.id
 
 

@@ -481,7 +481,7 @@ async def test_whatever_is_on_record_comes_back_exactly(records: Records) -> Non
         async with records.writing() as session:
             said = await log.begin(session, first, on=day, said_at=NOW + timedelta(microseconds=7))
             await places.find_or_add(session, first, name)
-            plant = await plants.add(said, name=name, water_ml=amount, detail=name)
+            plant = await plants.add(said, name=name, water_ml=amount + 1, detail=name)
             await products.add(said, n=amount, extras=extras, name=name, price=amount / 3)
             await log.record(said, [Entry(EventKind.READING, plant.id, details=details)])
         text = await export(records, first)

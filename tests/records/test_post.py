@@ -177,8 +177,10 @@ async def test_who_is_forgotten_leaves_no_text_in_the_post(records: Records) -> 
     async with records.reading() as session:
         assert await post.card(session, "mine") is None
         assert await post.card(session, "theirs") == "6 l"
-        assert await post.asker(session, bot, 5, 6) is None
-        assert await post.asker(session, bot, 5, 8) == "somebody else"
+        assert await post.posted_as(session, bot, 5, 6) is None
+        kept = await post.posted_as(session, bot, 5, 8)
+        assert kept is not None
+        assert kept.person == "somebody else"
 
 
 # --- how fast -----------------------------------------------------------------------------------

@@ -38,6 +38,12 @@ def reminder(**changes: Any) -> dict[str, Any]:
     return {**REMINDER, **changes}
 
 
+PRODUCT_OF_NOTHING = {
+    "id": 1, "n": 20.0, "label_per_litre": 1e-300, "label_unit": "g", "is_default": True,
+    "added_on": "2026-01-01", "present": True,
+}  # fmt: skip
+
+
 REFUSED = {
     "a zone that is none": export(settings={"zone": "Nowhere/Nope"}),
     "a zone that is a path": export(settings={"zone": "../../../etc/passwd"}),
@@ -79,6 +85,11 @@ REFUSED = {
     "a count beyond sense": export(plants=[{**PLANT, "count": 10**30}]),
     "an owner of one's choice": export(plants=[{**PLANT, "owner_id": 1}]),
     "an address of one's choice": export(settings={"external_id": "1"}),
+    "a scale finer than dust": export(settings={"scale_step_g": 1e-9}),
+    "a syringe finer than dust": export(settings={"syringe_step_ml": 0}),
+    "a can of a drop": export(settings={"can_l": 1e-9}),
+    "a watering of a grain": export(plants=[{**PLANT, "water_ml": 1e-12}]),
+    "a label of next to nothing": export(products=[PRODUCT_OF_NOTHING]),
     "somebody else's water": export(plants=[{**PLANT, "water_id": 7}]),
 }  # fmt: skip
 
@@ -147,7 +158,7 @@ async def reminded(records: Records) -> list[str]:
     postbox = Postbox(records, Conversation(records), "test:1", "w")
     told: list[str] = []
 
-    async def write(work: Work, chat: str, answer: Any) -> list[Any]:
+    async def write(work: Work, chat: str, answer: Any, topic: int | None) -> list[Any]:
         told.append(chat)
         return []
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
+import re
 import time
 from collections import OrderedDict
 from collections.abc import AsyncIterator, Callable
@@ -14,7 +15,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from telegram import Bot, CallbackQuery, ChatMember, Message, Update
+from telegram import Bot, CallbackQuery, ChatMember, ChatMemberRestricted, Message, Update
 from telegram.constants import ChatAction, ChatType
 from telegram.error import TelegramError
 from telegram.ext import ContextTypes
@@ -42,6 +43,11 @@ REFILL_S = 10.0
 OWN_BURST = 60
 OWN_REFILL_S = 2.0
 _MOST_PACES = 10_000
+#: What stands behind a button: 'c', which choice, who may press it, when it was asked [s since
+#: 1970]; 'p', which page, who, what the pages are kept as.
+_DATA = re.compile(
+    r"(?:c\d{1,4}|p(?P<page>\d{1,4}))\.(?P<who>\d{1,20})\.(?P<rest>(?(page)\w+|\d{1,11}))", re.ASCII
+)
 #: Shown as typing where an answer takes longer [s].
 SLOW_S = 1.0
 #: Larger files are not read [bytes].
@@ -53,6 +59,7 @@ LATE_CALL = timedelta(days=1)
 #: Notes that a message was put on record, beside the buttons that were pressed.
 _ON_RECORD = "on record"
 _INLINE_CACHE_S = 300
+_NO_PREVIEW = {"is_disabled": True}
 _FETCH_S = 30.0
 
 
@@ -80,11 +87,11 @@ class Carrier:
         incoming = self._incoming(message, told)
         if told.group_id is not None and not told.command and await work.is_quiet(incoming):
             return
-        replied = message.reply_to_message
-        if told.group_id is not None and replied is not None:
-            asker = await work.asker(message.chat.id, replied.message_id)
-            if asker not in (None, told.person):
-                incoming = replace(incoming, follows=asker)
+        below = incoming.below
+        if below is not None:
+            asker, newest = await work.asker(message.chat.id, below)
+            follows = asker if told.group_id is not None and asker != told.person else None
+            incoming = replace(incoming, follows=follows, overtaken=not newest)
         place = self._place(message, told)
         if len(message.text or message.caption or "") > MOST_CHARS:
             work.send(place.message(words.say("post-too-long")))
@@ -94,7 +101,8 @@ class Carrier:
             return
         if late and not await work.first_tap(message.chat.id, message.message_id, _ON_RECORD):
             return
-        small_talk = told.group_id is not None and not told.command and replied is not None
+        # In a topic every message replies to one of the messenger's own.
+        small_talk = told.group_id is not None and not told.command and below is not None
         await self._answer(work, incoming, place, words, unless="help" if small_talk else "")
 
     async def edited(self, update: Update, context: Context) -> None:
@@ -197,31 +205,36 @@ class Carrier:
             return
         message, data = query.message, query.data or ""
         text = _button(message, data) if isinstance(message, Message) else None
-        if text is None or not isinstance(message, Message):
+        parts = _DATA.fullmatch(data)  # another version of ours may have written it in another way
+        if text is None or parts is None or not isinstance(message, Message):
             work.send(_note(query, words.say("post-stale-button")))
             return
-        kind, owner, rest = _parts(data)
+        page, owner, rest = parts["page"], int(parts["who"]), parts["rest"]
         if owner not in (0, query.from_user.id):
             work.send(_note(query, words.say("post-not-yours")))
             return
         if owner == 0 and not await self._administers(message, query.from_user.id):
-            work.send(_note(query, words.say("post-not-yours")))
+            work.send(_note(query, words.say("post-for-administrators")))
             return
+        asker, newest = await work.asker(message.chat.id, message.message_id)
         if not await work.first_tap(message.chat.id, message.message_id, data):
             work.send(_note(query, words.say("post-done-already")))
             return
         work.send(_note(query, None))
         in_group = message.chat.type != ChatType.PRIVATE
-        told = Heard(
-            text, str(query.from_user.id), query.from_user.id, message.chat.id if in_group else None
-        )
+        # What an administrator asked who stays anonymous, any of them may answer for that one.
+        person = asker if owner == 0 and asker else str(query.from_user.id)
+        told = Heard(text, person, query.from_user.id, message.chat.id if in_group else None)
         place = self._place(message, told)
-        if kind == "p":
-            await self._page(work, rest, int(data[1:].partition(".")[0]), place, words)
+        if page is not None:
+            await self._page(work, rest, int(page), place, words)
             return
         asked = datetime.fromtimestamp(int(rest), UTC)
         now = datetime.now(UTC).replace(microsecond=0)  # as the button's stamp will have it
-        incoming = self._incoming(message, told, said_at=now, tapped_at=asked)
+        below = message.message_id
+        incoming = self._incoming(
+            message, told, said_at=now, tapped_at=asked, below=below, overtaken=not newest
+        )
         place = self._place(message, told, stamp=int(incoming.said_at.timestamp()))
         await self._answer(work, incoming, place, words)
 
@@ -263,13 +276,22 @@ class Carrier:
 
     async def membership(self, update: Update, context: Context) -> None:
         """We were let in, or shown out."""
-        changed = update.my_chat_member
+        changed, work = update.my_chat_member, WORK.get()
         assert changed is not None
-        gone = changed.new_chat_member.status in (ChatMember.LEFT, ChatMember.BANNED)
-        if gone:
-            await WORK.get().leave(changed.chat.id)
-        else:
-            await WORK.get().come_back(changed.chat.id)
+        chat, now = changed.chat, changed.new_chat_member
+        if not _may_write(now):
+            await work.leave(chat.id)
+            return
+        await work.come_back(chat.id)
+        if chat.type in (ChatType.GROUP, ChatType.SUPERGROUP) and _away(changed.old_chat_member):
+            reads_all = bool(self._me.bot.can_read_all_group_messages)
+            told = words_for(update).say(
+                "post-added",
+                mentions="yes" if reads_all or now.status == ChatMember.ADMINISTRATOR else "no",
+                known="yes" if await work.knows(chat.id) else "no",
+            )
+            body = {"chat_id": chat.id, "text": told, "link_preview_options": _NO_PREVIEW}
+            work.send(Letter(str(chat.id), "sendMessage", body))
 
     async def migrated(self, update: Update, context: Context) -> None:
         """A group got a new number."""
@@ -286,13 +308,15 @@ class Carrier:
 
     # --- reminders ---
 
-    async def ping(self, work: Work, chat: str, answer: Answer) -> list[Letter]:
+    async def ping(
+        self, work: Work, chat: str, answer: Answer, topic: int | None = None
+    ) -> list[Letter]:
         """The message of a ping; a group's buttons are for its administrators."""
         chat_id = int(chat)
         place = Place(
             chat_id=chat_id,
             message_id=None,
-            topic=None,
+            topic=topic,
             user_id=max(0, chat_id),
             person=chat,
             in_group=chat_id < 0,
@@ -369,11 +393,21 @@ class Carrier:
             "said_at": _when(message),
             "menu": told.menu,
             "phone_language": told.language or None,
+            "topic": topic_of(message),
+            "below": self._below(message),
             "group": None if group is None else str(group),
             "may_set": None if group is None else may_set,
             "open_file": self._opener() if group is None else None,
         }
         return Incoming(**{**values, **changes})
+
+    def _below(self, message: Message) -> int | None:
+        """Our message that somebody replied to."""
+        replied = message.reply_to_message
+        sender = replied.from_user if replied is not None else None
+        if replied is None or sender is None or sender.id != self._me.id:
+            return None
+        return replied.message_id
 
     def _opener(self) -> Callable[[str], str | None]:
         """Opens a file that was sent to us, by its number; called from another thread."""
@@ -484,6 +518,19 @@ async def _promise(work: Work, answer: Answer, place: Place, words: Wording) -> 
             work.send(letter)
 
 
+def _away(member: ChatMember) -> bool:
+    """Whether somebody is no member of a chat."""
+    if isinstance(member, ChatMemberRestricted):
+        return not member.is_member
+    return member.status in (ChatMember.LEFT, ChatMember.BANNED)
+
+
+def _may_write(member: ChatMember) -> bool:
+    """Whether somebody can write in a chat."""
+    mute = isinstance(member, ChatMemberRestricted) and not member.can_send_messages
+    return not (mute or _away(member))
+
+
 def _message(update: Update) -> Message:
     message = update.effective_message
     assert message is not None  # the menu sends nothing else here
@@ -502,12 +549,6 @@ def _button(message: Message, data: str) -> str | None:
             if button.callback_data == data:
                 return button.text
     return None
-
-
-def _parts(data: str) -> tuple[str, int, str]:
-    """The kind of a button, who may press it, and the rest."""
-    _, owner, rest = data.split(".", 2)
-    return data[:1], int(owner), rest
 
 
 def _note(query: CallbackQuery, text: str | None) -> Letter:

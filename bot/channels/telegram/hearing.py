@@ -62,6 +62,24 @@ def lane_of(body: dict[str, Any]) -> str:
     return "none"
 
 
+def asked_by_command(body: dict[str, Any]) -> dict[str, Any]:
+    """Where an apology goes for a command of ours in a group; empty where it was none.
+
+    Parameters
+    ----------
+    body : an update as it came
+    """
+    found = body.get("message")
+    message: dict[str, Any] = found if isinstance(found, dict) else {}
+    text = message.get("text")
+    command = _COMMAND.fullmatch(text.strip()) if isinstance(text, str) else None
+    if command is None or command[1].lower() not in COMMANDS or _id(message.get("chat")) >= 0:
+        return {}
+    topic = message.get("message_thread_id") if message.get("is_topic_message") else None
+    replied = {"message_id": message["message_id"], "allow_sending_without_reply": True}
+    return {"reply_parameters": replied, **({"message_thread_id": topic} if topic else {})}
+
+
 def _id(value: Any) -> int:
     found = value.get("id") if isinstance(value, dict) else None
     return found if isinstance(found, int) else 0
@@ -102,6 +120,8 @@ def heard(message: Message, me: Bot) -> Heard | None:
             start, said = rest.strip(), ""
         elif name in COMMANDS:
             said, menu = rest, "" if name == "dose" and rest else name
+        elif command[2] is not None:  # by name it is ours, whatever it is
+            said = f"{name.replace('_', ' ')} {rest}".strip()
         elif in_group:
             return None
     if in_group and command is None and not _addressed(message, me):

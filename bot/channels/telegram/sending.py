@@ -37,6 +37,8 @@ log = logging.getLogger("sinkside.telegram")
 MOST_TRIES = 11
 #: Of the messenger's reasons so much stands in the log.
 _PLAIN, _REASON_CHARS = re.compile(r"[A-Za-z_ ]*"), 60
+#: What the messenger says of a topic that takes no messages.
+_NO_TOPIC = re.compile(r"thread not found|TOPIC_(?:CLOSED|DELETED)", re.IGNORECASE)
 _NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
 
 
@@ -55,7 +57,7 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
     Never raises for what the messenger or the network answers.
     """
     try:
-        settled.sent.append((letter, await _METHODS[letter.method](bot, dict(letter.body))))
+        settled.sent.append((letter, await _sent(bot, letter)))
     except RetryAfter as error:
         wait = error.retry_after
         seconds = wait if isinstance(wait, int | float) else wait.total_seconds()
@@ -81,6 +83,18 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
     except TelegramError as error:
         log.error("%s failed: %s", letter.method, type(error).__name__)
         settled.dead.append(letter)
+
+
+async def _sent(bot: Bot, letter: Claimed) -> int | None:
+    """Send one request; a reminder whose topic is closed or gone is heard in the general one."""
+    method, body = _METHODS[letter.method], dict(letter.body)
+    try:
+        return await method(bot, body)
+    except BadRequest as error:
+        topic, pings = body.pop("message_thread_id", None), "pings" in (letter.answers or {})
+        if topic is None or not pings or not _NO_TOPIC.search(str(error)):
+            raise
+        return await method(bot, body)
 
 
 def _reason(error: TelegramError) -> str:

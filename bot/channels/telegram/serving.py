@@ -15,12 +15,12 @@ from typing import Any
 from urllib.parse import urlsplit
 
 from telegram import BotCommand, BotCommandScopeAllGroupChats, BotCommandScopeDefault, Update
-from telegram.error import InvalidToken, TelegramError
+from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
 from telegram.ext import AIORateLimiter, Application, ApplicationBuilder
 from telegram.warnings import PTBUserWarning
 
 from bot.channels.telegram.carrying import FAULT, WORK, Carrier
-from bot.channels.telegram.hearing import COMMANDS, lane_of
+from bot.channels.telegram.hearing import COMMANDS, asked_by_command, lane_of
 from bot.channels.telegram.menu import ALLOWED_UPDATES, set_out
 from bot.channels.telegram.requests import Requests
 from bot.channels.telegram.sending import as_sent, send
@@ -153,11 +153,12 @@ class Service:
         NoToken
             The messenger does not know the token.
         """
-        try:
-            await self._application.initialize()
-        except InvalidToken as error:
-            raise NoToken("the messenger does not know this token") from error
+        if not await self._reached():
+            return
         me = self._application.bot
+        reads_all = bool(me.bot.can_read_all_group_messages)
+        heard = "commands, replies and mentions" if reads_all else "commands and replies"
+        log.info("the messenger knows it as @%s; of a group it gets %s", me.username, heard)
         self._postbox = self._open_postbox(f"telegram:{me.id}")
         self.postbox.limits = self._channel.limits
         self._carrier = Carrier(me)
@@ -177,6 +178,19 @@ class Service:
         finally:
             with suppress(TelegramError):
                 await self._application.shutdown()
+
+    async def _reached(self) -> bool:
+        """Wait until the messenger has told who we are; false where we are told to stop before."""
+        while not self._stopping.is_set():
+            try:
+                await self._application.initialize()
+                return True
+            except InvalidToken as error:
+                raise NoToken("the messenger does not know this token") from error
+            except (NetworkError, RetryAfter) as error:  # away just now: as when it goes later
+                log.warning("the messenger cannot be reached: %s", type(error).__name__)
+                await _first(self._stopping.wait(), asyncio.sleep(_POLL_AGAIN_S))
+        return False
 
     async def _introduce(self) -> None:
         """The menu of commands, in each language; a messenger without menus is served as well."""
@@ -341,9 +355,11 @@ class Service:
     async def _put_back(self, claimed: Claimed) -> None:
         chat = claimed.lane.partition(":")[0]
         apology = None
-        if chat.isdecimal() and chat != "0":  # in a group it may not have been meant for us
-            text = wording("en").say("post-interrupted")
-            apology = Letter(chat, "sendMessage", {"chat_id": int(chat), "text": text})
+        private = chat.isdecimal() and chat != "0"
+        called = asked_by_command(claimed.body)  # else it may not have been meant for us
+        if private or called:
+            body: dict[str, Any] = {"text": wording("en").say("post-interrupted"), **called}
+            apology = Letter(chat, "sendMessage", {"chat_id": int(chat), **body})
         try:
             await self.postbox.failed(claimed, apology)
             self._answers.woken.set()

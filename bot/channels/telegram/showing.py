@@ -20,6 +20,8 @@ GROUP_CAUTIONS = 2
 CAPTION_CHARS = 1024
 #: What an answer is remembered as whose text stands below a picture: no edit can reach it.
 PICTURE = "picture"
+#: Longer choices are not shown as buttons [characters].
+BUTTON_CHARS = 64
 _ROW_CHARS = 24
 _MOST_BUTTONS = 12
 
@@ -154,7 +156,11 @@ def choices(answer: Answer, place: Place) -> Keyboard:
     rows: Keyboard = []
     width = 0
     for index, text in enumerate(answer.choices[:_MOST_BUTTONS]):
-        button = {"text": text[:64], "callback_data": f"c{index}.{place.user_id}.{place.stamp}"}
+        if (
+            len(text) > BUTTON_CHARS
+        ):  # what is tapped is read as it stands: a part says another thing
+            continue
+        button = {"text": text, "callback_data": f"c{index}.{place.user_id}.{place.stamp}"}
         if rows and width + len(text) <= _ROW_CHARS:
             rows[-1].append(button)
             width += len(text)

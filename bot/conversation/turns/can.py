@@ -264,7 +264,7 @@ def _line(
     return turn.words.say(
         code,
         volume=litres(volume_l, turn),
-        plants=whom(groups, turn),
+        plants=whom(groups, turn) if cans[0] == 1 else turn.words.say("plan-same-plants"),
         strength=strength,
         can=cans[0],
         of=cans[1],

@@ -25,9 +25,10 @@ async def plan(turn: Turn) -> out.Answer:
     day = day_ahead(turn.order.when, turn.today)
     collection = turn.collection
     if not collection.plants:
-        return turn.say("plan", "plan-no-plants")
+        private = turn.incoming.group is None
+        return turn.say("plan", "plan-no-plants" if private else "plants-none-group")
     target = turn.order.target
-    narrowed = bool(target.names or target.genera or target.place)
+    narrowed = bool(target.names or target.genera or target.place or target.excepts)
     plants = pick(target, collection, turn.last_plants) if narrowed else list(collection.plants)
     if not plants:
         return turn.ask("ask-which-plants")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date
@@ -37,22 +38,71 @@ _MOST_LINES = 15
 
 async def given(turn: Turn) -> out.Answer:
     """Write down that plants were fed, got clear water or were flushed."""
-    return await on_target(turn, _given)
+    return await (_several(turn) if turn.order.also else on_target(turn, _given))
+
+
+async def two_things(turn: Turn) -> out.Answer:
+    """Two things were given, and it is not clear which plants got which."""
+    return turn.ask("ask-two-things")
+
+
+async def _several(turn: Turn) -> out.Answer:
+    """Several things that were given, one batch: what is said last holds for the plants it names.
+
+    'Fed all, Ruby only watered' is no feed for Ruby.
+    """
+    collection = turn.collection
+    parts: list[tuple[Turn, list[Plant]]] = []
+    for reading in (turn.reading, *turn.order.also):
+        part = replace(turn, reading=reading)
+        found = pick(part.order.target, collection, turn.last_plants)
+        if not found:
+            return await on_target(part, _given)  # asks which
+        parts = [(t, [p for p in plants if p not in found]) for t, plants in parts]
+        parts.append((part, found))
+    parts = [(t, plants) for t, plants in parts if plants]
+    turn.keep_plants([p for _, plants in parts for p in plants])
+    days = [day_past(t.order.when or turn.order.when, turn.today) for t, _ in parts]
+    async with turn.writing(max(days)) as told:
+        for (part, plants), on in zip(parts, days, strict=True):
+            await log.record(told, _rows(part, collection, plants, on))
+    lines = [
+        line
+        for (part, plants), on in zip(parts, days, strict=True)
+        for line in _told_of(part, collection, plants, on)
+    ]
+    rows = [
+        {"plants": [p.id for p in plants], "on": on.isoformat(), "kind": part.order.verb}
+        for (part, plants), on in zip(parts, days, strict=True)
+    ]
+    return turn.tell("log", lines, choices=("undo",), details={"parts": rows})
 
 
 async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     on = day_past(turn.order.when, turn.today)
     kind = _KINDS[turn.order.verb]
+    async with turn.writing(on) as told:
+        await log.record(told, _rows(turn, collection, found, on))
+    details = _details(turn) if kind is EventKind.FED else {}
+    rows = {"plants": [p.id for p in found], "on": on.isoformat(), "kind": str(kind), **details}
+    lines = _told_of(turn, collection, found, on)
+    return turn.tell("log", lines, choices=("undo",), details=rows)
+
+
+def _rows(turn: Turn, collection: Collection, found: list[Plant], on: date) -> list[log.Entry]:
+    """What is written down of plants that got something."""
+    kind = _KINDS[turn.order.verb]
     product = _product(turn, collection) if kind is EventKind.FED else None
     details = _details(turn) if kind is EventKind.FED else {}
-    async with turn.writing(on) as told:
-        await log.record(
-            told,
-            (
-                log.Entry(kind, p.id, product.id if product else None, on=on, details=details)
-                for p in found
-            ),
-        )
+    product_id = product.id if product else None
+    return [log.Entry(kind, p.id, product_id, on=on, details=details) for p in found]
+
+
+def _told_of(turn: Turn, collection: Collection, found: list[Plant], on: date) -> list[str]:
+    """What was written down of plants that got something, in words."""
+    kind = _KINDS[turn.order.verb]
+    product = _product(turn, collection) if kind is EventKind.FED else None
+    details = _details(turn) if kind is EventKind.FED else {}
     facts = []
     if "strength" in details:
         facts.append(turn.words.share(details["strength"]))
@@ -70,8 +120,7 @@ async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.
     ]
     if kind is EventKind.FED:
         lines += _worries(found, turn)
-    rows = {"plants": [p.id for p in found], "on": on.isoformat(), "kind": str(kind), **details}
-    return turn.tell("log", lines, choices=("undo",), details=rows)
+    return lines
 
 
 def _worries(found: list[Plant], turn: Turn) -> list[str]:
@@ -152,13 +201,21 @@ async def undo(turn: Turn) -> out.Answer:
     except OthersSince:
         return turn.refuse("refuse-undo-others-since")
     await _open_again(turn, {e.plant_id for e in done.events if e.kind in CARE})
-    kinds = dict.fromkeys(e.kind for e in done.events)
+    kinds = _done_to_them(list(dict.fromkeys(e.kind for e in done.events)))
     what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
     ids = {e.plant_id for e in done.events}
     about = labels([p for p in turn.collection.plants if p.id in ids], turn.words)
     said_by = done.events[0].details.get("by")
     whose = "none" if said_by in (None, turn.member) else _who(said_by, turn)
     return turn.say("undo", "undone", what=what, plants=about or "none", whose=whose)
+
+
+def _done_to_them(kinds: list[EventKind]) -> list[EventKind]:
+    """What was done, without the taking apart of an entry that it was done to a part of."""
+    apart = {EventKind.ADDED, EventKind.CORRECTED}
+    if not apart <= set(kinds):
+        return kinds
+    return [k for k in kinds if k not in apart | CARE] or [EventKind.CORRECTED]
 
 
 async def _open_again(turn: Turn, ids: set[int | None]) -> None:
@@ -241,13 +298,23 @@ def _by_day(
         grouped.setdefault(thing, []).append(event.plant_id)
     lines = []
     for (on, what, said_by), ids in grouped.items():
-        plants = [by_id[i] for i in ids if i in by_id]
-        everybody = len(plants) == len(collection.plants) > 3
-        whom = turn.words.say("all-plants") if everybody else labels(plants, turn.words)
-        who = "" if single or not plants else f": {whom}"
         told = f" ({said_by})" if said_by else ""
-        lines.append(f"- {turn.words.day(on, turn.today)}{told}: {what}{who}")
+        for times, of_so_many in _by_times(ids).items():
+            plants = [by_id[i] for i in of_so_many if i in by_id]
+            everybody = len(plants) == len(collection.plants) > 3
+            whom = turn.words.say("all-plants") if everybody else labels(plants, turn.words)
+            who = "" if single or not plants else f": {whom}"
+            often = f"{times} × " if times > 1 else ""
+            lines.append(f"- {turn.words.day(on, turn.today)}{told}: {often}{what}{who}")
     return lines
+
+
+def _by_times(ids: list[int | None]) -> dict[int, list[int | None]]:
+    """Plants by how often they stand in a list; a plant that got a thing twice counts once."""
+    found: dict[int, list[int | None]] = {}
+    for plant, times in Counter(ids).items():
+        found.setdefault(times, []).append(plant)
+    return found
 
 
 def _what(event: Event, shelf: dict[int, Product], turn: Turn) -> str:

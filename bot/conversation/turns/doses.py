@@ -8,10 +8,18 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.answering import OnRecord, respond, understood, worked_out
-from bot.conversation.collection import Collection, label, labels, load, pick
+from bot.conversation.collection import (
+    Collection,
+    is_of,
+    label,
+    labels,
+    load,
+    pick,
+    plant_said,
+)
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
-from bot.conversation.turns import home, rescue_log, shelf
+from bot.conversation.turns import guide, home, rescue_log, shelf
 from bot.conversation.turns.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
 from bot.dosing.dose import Dose, DoseRequest
@@ -58,12 +66,27 @@ async def dose(turn: Turn) -> out.Answer:
         return await _answered(turn, reading, collection)
     if _only_names(turn):
         return await plants_listed(turn)
+    if _tells_of_plants(turn):
+        return await guide.greeted(turn)
     lacking_rate = [p for p in collection.products if p.label_per_litre is None]
     if len(lacking_rate) == 1 and _only_a_rate(turn):  # what `product-no-rate` asked for
         return await shelf.change(turn, lacking_rate[0])
     if last is not None and _adds(turn, collection):
         reading = _merged(turn, last, reading)
     return await _answered(turn, reading, collection)
+
+
+async def listed(turn: Turn) -> out.Answer:
+    """A bare list of plants: those of a dose that is being asked for, else to be put on record."""
+    if turn.question.get("kind") == "dose" or _last(turn) is not None:
+        order = replace(turn.order, verb="dose", plants=())
+        return await dose(replace(turn, reading=replace(turn.reading, order=order)))
+    words = turn.words
+    said = "; ".join(plant_said(p, words) for p in turn.order.plants)
+    choices = (words.say("rescue-answer-yes"), words.say("rescue-answer-no"))
+    answer = turn.ask("ask-add-listed", plants=said, choices=choices)
+    waiting = {"kind": "add", "text": turn.incoming.text}
+    return answer.model_copy(update={"details": {"waiting": waiting}})
 
 
 def _only_names(turn: Turn) -> bool:
@@ -79,6 +102,24 @@ def _only_names(turn: Turn) -> bool:
         dosing = any(getattr(reading, s) not in (None, (), {}, False) for s in wanted)
         return reading.growth is not None and not order.target.empty and not dosing
     return bool(named) and not _says(reading)
+
+
+def _tells_of_plants(turn: Turn) -> bool:
+    """Whether something was said of plants that is not understood, and no amount was asked for.
+
+    'Are they dead now?', 'the vandas look odd': a dose would answer what nobody asked.
+    """
+    reading, order = turn.reading, turn.order
+    wanted = [s for s in _CARRIED if s not in ("growth", "genera", "count", "season", "month")]
+    dosing = any(getattr(reading, s) not in (None, (), {}, False) for s in wanted)
+    if dosing or reading.conflicts or reading.problems or order.products:
+        return False
+    if reading.mentions_feeding or order.asks_kind == "dose" or turn.question.get("kind") == "dose":
+        return False
+    if order.target.empty:
+        return False
+    only_them = order.target.again and not (order.target.named or reading.genera)
+    return only_them or bool(reading.unknown) or order.asks
 
 
 def _only_a_rate(turn: Turn) -> bool:
@@ -100,8 +141,8 @@ def _adds(turn: Turn, collection: Collection) -> bool:
     if turn.question.get("kind") == "dose":
         whole = reading.volume_l is not None and reading.analysis is not None
         return not whole and (_says(reading) or not turn.order.target.empty)
-    if reading.analysis is not None:
-        return False
+    if reading.analysis is not None:  # a reply to a dose puts its feed right
+        return turn.incoming.below is not None and reading.volume_l is None
     if reading.volume_l is not None or turn.order.products or not turn.order.target.empty:
         return reading.volume_l is not None and not collection.products
     return _says(reading)
@@ -114,6 +155,8 @@ def _says(reading: Reading) -> bool:
 async def follow_up(turn: Turn) -> out.Answer:
     """The last request with something changed."""
     last = _last(turn)
+    if last is None and turn.incoming.overtaken:
+        return turn.refuse("refuse-overtaken")
     if last is None:
         if turn.order.products and not _says(turn.reading):
             return await shelf.use(turn)
@@ -135,6 +178,8 @@ async def follow_up(turn: Turn) -> out.Answer:
 async def why(turn: Turn) -> out.Answer:
     """The steps of the last dose or other figure, with where each is from."""
     last = _newest(turn)
+    if last is None and turn.incoming.overtaken:
+        return turn.refuse("refuse-overtaken")
     if last is None or not last.get("why"):
         return turn.ask("ask-no-last")
     return turn.tell(
@@ -145,6 +190,8 @@ async def why(turn: Turn) -> out.Answer:
 async def more(turn: Turn) -> out.Answer:
     """All cautions of the last dose or other answer."""
     last = _newest(turn)
+    if last is None and turn.incoming.overtaken:
+        return turn.refuse("refuse-overtaken")
     if last is None:
         return turn.ask("ask-no-last")
     if not last.get("cautions"):
@@ -408,7 +455,8 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
     if asleep:
         notes.append(words.say("on-record-asleep", plants=labels(asleep, words)))
     if plants:
-        reading, plain, differ = _with_plants(turn, reading, plants)
+        others = _not_on_record(reading, [*plants, *asleep])
+        reading, plain, differ = _with_plants(turn, reading, plants, others)
         used.append(plain)
         if differ:
             notes.append(words.say("on-record-differ"))
@@ -421,6 +469,9 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         reading = replace(reading, water=_as_said(water, reading.water))
         used.append(home.described(water, turn))
     owner = turn.owner
+    tools = owner is not None and (owner.scale_step_g or owner.syringe_step_ml)
+    if owner is not None and owner.spoon and not tools and _wants_dose(turn, reading):
+        notes.append(words.say("on-record-spoons"))
     lines = (
         [words.say("on-record", items="; ".join(used), whose=turn.whose), *notes] if used else notes
     )
@@ -498,8 +549,12 @@ def _plants(
 ) -> tuple[list[Plant], list[Plant]]:
     """The plants on record that are meant: those awake, and those asleep that are left out."""
     order = reading.order or Order("dose")
-    target = replace(order.target, medium=None, genera=order.target.genera or reading.genera)
+    said = tuple(g for g in reading.genera if g not in order.target.not_genera)
+    target = replace(order.target, medium=None, genera=order.target.genera or said)
     found = pick(target, collection, turn.last_plants)
+    if not found and target.traits and reading.strength is not None:
+        # 'Ruby, 1 l, third': a word of a strength that tells plants apart elsewhere
+        found = pick(replace(target, traits=()), collection, turn.last_plants)
     if target.empty and from_shelf and not reading.genera and _wants_dose(turn, reading):
         found = list(collection.plants)
     awake = [p for p in found if not _asleep(p, turn)]
@@ -513,10 +568,23 @@ def _asleep(plant: Plant, turn: Turn) -> bool:
     return any(r.code.startswith("rest") for r in reasons)
 
 
-def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Reading, str, bool]:
-    """The request for plants on record; what differs among them is taken on the weak side."""
+def _not_on_record(reading: Reading, plants: list[Plant]) -> tuple[str, ...]:
+    """The kinds that were named and are none of these plants: they count as much."""
+    target = (reading.order or Order("dose")).target
+    named = dict.fromkeys((*target.genera, *reading.genera))
+    had = (*target.not_genera, *(g for g in named if any(is_of(p, (g,)) for p in plants)))
+    return tuple(g for g in named if g not in had)
+
+
+def _with_plants(
+    turn: Turn, reading: Reading, plants: list[Plant], others: tuple[str, ...]
+) -> tuple[Reading, str, bool]:
+    """The request for plants on record, and others that were named with them.
+
+    What differs among those on record is taken on the weak side.
+    """
     words = turn.words
-    genera = tuple(dict.fromkeys(p.genus for p in plants if p.genus))
+    genera = tuple(dict.fromkeys((*(p.genus for p in plants if p.genus), *others)))
     states = {growth_on(p, turn.today) for p in plants}
     growth = reading.growth
     if growth is None and len(states) == 1:
@@ -530,7 +598,7 @@ def _with_plants(turn: Turn, reading: Reading, plants: list[Plant]) -> tuple[Rea
     plain = (
         labels(plants, words) if len(plants) <= 4 else words.say("on-record-plants", count=count)
     )
-    deciding = _deciding(plants) if len(genera) > 1 else None
+    deciding = _deciding(plants) if len(genera) > 1 and not others else None
     alike = {(p.medium, growth_on(p, turn.today)) for p in plants}
     if deciding is not None:
         plain = words.say("on-record-deciding", plants=plain, plant=label(deciding, words))

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypeAlias
 
+from bot.conversation.answering import LEAST_N_PERCENT
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
 from bot.conversation.turns.advice import Logged, advice_for, genus_of, growth_on, reason, water_for
@@ -131,11 +132,13 @@ class _Kitchen:
         product = self.product
         if product is None:
             return None
+        rate, n_percent = product.label_per_litre, analysis_of(product)[0]
+        if rate is None and n_percent < LEAST_N_PERCENT:
+            return None  # nothing to go by
         water = self.collection.water_of(plant)
         ec = water.ec_ms_cm if water is not None else None
         if ec is None and water is not None:
             ec = pure_water_ec_ms_cm(water.kind)
-        rate = product.label_per_litre
         owner = self.turn.owner
         try:
             return work_out(

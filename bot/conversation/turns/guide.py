@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bot.conversation import answer as out
+from bot.conversation.collection import pick
 from bot.conversation.turn import Turn
 from bot.records import log, reminders
 from bot.records.kinds import EventKind
@@ -36,14 +37,15 @@ async def helping(turn: Turn) -> out.Answer:
     topic = turn.order.text
     if topic:
         return _topic(turn, topic)
-    if turn.incoming.group is not None and turn.owner is None:
+    group = turn.incoming.group is not None
+    if group and (turn.owner is None or not await turn.administers()):  # what is next is not theirs
         return turn.say("help", "help-group", choices=_topics(turn, "dose", "plan", "group"))
     known = await _known(turn)
     following = _next(turn, known)
     words = turn.words
     lines = [
         words.say("help-what") if known is None else _have(turn, known),
-        words.say("help-group-how") if turn.incoming.group is not None else "",
+        words.say("help-group-how") if group else "",
         words.say(f"help-next-{following}", example=_example(turn, following)),
         words.say("help-topics", topics=words.listed(list(_names(turn)))),
     ]
@@ -52,11 +54,62 @@ async def helping(turn: Turn) -> out.Answer:
 
 async def greeted(turn: Turn) -> out.Answer:
     """To who says something that asks for nothing: what this is, and what to send first."""
+    if turn.incoming.group is not None:  # the others read along: one line
+        return turn.say("help", "help-group-short", choices=(turn.words.say("help-word"),))
     following = _next(turn, await _known(turn))
+    if turn.owner is not None and turn.order.verb != "greeting" and turn.incoming.text.strip():
+        return await _lost(turn, following)
     example = _example(turn, following)
     lines = [turn.words.say("help-what"), turn.words.say(f"help-next-{following}", example=example)]
     help_ = turn.words.say("help-word")
     return turn.tell("help", lines, choices=(example, help_))
+
+
+async def tell(turn: Turn) -> out.Answer:
+    """What a beginner asks beside feed, in two or three sentences."""
+    code = turn.order.text.replace("_", "-")
+    today = turn.words.say("help-example-today")
+    return turn.say("explain", f"tell-{code}", choices=(today,) if code in _THEN_TODAY else ())
+
+
+#: Where what is on today is the next step.
+_THEN_TODAY = frozenset({"often", "missed"})
+
+
+async def thanked(turn: Turn) -> out.Answer:
+    """To who thanks: little."""
+    return turn.say("help", "thanked")
+
+
+async def _lost(turn: Turn, following: str) -> out.Answer:
+    """To who says what we do not understand: that, and what can be said instead."""
+    words = turn.words
+    found = pick(turn.order.target, turn.collection, turn.last_plants)
+    name = next((p.name for p in found if p.name), None)
+    name = name or next((p.genus for p in found if p.genus), None)
+    if name is not None:
+        choices = tuple(e.strip() for e in words.say("help-of-plant-say", name=name).split("|"))
+        return turn.say("help", "help-of-plant", choices=choices, name=name)
+    example = _example(turn, following)
+    lines = [words.say("help-lost"), words.say(f"help-next-{following}", example=example)]
+    return turn.tell("help", lines, choices=(example, words.say("help-word")))
+
+
+async def kept(turn: Turn) -> out.Answer:
+    """What is kept of people and groups, who asked what not among it."""
+    if turn.order.text == "questions":
+        return turn.say("explain", "kept-no-questions")
+    return turn.say("explain", f"kept-{turn.whose}")
+
+
+async def removing(turn: Turn) -> out.Answer:
+    """How a group gets rid of us."""
+    return turn.say("explain", "remove-me")
+
+
+async def quiet_night(turn: Turn) -> out.Answer:
+    """What is quiet at night, and how to have it so."""
+    return turn.say("explain", "quiet-night")
 
 
 async def explain(turn: Turn) -> out.Answer:

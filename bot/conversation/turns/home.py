@@ -10,6 +10,7 @@ from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels
 from bot.conversation.turn import Turn
 from bot.conversation.turns.plants import on_target
+from bot.conversation.turns.reminders_said import clock
 from bot.records import log, owners, plants, waters
 from bot.records.kinds import Hemisphere, Units
 from bot.records.models import Plant, Water
@@ -65,7 +66,7 @@ async def of_kind(
 
 async def water_for(turn: Turn) -> out.Answer:
     """Say which water plants get."""
-    return await on_target(turn, _water_for)
+    return await on_target(turn, _water_for, some="split")
 
 
 async def _water_for(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -208,6 +209,12 @@ async def settings(turn: Turn) -> out.Answer:
     for row in collection.waters:
         default = words.say("product-is-default") if row.is_default else ""
         lines.append(f"- {described(row, turn)}{default}")
+    if owner is not None and owner.quiet:
+        lines.append(words.say("quiet-line"))
+    hours = turn.quiet
+    if owner is not None and owner.quiet_from_min is not None and hours.start != hours.end:
+        start, end = (clock(at, words) for at in (hours.start, hours.end))
+        lines.append(words.say("reminder-quiet-so", start=start, end=end))
     if not lines:
         return turn.say("settings", "settings-none")
     return turn.tell("settings", lines)

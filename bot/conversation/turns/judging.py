@@ -125,3 +125,23 @@ async def remedy(turn: Turn) -> out.Answer:
 async def pets(turn: Turn) -> out.Answer:
     """What to keep from pets and children, and whom to call."""
     return turn.tell("cautions", [turn.words.say("pets-keep"), turn.words.say("pets-call")])
+
+
+async def argued(turn: Turn) -> out.Answer:
+    """To who holds with more, or less: why, and how to have it otherwise."""
+    return turn.say("explain", "argue-stays")
+
+
+async def pests(turn: Turn) -> out.Answer:
+    """No dose of what kills pests or mould."""
+    return turn.refuse("refuse-pests")
+
+
+async def food(turn: Turn) -> out.Answer:
+    """No feed for what is eaten."""
+    return turn.refuse("refuse-food")
+
+
+async def hurt(turn: Turn) -> out.Answer:
+    """What to do where somebody got some of it, and whom to call."""
+    return turn.say("cautions", "hurt-call")

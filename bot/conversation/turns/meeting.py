@@ -47,6 +47,8 @@ def meant(turn: Turn, step: int) -> Order | None:
         return Order("skip")
     if verb == wanted:
         return turn.order
+    if verb == "add_offer" and wanted == "add":  # it was asked for
+        return replace(turn.order, verb="add")
     if verb != "dose" or reading.volume_l is not None:
         return None
     if wanted == "home":
@@ -64,8 +66,20 @@ async def save(turn: Turn) -> out.Answer:
     plants = plants_of(turn.reading)
     if not plants:
         return turn.say("help", "post-card-no-plants")
+    if _saved_today(turn, plants):  # the link was followed twice
+        return turn.say("plants", "post-saved-already")
     order = Order("add", plants=plants)
     return await add(replace(turn, reading=replace(turn.reading, order=order)))
+
+
+def _saved_today(turn: Turn, plants: tuple[PlantSaid, ...]) -> bool:
+    """Whether all of these were put on record today, just so."""
+    there = {
+        (p.genus, p.count, p.medium, p.pot_cm)
+        for p in turn.collection.plants
+        if p.added_on == turn.today
+    }
+    return all((s.genus, s.count or 1, s.medium, s.pot_cm) in there for s in plants)
 
 
 def plants_of(reading: Reading) -> tuple[PlantSaid, ...]:

@@ -15,6 +15,7 @@ from bot.conversation.collection import (
     label,
     labels,
     pick,
+    places_meant,
     plants_said,
 )
 from bot.conversation.listening import listen
@@ -22,9 +23,10 @@ from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns import shelf
 from bot.conversation.turns.advice import Logged, due
 from bot.conversation.turns.pot_logs import logged
+from bot.conversation.turns.splitting import split
 from bot.records import log, places, plants
 from bot.records.models import Plant
-from grammar import Names, PlantSaid
+from grammar import Names, PlantSaid, Target
 
 #: More alike in one entry than any home has.
 MOST_ALIKE = 10_000
@@ -132,7 +134,7 @@ def name_means(name: str, turn: Turn) -> str:
 Act = Callable[[Turn, Collection, list[Plant]], Awaitable[out.Answer]]
 
 
-async def on_target(turn: Turn, act: Act, *, one: bool = False) -> out.Answer:
+async def on_target(turn: Turn, act: Act, *, one: bool = False, some: str = "ask") -> out.Answer:
     """Do something with the plants that are meant; ask where it is not clear which.
 
     Parameters
@@ -140,12 +142,16 @@ async def on_target(turn: Turn, act: Act, *, one: bool = False) -> out.Answer:
     turn : the message
     act : what to do with them
     one : whether it can only be one entry, unless all were said
+    some : where fewer are meant than an entry holds: 'split' it, 'ask', or let the act 'count'
     """
     collection = turn.collection
     target = turn.order.target
     if turn.chosen is not None:
         chosen = [p for p in collection.plants if p.id in turn.chosen]
-        return await act(turn, collection, chosen)
+        return await _act_on(turn, collection, chosen, act, some)
+    unknown = _unknown_place(target, collection)
+    if unknown is not None:
+        return _not_found(turn, collection, unknown)
     found = pick(target, collection, turn.last_plants)
     if not found:
         return _not_found(turn, collection)
@@ -153,7 +159,31 @@ async def on_target(turn: Turn, act: Act, *, one: bool = False) -> out.Answer:
     several = target.again or target.everything or len(target.names) > 1
     if one and len(found) > 1 and not several:
         return which(turn, collection, found)
-    return await act(turn, collection, found)
+    if several:
+        return await act(turn, collection, found)
+    return await _act_on(turn, collection, found, act, some)
+
+
+async def _act_on(
+    turn: Turn, collection: Collection, found: list[Plant], act: Act, some: str
+) -> out.Answer:
+    """Do it to plants; where fewer were said than there are, to so many."""
+    fewer, held = turn.reading.count, sum(p.count for p in found)
+    if fewer is None or some == "count" or not 0 < fewer < held:
+        return await act(turn, collection, found)
+    if len(found) > 1:
+        return which(turn, collection, found)
+    if some != "split":
+        kind = kind_of(found[0], turn.words) or label(found[0], turn.words)
+        said = label(found[0], turn.words)
+        return turn.ask("ask-part-of", plants=said, fewer=fewer, kind=kind)
+    async with turn.writing() as told:
+        part = await split(told, found[0], fewer)
+        turn.keep_plants([part])
+        answer = await act(replace(turn, told=told), collection, [part])
+    kind = kind_of(found[0], turn.words) or label(found[0], turn.words)
+    rest = turn.words.say("plants-split", left=held - fewer, kind=kind)
+    return answer.model_copy(update={"reply": f"{answer.reply}\n{rest}"})
 
 
 def which(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -173,15 +203,33 @@ def which(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     return answer.model_copy(update={"ask": answer.reply, "details": {"waiting": waiting}})
 
 
-def _not_found(turn: Turn, collection: Collection) -> out.Answer:
+def _unknown_place(target: Target, collection: Collection) -> str | None:
+    """One of several places, or one that was excepted, where nothing stands."""
+    further = (*target.more_places, target.place) if target.more_places else ()
+    wanted = [p for p in (*further, *target.not_places) if p]
+    return next((p for p in wanted if not places_meant(p, collection)), None)
+
+
+def _not_found(turn: Turn, collection: Collection, place: str | None = None) -> out.Answer:
     target = turn.order.target
     if not collection.plants:
         return turn.ask("ask-no-plants-yet")
     if target.empty and not target.traits:
         return turn.ask("ask-which-plants")
+    if place is not None:
+        standing = turn.words.listed([p.name for p in collection.places])
+        return turn.ask("ask-not-on-record", meant=place, known=standing or "none")
     near = [p for p in collection.plants if is_of(p, target.genera)][:5]
     known = labels(near or collection.plants[:5], turn.words)
     return turn.ask("ask-not-on-record", meant=plants_said(target, turn.words), known=known)
+
+
+async def exception(turn: Turn) -> out.Answer:
+    """Those that were excepted of all are not known: nothing is done."""
+    if not turn.collection.plants:
+        return turn.ask("ask-no-plants-yet")
+    known = labels(turn.collection.plants[:5], turn.words)
+    return turn.ask("ask-not-on-record", meant=turn.order.text.strip("\"'"), known=known)
 
 
 # --- changes -------------------------------------------------------------------------------------
@@ -194,7 +242,7 @@ async def rename(turn: Turn) -> out.Answer:
         return await shelf.rename(turn)
     if problem := name_means(name, turn):
         return turn.refuse("refuse-name-means", name=name, meaning=problem)
-    return await on_target(turn, _rename, one=True)
+    return await on_target(turn, _rename, one=True, some="split")
 
 
 async def _rename(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -209,7 +257,7 @@ async def _rename(turn: Turn, collection: Collection, found: list[Plant]) -> out
 
 async def move(turn: Turn) -> out.Answer:
     """Put plants in another place."""
-    return await on_target(turn, _move)
+    return await on_target(turn, _move, some="split")
 
 
 async def _move(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -227,7 +275,7 @@ async def _move(turn: Turn, collection: Collection, found: list[Plant]) -> out.A
 
 async def repot(turn: Turn) -> out.Answer:
     """Write down that plants were repotted."""
-    return await on_target(turn, _repot, one=True)
+    return await on_target(turn, _repot, one=True, some="split")
 
 
 async def _repot(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -253,7 +301,7 @@ async def _repot(turn: Turn, collection: Collection, found: list[Plant]) -> out.
 
 async def growth(turn: Turn) -> out.Answer:
     """Write down how plants grow."""
-    return await on_target(turn, _growth, one=True)
+    return await on_target(turn, _growth, one=True, some="split")
 
 
 async def _growth(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -275,7 +323,7 @@ async def _growth(turn: Turn, collection: Collection, found: list[Plant]) -> out
 
 async def correct(turn: Turn) -> out.Answer:
     """Write down what is known of plants: the pot, the medium, the water they take."""
-    return await on_target(turn, _correct)
+    return await on_target(turn, _correct, some="split")
 
 
 async def _correct(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -315,7 +363,7 @@ async def _correct(turn: Turn, collection: Collection, found: list[Plant]) -> ou
 
 async def lose(turn: Turn) -> out.Answer:
     """Take plants out of the collection; one of several alike is counted down."""
-    return await on_target(turn, _lose, one=True)
+    return await on_target(turn, _lose, one=True, some="count")
 
 
 async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -345,9 +393,10 @@ async def listing(turn: Turn) -> out.Answer:
     """The plants by place, with what each is due today."""
     collection = turn.collection
     if not collection.plants:
-        return turn.say("plants", "plants-none")
+        private = turn.incoming.group is None
+        return turn.say("plants", "plants-none" if private else "plants-none-group")
     target = turn.order.target
-    narrowed = bool(target.names or target.genera or target.place or target.medium)
+    narrowed = bool(target.named_one or target.medium or target.excepts)
     shown = pick(target, collection, turn.last_plants) if narrowed else list(collection.plants)
     if not shown:
         return _not_found(turn, collection)

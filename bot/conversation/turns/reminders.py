@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -68,7 +69,8 @@ def line(row: Reminder, turn: Turn) -> str:
 
 async def remind(turn: Turn) -> out.Answer:
     """Set a reminder; what is missing is asked for, one thing after the other."""
-    return await settled(turn, turn.order, await zone_of(turn))
+    asked = replace(turn, question={})  # a question about another one is over
+    return await settled(asked, turn.order, await zone_of(turn))
 
 
 async def zone_of(turn: Turn) -> str | None:
@@ -82,12 +84,13 @@ async def settled(turn: Turn, order: Order, zone: str | None) -> out.Answer:
     said = order.rhythm
     if said is not None and said.doubt:
         return _wait(turn, turn.ask(f"ask-rhythm-{said.doubt.replace('_', '-')}"), "when")
+    if said is None and not order.task:
+        return _what(turn)
     if said is None or not (said.says_when or said.clock or said.part):
         choices = tuple(turn.words.say(f"rhythm-choice-{n}") for n in (1, 2, 3))
         return _wait(turn, turn.ask("ask-remind-when", choices=choices), "when")
     if not order.task:
-        choices = tuple(turn.words.say(f"task-{t}") for t in ("flush", "feed", "water"))
-        return _wait(turn, turn.ask("ask-remind-what", choices=choices), "what")
+        return _what(turn)
     if zone is None:
         skip = turn.words.say("meet-skip")
         return _wait(turn, turn.ask("ask-remind-home", choices=(skip,)), "home")
@@ -95,6 +98,11 @@ async def settled(turn: Turn, order: Order, zone: str | None) -> out.Answer:
     if isinstance(target, out.Answer):
         return target
     return await _keep(turn, order, said, target, zone)
+
+
+def _what(turn: Turn) -> out.Answer:
+    choices = tuple(turn.words.say(f"task-{t}") for t in ("flush", "feed", "water"))
+    return _wait(turn, turn.ask("ask-remind-what", choices=choices), "what")
 
 
 def _wait(turn: Turn, question: out.Answer, step: str, **more: Any) -> out.Answer:
@@ -124,7 +132,7 @@ async def _keep(
     fields["kind"], fields["target"] = ReminderKind(order.task), target
     fields["text"] = order.text or None
     async with turn.writing() as told:
-        row = await reminders.add(told, person=setter(turn), **fields)
+        row = await reminders.add(told, person=setter(turn), topic=turn.incoming.topic, **fields)
         turn.remembered["reminder"] = row.id
         lines = [turn.words.say("reminder-set", line=line(row, turn))]
     lines += _notes(turn, said, zone, target, plants)
@@ -198,10 +206,10 @@ def _target(turn: Turn, order: Order) -> dict[str, Any] | out.Answer:
         return {} if order.task in ("look", "other") else turn.ask("ask-which-plants")
     if not meant.named and not meant.traits and not meant.medium:
         return {} if order.task in ("look", "other") else {"everything": True}
-    excepted = bool(meant.not_names or meant.not_genera)
+    excepted = meant.excepts
     if meant.everything and not (meant.named_one or excepted):
         return {"everything": True}
-    plain = not (meant.traits or meant.medium or meant.names or excepted)
+    plain = not (meant.traits or meant.medium or meant.names or excepted or meant.more_places)
     if plain and meant.genera and not meant.place:
         return {"genera": list(meant.genera)}
     if plain and meant.place and not meant.genera and places_meant(meant.place, collection):

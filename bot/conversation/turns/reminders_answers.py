@@ -96,6 +96,8 @@ async def bare(turn: Turn) -> out.Answer | None:
     opened = await newest_open(turn)
     if not opened:
         return None
+    if not await turn.administers():  # as at the buttons: when all are reminded is not theirs
+        return turn.refuse("refuse-administrators-reminders")
     return await (_later if text == "later" else _skip)(turn, opened)
 
 

@@ -17,7 +17,7 @@ from grammar import Order, read_rhythm
 #: Readings that an answer to a question of ours can have by itself.
 _ANSWERS = frozenset({
     "dose", "remind", "flush", "fed", "clear", "plan", "follow_up", "add", "reminders",
-    "reminder_move",
+    "reminder_move", "pests", "food",
 })  # fmt: skip
 
 #: What goes on once it is known where somebody lives.

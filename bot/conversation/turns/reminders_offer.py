@@ -132,7 +132,9 @@ async def take(turn: Turn, zone: str | None) -> out.Answer | None:
             fields = fit(one.rule, start, zone, now, as_said=False, quiet=turn.quiet).fields
             fields["kind"] = one.kind
             fields["target"] = {"genera": list(one.genera)} if one.genera else {"everything": True}
-            row = await reminders.add(told, person=setter(turn), **fields)
+            row = await reminders.add(
+                told, person=setter(turn), topic=turn.incoming.topic, **fields
+            )
             lines.append(f"- {line(row, turn)}")
     turn = replace(turn, reading=replace(turn.reading, unknown=(), read_as=()))
     head = turn.words.say("offer-taken", time=clock(USUAL, turn.words))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from bot.conversation.turn import Turn
-from bot.records import pings
+from bot.records import pings, reminders
 from bot.records.models import Ping
 
 #: A ping can be answered for so long (ours).
@@ -17,7 +17,9 @@ _A_MOMENT = 10**12
 async def newest_open(turn: Turn, *, and_new: bool = False) -> list[Ping]:
     """The pings of the last message that got no answer yet.
 
-    Those that come with this very answer were not seen yet; `and_new` where they count too.
+    A message of pings that is tapped or replied to stands for its own; in a group with topics
+    those of the topic come first. Those that come with this very answer were not seen yet;
+    `and_new` where they count too.
     """
     if turn.owner is None:
         return []
@@ -32,12 +34,28 @@ async def newest_open(turn: Turn, *, and_new: bool = False) -> list[Ping]:
         and since <= shown_ms(p)
         and p.due_ms <= ms(turn.by_now)
     ]
+    found = await _meant(turn, found)
     if not found:
         return []
     newest = max(found, key=lambda p: p.id)
     if newest.message_id is None:
         return [p for p in found if p.message_id is None and p.due_ms >= newest.due_ms]
     return [p for p in found if p.message_id == newest.message_id]
+
+
+async def _meant(turn: Turn, found: list[Ping]) -> list[Ping]:
+    """The pings that can be meant here, of those that wait."""
+    below = turn.incoming.below
+    if turn.incoming.pulls or not found:
+        return found
+    async with turn.records.reading() as session:
+        if below is not None and await pings.shown_by(session, turn.owner_id, below):
+            return [p for p in found if p.message_id == below]
+        if turn.incoming.group is None:
+            return found
+        topics = await reminders.topics(session, turn.owner_id)
+    here = [p for p in found if topics.get(p.reminder_id) == turn.incoming.topic]
+    return here or found
 
 
 def shown_ms(ping: Ping) -> int:

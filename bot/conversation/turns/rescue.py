@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
@@ -43,6 +43,8 @@ _LOOKED_BACK = 365
 _READING_LASTS = 30
 #: Answers to a question by the verb of the message.
 _ANSWERS = {"yes": YES, "no": NO, "skip": UNKNOWN}
+#: Signs that are told within this time are of one harm; ours.
+GOES_ON = timedelta(minutes=30)
 #: A plant that hangs its leaves: by what else is known of its pot, else as wrinkled leaves.
 _LIMP = "limp"
 #: Without roots nothing is fed, whatever took them: people should look at it at once.
@@ -91,12 +93,28 @@ async def rescue(turn: Turn) -> out.Answer:
         return turn.say("help", "nothing-asked")
     moved = await _moved(turn) if order.place else None
     told = Told(order.signs, {}, _said(turn), tuple(p.id for p in found), turn.incoming.text)
+    told = _with_before(turn, told)
     answer = await _judged(turn, told.denying(order.denied))
     if moved is None:
         return answer
     reply = f"{moved.reply}\n{answer.reply}"
     choices = list(dict.fromkeys((*answer.choices, *moved.choices)))
     return answer.model_copy(update={"reply": reply, "choices": choices})
+
+
+def _with_before(turn: Turn, told: Told) -> Told:
+    """With what was told of the same plants just before: signs of one harm come one by one."""
+    before = turn.remembered.get("ailing")
+    if not isinstance(before, dict) or set(before["ids"]) != set(told.ids):
+        return told
+    said_at = datetime.fromisoformat(before["said_at"])
+    if turn.incoming.said_at - said_at > GOES_ON:
+        return told
+    signs = tuple(dict.fromkeys((*before["signs"], *told.signs)))
+    said = {**before["said"], **told.said}
+    return replace(told, signs=signs, said=said).denying(
+        tuple(c for c, a in before["answers"].items() if a == NO and c not in told.signs)
+    )
 
 
 async def _moved(turn: Turn) -> out.Answer:
@@ -118,6 +136,8 @@ async def answered(turn: Turn) -> out.Answer | None:
         tuple(question["ids"]), str(question["text"]),
     )  # fmt: skip
     answer = _ANSWERS.get(order.text or order.verb)
+    if answer is None and question["asked"] not in (*order.signs, *order.denied):
+        answer = UNKNOWN  # they told something else: the same question again would not hear it
     told = told.with_answer(str(question["asked"]), answer, turn)
     return await keep_why(turn, await _judged(turn, told))
 
@@ -173,6 +193,11 @@ async def _judged(turn: Turn, told: Told) -> out.Answer:
     collection = turn.collection
     plants = [p for p in collection.plants if p.id in told.ids]
     turn.keep_plants(plants)
+    if turn.owner is not None or turn.incoming.person:
+        kept = {"ids": list(told.ids), "signs": list(told.signs), "answers": told.answers}
+        at = turn.incoming.said_at.isoformat()
+        turn.remembered["ailing"] = {**kept, "said": told.said, "said_at": at}
+        await turn.keep()
     case = _case(told, await _facts(turn, collection, plants, told.said), plants, turn)
     judgement = judge(case)
     settled = _SETTLES in case.signs or set(told.signs) == _ONLY_TOO_MUCH or not close(judgement)

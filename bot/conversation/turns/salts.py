@@ -28,6 +28,8 @@ from bot.records.models import Plant
 
 #: Pots that are told one by one, and those that are followed at all.
 _MOST_TOLD, _MOST_FOLLOWED = 8, 60
+#: A flush of less than this share of the usual one says why it differs [1]; ours.
+_FEWER = 0.9
 #: A flush aims at this share of the ceiling [1]; ours.
 _AIM = 0.4
 _SOURCE = (
@@ -161,6 +163,9 @@ def _one(turn: Turn, f: Followed) -> out.Answer:
                 reaches="yes" if f.plan.reaches else "no",
             )
         )
+        usual_l = f.plan.usual_l * f.plant.count
+        if sum(f.plan.passes_l) * f.plant.count < _FEWER * usual_l:
+            lines.append(words.say("salts-flush-least", usual=_litres(turn, usual_l)))
     lines.append(words.say("salts-from", entries=f.entries, water=number(f.water_ec, 2)))
     lines.append(words.say("salts-measure"))
     answer = turn.tell("salts", lines, details={"pots": [_figures(f)]})

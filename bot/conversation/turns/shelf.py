@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from bot.conversation import answer as out
@@ -59,6 +60,8 @@ async def rename(turn: Turn) -> out.Answer:
 
 async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
     """Add to what is known of a product: the one that was named, or another that is meant."""
+    if turn.order.also:
+        return await _change_several(turn)
     refusal = _impossible(turn)
     if refusal is not None:
         return refusal
@@ -75,6 +78,27 @@ async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
     return turn.say(
         "products", "product-changed", product=described(product, turn), choices=("undo",)
     )
+
+
+async def which_feed(turn: Turn) -> out.Answer:
+    """Several feeds and one label or price: it is not clear whose it is."""
+    return turn.ask("ask-which-feed", name=turn.order.products[0])
+
+
+async def _change_several(turn: Turn) -> out.Answer:
+    """What was told of several products, one batch."""
+    parts = [replace(turn, reading=r) for r in (turn.reading, *turn.order.also)]
+    for part in parts:
+        if (refusal := _impossible(part)) is not None:
+            return refusal
+    named = [await _named(part) for part in parts]
+    async with turn.writing() as told:
+        changed = []
+        for part, product in zip(parts, named, strict=True):
+            fields = {k: v for k, v in _fields(part).items() if v is not None and k != "name"}
+            changed.append(await products.change(told, product.id, **fields))
+    listed = "; ".join(described(product, turn) for product in changed)
+    return turn.say("products", "product-changed", product=listed, choices=("undo",))
 
 
 async def remove(turn: Turn) -> out.Answer:

@@ -60,6 +60,20 @@ _USUAL_CAN_L = 5.0
 # --- a report on record ----------------------------------------------------------------------
 
 
+def refused(turn: Turn) -> out.Answer | None:
+    """What cannot be of a water that was told; None where all of it can."""
+    try:
+        for name, value in _said(turn).items():
+            check_figure(name, value)
+        if turn.order.ions and not turn.order.report_unit:
+            report = read_report(dict(turn.order.ions))
+            if report.water is None and not report.explained:
+                return _to_be_checked(turn, report, dict(turn.order.ions))
+    except ValueError as error:
+        return impossible(turn, error)
+    return None
+
+
 async def told(turn: Turn) -> out.Answer:
     """Put a water on record: by its ions where a report was sent, else by its figures."""
     if not turn.order.ions:

@@ -15,7 +15,7 @@ from typing import Any, Literal
 
 from babel.dates import format_date, get_month_names
 from babel.lists import format_list
-from babel.numbers import format_decimal
+from babel.numbers import format_decimal, format_scientific
 from fluent.runtime import FluentBundle, FluentResource
 
 #: Fractions that read better than per cent.
@@ -27,6 +27,8 @@ _FRACTIONS = {
 METRIC = "metric"
 #: Smaller numbers are written without groups: sent back, "1,200" could be read in two ways.
 _GROUPED = 10_000
+#: Larger numbers are written by their power of ten: no noughts help to read them.
+_COUNTED = 1e15
 #: Signs that turn the direction of what follows (Unicode UAX 9: embeddings, overrides, isolates).
 _TURNING = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 #: Choices that are codes.
@@ -247,6 +249,8 @@ def _steers(character: str) -> bool:
 
 @lru_cache(maxsize=4096)
 def _written(value: float, digits: int, language: str) -> str:
+    if abs(value) >= _COUNTED:
+        return str(format_scientific(value, format="0E0", locale=language))
     whole = "#,##0" if abs(value) >= _GROUPED else "0"
     pattern = whole + ("." + "#" * digits if digits else "")
     return str(format_decimal(value, format=pattern, locale=language))

@@ -224,7 +224,28 @@ plants-fewer = { $gone } { $kind ->
    *[other] { $kind }
 } weg, { $left } noch da.
 plants-lost = Von deiner Liste gestrichen: { $plants }. Was bisher war, bleibt im Tagebuch.
+who-rests = Ruhe { $when ->
+    [now] jetzt
+    [winter] im Winter
+    [spring] im Frühling
+    [summer] im Sommer
+    [autumn] im Herbst
+   *[then] dann
+}: { $plants }. Nur klares Wasser, und wenig davon.
+who-rests-none = Keine von deinen ruht { $when ->
+    [now] jetzt
+    [winter] im Winter
+    [spring] im Frühling
+    [summer] im Sommer
+    [autumn] im Herbst
+   *[then] dann
+}.
+who-flush = Zum Durchspülen dran: { $plants }. „Wie spüle ich“ mit einem Namen sagt, mit wie viel Wasser.
+who-flush-none = Heute muss keine durchgespült werden.
+ask-add-listed = Soll ich das eintragen: { $plants }? Willst du eine Dosis dafür, sag, wie viele Liter.
+plants-not-added = Nichts wurde eingetragen.
 plants-none = Noch keine Pflanzen notiert. Schick sie z. B. so: ich habe 3 Phals in Rinde, 12 cm Töpfe, Küche.
+plants-none-group = Die Gruppe hat keine Pflanzen notiert. Für deine eigenen schreib mir privat; für die der Gruppe: { "/dose" } wir haben 3 Phals in Rinde, 12 cm Töpfe, Gewächshaus.
 plants-count = { $count } { $count ->
     [one] Pflanze
    *[other] Pflanzen
@@ -236,6 +257,8 @@ plants-place = { $place ->
 ask-which-plant = Welche von diesen { $count }? Schick die Nummer oder „alle“.
 ask-which-plants = Welche Pflanzen? Schick einen Namen, eine Gattung oder einen Platz, z. B.: alle Phals durchgespült.
 ask-no-plants-yet = Noch sind keine Pflanzen notiert. Schick sie z. B. so: ich habe 3 Phals in Rinde, 12 cm Töpfe, Küche.
+ask-part-of = { $plants } sind ein Eintrag: Nichts wurde notiert. Ohne Zahl gilt es für alle; oder trenn { $fewer } davon erst ab, etwa: stell { $fewer } { $kind } auf den Balkon.
+plants-split = Die anderen { $left } { $kind } bleiben, wie sie waren.
 ask-not-on-record = „{ $meant }“ habe ich nicht notiert{ $known ->
     [none] .
    *[other] . Notiert: { $known }.
@@ -260,6 +283,7 @@ price = { $currency ->
 product-added = In deinem Regal: { $product }.
 product-no-rate = Noch keine Aufwandmenge: als volle Stärke nehme ich 200 mg/l N. Besser schickst du sie, z. B.: Etikett 1 g pro Liter.
 product-use-it = Soll das dein Standard sein? Schick: ab jetzt { $name } nehmen.
+ask-which-feed = Von welchem Dünger ist das? Schick einen nach dem anderen, etwa: { $name } kostet 12 € für 500 g.
 product-changed = Geändert: { $product }.
 product-removed = Aus dem Regal genommen: { $name }.
 product-default = Ab jetzt nehme ich { $name }, wenn du keinen anderen Dünger nennst.
@@ -357,6 +381,7 @@ logged-clear = Im Tagebuch: { $day } klares Wasser für { $plants }.
 logged-flush = Im Tagebuch: { $day } { $plants } durchgespült.
 logged-reading = Im Tagebuch: { $day } Ablaufwasser von { $plants }, EC { $ec } mS/cm.
 logged-resting = In Ruhe: { $plants }. Nächstes Mal kein Dünger, nur klares Wasser.
+ask-two-things = Das war zweierlei, und ich sehe nicht, welche Pflanzen was bekamen. Schick es einzeln, etwa: Phalaenopsis gedüngt.
 ask-runoff = Was hat das Messgerät gezeigt? Schick es z. B. so: Ablaufwasser von Ruby 1,6 mS.
 undone = Zurückgenommen: { $what }{ $plants ->
     [none] {""}
@@ -422,6 +447,7 @@ plan-can-assumed = Für eine Kanne mit { $volume }; { $who ->
     [administrator] schick die der Gruppe, z. B.: unsere Kanne fasst 8 l.
    *[own] schick deine, z. B.: meine Kanne fasst 8 l.
 }
+plan-same-plants = dieselben Pflanzen
 plan-wet-first = Vor dem Düngen die Wurzeln mit klarem Wasser anfeuchten.
 plan-done-hint = Schick „erledigt“, wenn alles gegossen ist, oder „erledigt 1“ für einen Teil.
 plan-flush = Durchspülen{ $water ->
@@ -486,13 +512,26 @@ on-record = { $whose ->
 on-record-asleep = Weggelassen, weil in Ruhe: { $plants }.
 on-record-volume = { $volume } ist ungefähr das, was diese Töpfe brauchen.
 on-record-differ = Sie unterscheiden sich, darum gilt die schwächste Dosis; „Plan“ gibt jeder ihre eigene.
+on-record-spoons = Du hast nur Löffel: Die sind dafür zu grob. Nimm eine kleine Spritze aus der Apotheke oder eine Waage, die Zehntelgramm zeigt; bis dahin lieber weniger als mehr.
 on-record-plants = deine { $count } Pflanzen
 on-record-deciding = { $plants } ({ $plant } verträgt am wenigsten und entscheidet)
 ask-no-last = Es gibt noch keine Dosis, auf die sich das bezieht. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
+refuse-overtaken = Danach habe ich noch eine andere Dosis ausgerechnet, und weiter geht es nur von der neuesten. Schick eine ganze Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 ask-follow-up = Was soll ich ändern? Schick es z. B. so: mach 3 Liter daraus; oder: und für die Masdevallien.
 nothing-asked = Ich hatte nichts gefragt. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
+help-lost = Das habe ich nicht verstanden: Nichts wurde geändert.
+tell-often = Bei jedem Gießen ein Viertel der Etikettmenge und einmal im Monat nur klares Wasser; oder alle zwei Wochen die Hälfte. Im Winter halb so viel, in der Ruhe nichts (üblich, ohne Quelle).
+tell-sticky = Klare Tropfen an Trieben und jungen Blättern sind oft nur Pflanzensaft. Klebrige Blätter mit braunen oder weißen Buckeln: vielleicht Schildläuse. Wisch sie ab und stell die Pflanze abseits (üblich, ohne Quelle).
+tell-air-roots = Wurzeln außerhalb des Topfs sind normal: lass sie dran. Silbrig oder grün und fest ist gesund, braun und hohl ist tot (üblich, ohne Quelle).
+tell-flowers-over = Blüten welken nach Wochen oder Monaten: Das ist normal. Dünge weiter wie bisher. Leiden auch Blätter oder Wurzeln, sag es mir, etwa: gelbe Blätter an meiner Phal.
+tell-spike = Bei Phalaenopsis schneide einen braunen, trockenen Trieb unten ab; ein grüner darf bleiben, er kann wieder blühen (üblich, ohne Quelle).
+tell-missed = Einmal nicht gedüngt schadet nicht: Hol es nie mit mehr nach. Erst klares Wasser, dann weiter mit der üblichen Menge (üblich, ohne Quelle).
+thanked = Gern. Viel Freude mit den Pflanzen.
+help-of-plant = { $name } kenne ich, aber nicht, was du willst. Schick eins davon:
+help-of-plant-say = Plan für { $name } | Verlauf von { $name } | 2 l für { $name }
 help-group = Ich rechne Dünger aus. Frag mich mit { "/dose" } und deiner Zeile, oder als Antwort auf mich: 5 l 20-20-20 Pulver, Phals, viertel.
     Was du hier einträgst, gehört der Gruppe: alle sehen es, du und die Admins können es zurücknehmen. Deine eigenen Pflanzen und Dünger merke ich mir privat.
+help-group-short = Ich rechne Dünger aus. Frag in einer Zeile: { "/dose" } 5 l 20-20-20 Pulver, Phals, viertel. { "/help" } zeigt den Rest.
 help-what = Ich rechne aus, wie viel Dünger in die Kanne kommt: nach Etikett, Pflanzen, Wasser und Jahreszeit.
     Ich plane deinen Gießtag: wer Dünger bekommt, klares Wasser, eine Spülung oder nichts.
     Ich merke mir, was gemacht wurde, erinnere dich und helfe, wenn Wurzeln oder Blätter leiden.
@@ -523,7 +562,7 @@ help-next-today = Alles eingerichtet. „{ $example }“ plant den Tag.
 help-example-first = 5 l 20-20-20 Pulver, Phals in Rinde, viertel
 help-example-group = 5 l 20-20-20 Pulver, Phals, viertel
 help-example-plants = ich habe 3 Phals in Rinde, 12 cm Töpfe, Küche
-help-example-feeds = mein Pulver ist 20-20-20, Etikett 1 g pro Liter, nenn es blaue Dose
+help-example-feeds = mein Pulver ist 20-20-20, 1 g pro Liter, nenn es blaue Dose
 help-example-water = mein Leitungswasser hat 14 dH
 help-example-plan = was steht heute an
 help-example-home = ich wohne in Kassel
@@ -563,7 +602,7 @@ topic-dose-say = 5 l 20-20-20 Pulver, Phals in Rinde, viertel | 3 l 15-5-15 Pulv
 topic-plants = Pflanzen eintragen und ändern, was darüber notiert ist:
 topic-plants-say = ich habe 3 Phals in Rinde, 12 cm Töpfe, Küche | meine Pflanzen | stell Ruby auf den Balkon | Ruby in Moos umgetopft | Ruby ruht
 topic-feeds = Deine Dünger mit Etikett, und welcher passt:
-topic-feeds-say = mein Pulver ist 20-20-20, Etikett 1 g pro Liter, nenn es blaue Dose | meine Dünger | was fehlt in blaue Dose | welcher Dünger für die Blüte
+topic-feeds-say = mein Pulver ist 20-20-20, 1 g pro Liter, nenn es blaue Dose | meine Dünger | was fehlt in blaue Dose | welcher Dünger für die Blüte
 topic-water = Dein Wasser, ob es taugt, und was ihm hilft:
 topic-water-say = mein Leitungswasser hat 14 dH | ist mein Wasser gut für Phals? | Leitungswasser und Regenwasser auf 6 dH mischen | brauche ich CalMag?
 topic-plan = Ein Gießtag: wer Dünger bekommt, klares Wasser, eine Spülung oder nichts, aus einer Kanne:
@@ -585,7 +624,7 @@ topic-pictures-say = mein Jahr | Salze von Ruby als Bild | Dosiskarte
 topic-settings = Wie ich rede und messe:
 topic-settings-say = meine Waage zeigt 0,1 g | ich habe keine Waage, nur Löffel | US-Maße | meine Sprache ist Polnisch | meine Einstellungen
 topic-group = Für Admins einer Gruppe:
-topic-group-say = unser Leitungswasser hat 18 dH | unsere Sprache ist Deutsch | erinnere uns am Sonntag um 9 ans Durchspülen | sei still
+topic-group-say = unser Leitungswasser hat 18 dH | unsere Sprache ist Deutsch | erinnere uns am Sonntag um 9 ans Durchspülen | sei still | Nachtruhe 22 bis 7 | vergiss die Gruppe
 topic-data = Deine Daten gehören dir:
 topic-data-say = exportiere meine Daten | importiere meine-daten.json | vergiss mich
 
@@ -664,6 +703,10 @@ refuse-remedy = Keine Dosis für { $what }: auf keinem Etikett steht, was drin i
 } einen Dünger mit Zahlen, z. B.: 2 l 20-20-20 Pulver, viertel.
 pets-keep = Dünger, Stammlösung und volle Kanne weg von Haustieren und Kindern, nie in eine Getränkeflasche; Untersetzer ausleeren. Von keinem Dünger kann ich sagen, dass man ihn gefahrlos trinkt.
 pets-call = Hat ein Tier oder Kind davon getrunken oder gegessen: sofort beim Tierarzt anrufen, beim Kind beim Giftnotruf, das Etikett in der Hand.
+argue-stays = Ich bleibe mit Absicht unter der vollen Stärke: zu viel verbrennt Wurzeln, zu wenig bremst nur das Wachstum (gängige Praxis, ohne Quelle). Wer es stärker will, schreibt es in die Zeile, z. B.: halbe Stärke. Über das Etikett gehe ich nie.
+refuse-pests = Ich kenne Dünger und Wasser, nicht was Schädlinge oder Schimmel tötet, dafür gibt es von mir keine Dosis. Halte dich ans Etikett des Mittels, halte Kinder und Tiere fern, und frag einen Orchideenverein oder eine Beratungsstelle in der Nähe.
+refuse-food = Nicht für Pflanzen, die du isst, auch nicht für ihre Schoten, Blätter oder Blüten: ich rechne nur für Orchideen zum Anschauen. Bei Gemüse und Kräutern gilt das Etikett eines Düngers, der dafür gemacht ist.
+hurt-call = Im Auge oder auf der Haut: sofort mit viel klarem Wasser spülen. Verschluckt, eingeatmet oder brennt es weiter: Arzt oder Giftnotruf anrufen, das Etikett in der Hand.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Ich rechne aus, wie viel Dünger in die Kanne kommt, und merke mir deine Pflanzen. Frag gleich los: 2 l 20-20-20 Pulver, Phals in Rinde.
@@ -676,19 +719,39 @@ refuse-administrators-only = Das ändern nur Admins dieser Gruppe. Frag einen vo
 refuse-administrators-quiet = Nur Admins dieser Gruppe stellen mich stumm oder wieder an: frag einen von ihnen.
 refuse-administrators-remove = Nur Admins nehmen Pflanzen oder Dünger der Gruppe heraus: frag einen von ihnen.
 refuse-administrators-all = Das machen nur Admins dieser Gruppe, weil es alle betrifft: frag einen von ihnen, oder sag es mir privat für dich selbst.
+refuse-own-private = Das geht nur dich an, und hier lesen alle mit: schick es mir privat.
 ask-language = Welche Sprache? Bisher kann ich { $known }. Schick es z. B. so: unsere Sprache ist Deutsch.
 refuse-language-unknown = Eine Sprache „{ $text }“ kenne ich nicht. Bisher kann ich { $known }.
 refuse-language-not-yet = { $language } kann ich noch nicht, bisher nur { $known }. Es ist nichts geändert.
 language-set = Ab jetzt antworte ich auf { $language }.
 language-line = Sprache: { $language }.
 quiet-private = Das ist für Gruppen. Hier antworte ich nur, wenn du schreibst.
+kept-group = Ich behalte, was hier eingetragen wurde: Pflanzen, Dünger, Wasser, Einstellungen, Erinnerungen und ein Tagebuch, in dem Mitglieder mit einem Zeichen stehen, nicht mit Namen.
+    Von einer Frage bleibt der Text, bis sie beantwortet ist, von jedem Mitglied die letzte Anfrage für Rückfragen, und dreißig Tage lang, was „Einzelheiten“ zeigt. Was nicht an mich gerichtet ist, behalte ich nicht.
+    Ein Admin bekommt mit „exportieren“ eine Kopie und löscht mit „vergiss die Gruppe“ alles.
+kept-own = Ich behalte, was du eingetragen hast: Pflanzen, Dünger, Wasser, Einstellungen, Erinnerungen und das Tagebuch. Dazu deine letzte Anfrage für Rückfragen, einen Text, bis er beantwortet ist, und Einzelheiten und weitere Seiten dreißig Tage lang.
+    „exportieren“ gibt dir eine Kopie, „vergiss mich“ löscht alles.
+kept-no-questions = Wer was gefragt hat, schreibe ich nicht auf. Was eingetragen wurde, steht im Tagebuch: { "/diary" }.
+remove-me = Ein Admin entfernt mich wie jedes Mitglied, dann schicke ich nichts mehr. Was eingetragen ist, bleibt, bis „vergiss die Gruppe“ es löscht: schick das vorher.
 quiet-on = Ruhe: in dieser Gruppe antworte ich nur noch auf einen Befehl wie /dose. „/dose rede wieder“ beendet das.
 quiet-off = Ich antworte wieder, wenn ihr auf mich antwortet oder mich erwähnt.
+quiet-night = Ich antworte nur, wenn jemand fragt, bei Tag und bei Nacht. Für Erinnerungen schick: Nachtruhe 22 bis 7. Mit „sei still“ antworte ich in einer Gruppe nur auf Befehle.
+quiet-line = Ruhe: in dieser Gruppe antworte ich nur auf einen Befehl wie { "/dose" }.
 post-only-text = Ich lese Text, Standorte und Dateien aus meinem Export. Schreib es in eine Zeile, z. B.: 2 l 20-20-20 Pulver, Phals.
+post-added = Ich rechne Dünger für Orchideen aus. Frag so: { "/dose" } 5 l 20-20-20 Pulver, Phals, viertel. Oder antworte auf eine Antwort von mir{ $mentions ->
+    [yes] {" "}oder erwähne mich.
+   *[no] .
+}
+    Sonst bin ich still und behalte nichts, was nicht an mich gerichtet ist.{ $known ->
+    [yes] { " " }Was die Gruppe früher eingetragen hat, ist noch da.
+   *[no] {""}
+}
+    Für Admins: { "/help" } Gruppe zeigt, wie man Leitungswasser, Sprache, Erinnerungen und Ruhe einstellt.
 post-too-long = So viel lese ich nicht. Schick die Frage in einer Zeile.
 post-slow-down = Bitte eins nach dem anderen: in { $seconds } Sekunden antworte ich wieder.
 post-stale-button = Die Frage ist vorbei. Schick sie noch mal, wenn du es noch willst.
 post-not-yours = Das wählt, wer gefragt hat.
+post-for-administrators = Das wählen nur Admins der Gruppe.
 post-done-already = Schon erledigt.
 post-on-record = Diese Nachricht ist schon notiert, Bearbeiten ändert nichts. War es die letzte, schick { "/undo" } und dann die richtige Zeile.
 post-interrupted = Bei uns ist etwas kaputtgegangen, ich konnte nicht antworten. Es ist nichts geändert; schick es bitte noch mal.
@@ -707,11 +770,13 @@ post-save = Diese Pflanzen eintragen
 post-own-water = Mit meinem Wasser fragen
 post-card-gone = Diese Karte ist zu alt. Schick die Frage noch mal.
 post-card-no-plants = Auf dieser Karte stehen keine Pflanzen. Schick mir deine: ich habe 3 Phals in Rinde.
+post-saved-already = Sie stehen schon auf deiner Liste: meine Pflanzen.
 post-card-ask = Tipp eine Frage: 5 l 20-20-20 Pulver, Phals, viertel
 post-next = Mehr ({ $page }/{ $pages })
 menu-dose = Wie viel Dünger auf wie viel Wasser
 menu-plan = Was heute ansteht
 menu-plan-says = was steht heute an
+menu-plan-for-says = plan für
 menu-plants = Deine notierten Pflanzen
 menu-plants-says = meine Pflanzen
 menu-shelf = Deine notierten Dünger
@@ -861,7 +926,7 @@ reminders-resumed = { $count ->
    *[other] { $count } Erinnerungen kommen wieder wie bisher.
 }
 reminders-not-paused = Es war nichts pausiert.
-reminder-quiet-so = Nachtruhe von { $start } bis { $end } Uhr: da schicke ich nichts, außer du hast die Stunde selbst genannt.
+reminder-quiet-so = Nachtruhe von { $start } bis { $end } Uhr: dann kommt keine Erinnerung, außer du hast die Stunde selbst genannt. Wer fragt, bekommt Antwort.
 reminder-quiet-none = Keine Nachtruhe: Erinnerungen kommen zu jeder Stunde.
 rhythm-choice-1 = jede Woche
 rhythm-choice-2 = alle zwei Wochen
@@ -1135,6 +1200,7 @@ salts-flush = Durchspülen: { $first } klares Wasser durchgießen, { $rest } Min
     [yes] .
    *[no] ; mehr Wasser hilft kaum.
 }
+salts-flush-least = Das ist das Mindeste, das die Salze laut Tagebuch senkt. Bei kranken Wurzeln oder Kruste nimm { $usual }: zweimal den Topf.
 salts-from = Berechnet aus { $entries ->
     [0] keinem Tagebucheintrag: das ist geraten.
     [one] einem Tagebucheintrag, mit Wasser von { $water } mS/cm.

@@ -217,7 +217,28 @@ plants-fewer = { $gone } { $kind ->
    *[other] { $kind }
 } gone, { $left } left.
 plants-lost = Taken off your list: { $plants }. What it got stays in the log.
+who-rests = Resting { $when ->
+    [now] now
+    [winter] in winter
+    [spring] in spring
+    [summer] in summer
+    [autumn] in autumn
+   *[then] then
+}: { $plants }. Clear water only, and little of it.
+who-rests-none = None of yours rests { $when ->
+    [now] now
+    [winter] in winter
+    [spring] in spring
+    [summer] in summer
+    [autumn] in autumn
+   *[then] then
+}.
+who-flush = Due for a flush: { $plants }. “how do I flush” and a name tells how much water.
+who-flush-none = Nobody is due for a flush today.
+ask-add-listed = Shall I put on record: { $plants }? If you want a dose for them, say how many litres.
+plants-not-added = Nothing was put on record.
 plants-none = No plants on record yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
+plants-none-group = This group has no plants on record. For your own write to me in private; for the group's: { "/dose" } add 3 phals in bark, 12 cm pots, greenhouse.
 plants-count = { $count } { $count ->
     [one] plant
    *[other] plants
@@ -229,6 +250,8 @@ plants-place = { $place ->
 ask-which-plant = Which one of these { $count }? Send its number, or “all”.
 ask-which-plants = Which plants? Send a name, a kind or a place, like: flushed all phals.
 ask-no-plants-yet = No plants are on record yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
+ask-part-of = { $plants } are one entry: nothing was written down. Leave the number out for all; or put { $fewer } of them apart first, like: move { $fewer } { $kind } to the balcony.
+plants-split = The other { $left } { $kind } stay as they were.
 ask-not-on-record = I have no “{ $meant }” on record{ $known ->
     [none] .
    *[other] . On record: { $known }.
@@ -250,6 +273,7 @@ price = { $currency ->
 product-added = On your shelf: { $product }.
 product-no-rate = No label rate yet: full strength is taken as 200 mg/l N. Better send it, like: label 1 g per litre.
 product-use-it = To make it the usual one, send: use { $name } from now on.
+ask-which-feed = Which feed is that said of? Send one at a time, like: { $name } costs 12 € for 500 g.
 product-changed = Changed: { $product }.
 product-removed = { $name } is off your shelf.
 product-default = { $name } is what you mean from now on, unless you name another.
@@ -347,6 +371,7 @@ logged-clear = Clear water { $day }: { $plants }.
 logged-flush = Flushed { $day }: { $plants }.
 logged-reading = Runoff { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = { $plants } rests: no feed next time, clear water only.
+ask-two-things = Two things at once, and I cannot tell which plants got which. Send them one by one, like: fed the phals.
 ask-runoff = What did the meter show? Send it like: runoff of Ruby 1.6 mS.
 undone = Taken back: { $what }{ $plants ->
     [none] {""}
@@ -412,6 +437,7 @@ plan-can-assumed = For a { $volume } can; { $who ->
     [administrator] send the group's, like: our can holds 8 l.
    *[own] send yours, like: my can holds 8 l.
 }
+plan-same-plants = the same plants
 plan-wet-first = Wet the roots with clear water before any feed.
 plan-done-hint = Send “done” when all is watered, or “done 1” for a part.
 plan-flush = Flush{ $water ->
@@ -470,13 +496,26 @@ on-record = { $whose ->
 on-record-asleep = Left out, resting: { $plants }.
 on-record-volume = { $volume } is what these pots take, roughly.
 on-record-differ = They differ, so the weakest of their doses was taken; “plan” gives each its own.
+on-record-spoons = You said spoons only: they are too coarse for this. Take a small syringe from a pharmacy, or a scale that shows tenths of a gram; until then rather less than more.
 on-record-plants = your { $count } plants
 on-record-deciding = { $plants } ({ $plant } bears the least and decides)
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
+refuse-overtaken = I worked out another dose after that one, and go on only from the newest. Send one whole line, like: 5 litres, 20-20-20 powder, quarter strength.
 ask-follow-up = What shall I change? Send it like: make it 3 litres; or: and for the masdevallias.
 nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
+help-lost = That I did not understand: nothing was changed.
+tell-often = At every watering a quarter of the label rate, and once a month clear water only; or every two weeks half. In winter half of that, at rest nothing (common practice, no source).
+tell-sticky = Clear drops on spikes and young leaves are often only sap. Sticky leaves with brown or white bumps can be scale insects: wipe them off and keep the plant apart (common practice, no source).
+tell-air-roots = Roots outside the pot are normal: leave them on. Silver or green and firm is healthy, brown and hollow is dead (common practice, no source).
+tell-flowers-over = Flowers fade after weeks or months: that is normal. Feed on as before. If leaves or roots suffer too, tell me, like: leaves yellow on my phal.
+tell-spike = On a Phalaenopsis cut a brown, dry spike at its base; a green one may stay, as it can flower again (common practice, no source).
+tell-missed = A missed feed does no harm: never make up for it with more. Clear water first, then go on with the usual amount (common practice, no source).
+thanked = You are welcome. Grow on.
+help-of-plant = I know { $name }, but not what you want. Send one of these:
+help-of-plant-say = plan for { $name } | history of { $name } | 2 l for { $name }
 help-group = I work out feed. Ask me with { "/dose" } and your line, or in a reply to me: 5 l 20-20-20 powder, phals, quarter.
     What you put on record here is the group's: all can see it; you and administrators can take it back. Your own plants and feeds I keep in private.
+help-group-short = I work out feed. Ask in one line: { "/dose" } 5 l 20-20-20 powder, phals, quarter. { "/help" } shows the rest.
 help-what = I work out how much feed goes into the can, for your label, plants, water and season.
     I plan a watering day: who gets feed, clear water, a flush or nothing.
     I remember what was done, remind you, and help where roots or leaves suffer.
@@ -569,7 +608,7 @@ topic-pictures-say = my year | salts of Ruby as a picture | dose card
 topic-settings = How I speak and measure:
 topic-settings-say = my scale shows 0.1 g | I have no scale, only spoons | US units | my language is Polish | my settings
 topic-group = For a group's administrators:
-topic-group-say = our tap is 18 dH | our language is German | flush Sunday at 9 | be quiet
+topic-group-say = our tap is 18 dH | our language is German | flush Sunday at 9 | be quiet | quiet hours 22 to 7 | forget the group
 topic-data = Your records are yours:
 topic-data-say = export my data | import my-data.json | forget me
 
@@ -619,6 +658,10 @@ refuse-remedy = No dose for { $what }: no label says what it holds, so I cannot 
 } a feed with its numbers, like: 2 l 20-20-20 powder, quarter.
 pets-keep = Keep feed, bottles of stock and the full can away from pets and children, never in a drinking bottle; empty the saucers. I cannot say that any feed is safe to drink.
 pets-call = If one drank or ate of it: call a vet, for a child the poison centre, at once, with the label in your hand.
+argue-stays = I stay below full strength on purpose: too much burns roots, too little only slows growth (common practice, no source). Who wants it stronger says so in the line, like: half strength. I never go over the label.
+refuse-pests = I know feed and water, not what kills pests or mould, so I give no dose for it. Follow the label of the product, keep children and pets away, and ask a local orchid society or an extension service.
+refuse-food = Not for plants you eat, nor for their pods, leaves or flowers: I work out feed only for orchids to look at. For vegetables and herbs go by the label of a feed made for them.
+hurt-call = In an eye or on skin: rinse at once with plenty of clear water. Swallowed or breathed in, or if it still stings: call a doctor or the poison centre, with the label in your hand.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
@@ -631,19 +674,39 @@ refuse-administrators-only = Only administrators of this group change that. Ask 
 refuse-administrators-quiet = Only administrators of this group make me quiet or have me speak up again: ask one of them.
 refuse-administrators-remove = Only administrators take plants or feeds off this group's records: ask one of them.
 refuse-administrators-all = Only administrators of this group do that, as it is about all of the group: ask one of them, or tell me in private for yourself.
+refuse-own-private = That is about you alone, and here all read along: send it to me in private.
 ask-language = Which language? So far I speak { $known }. Send it like: our language is English.
 refuse-language-unknown = I know no language called “{ $text }”. So far I speak { $known }.
 refuse-language-not-yet = { $language } is not there yet: so far I speak only { $known }. Nothing was changed.
 language-set = From now on I answer in { $language }.
 language-line = Language: { $language }.
 quiet-private = That is for groups. Here I only answer when you write.
+kept-group = I keep what was put on record here: plants, feeds, water, settings, reminders, and a log that shows members by a mark, not by name.
+    Of a question I keep the text until it is answered, each member's last request for follow-ups, and what “Details” shows for thirty days. What is not addressed to me I do not keep.
+    An administrator gets a copy with “export”, and deletes all of it with “forget the group”.
+kept-own = I keep what you put on record: plants, feeds, water, settings, reminders, and the log. Besides, your last request for follow-ups, a text until it is answered, and details and further pages for thirty days.
+    “export” gives you a copy, “forget me” deletes all of it.
+kept-no-questions = I keep no list of who asked what. What was put on record stands in the log: { "/diary" }.
+remove-me = An administrator removes me like any member; then I send nothing more. What is on record stays until “forget the group” deletes it: send that first.
 quiet-on = Quiet: in this group I answer only to a command such as /dose. “/dose speak up” ends it.
 quiet-off = I answer again when you reply to me or mention me.
+quiet-night = I answer only who asks, by day and by night. For reminders send: quiet hours 22 to 7. “be quiet” lets me answer a group only at commands.
+quiet-line = Quiet: in this group I answer only to a command such as { "/dose" }.
 post-only-text = I read text, places and files that I exported. Write it in a line, like: 2 l 20-20-20 powder, phals.
+post-added = I work out feed for orchids. Ask like this: { "/dose" } 5 l 20-20-20 powder, phals, quarter. Or reply to an answer of mine{ $mentions ->
+    [yes] , or mention me.
+   *[no] .
+}
+    I keep still otherwise, and keep nothing that is not addressed to me.{ $known ->
+    [yes] { " " }What this group put on record before is still here.
+   *[no] {""}
+}
+    Administrators: { "/help" } group shows how to set tap water, language, reminders and quiet.
 post-too-long = That is longer than I read. Send the question in one line.
 post-slow-down = One at a time, please: I answer you again in { $seconds } seconds.
 post-stale-button = That question is over. Send it again if you still want it.
 post-not-yours = This choice is for the person who asked.
+post-for-administrators = This choice is for administrators of the group.
 post-done-already = Done already.
 post-on-record = That message is on record already; editing it changes nothing. If it was the last one, send { "/undo" } and then the right line.
 post-interrupted = Something broke on our side, and I could not answer. Nothing was changed; please send it again.
@@ -656,11 +719,13 @@ post-save = Save these plants
 post-own-water = Ask with my own water
 post-card-gone = That card is too old. Send the question again.
 post-card-no-plants = That card names no plants. Tell me yours: add 3 phals in bark.
+post-saved-already = They are on your list already: my plants.
 post-card-ask = Type a question: 5 l 20-20-20 powder, phals, quarter
 post-next = More ({ $page }/{ $pages })
 menu-dose = How much feed for so much water
 menu-plan = What to do today
 menu-plan-says = what's on today
+menu-plan-for-says = plan for
 menu-plants = Plants on record
 menu-plants-says = my plants
 menu-shelf = Feeds on record
@@ -810,7 +875,7 @@ reminders-resumed = { $count ->
    *[other] { $count } reminders come again as before.
 }
 reminders-not-paused = Nothing was paused.
-reminder-quiet-so = Quiet from { $start } to { $end }: then I send nothing, unless you named that hour yourself.
+reminder-quiet-so = Quiet from { $start } to { $end }: no reminder comes then, unless you named that hour yourself. Who asks is answered.
 reminder-quiet-none = No quiet hours: reminders come at any hour.
 rhythm-choice-1 = every week
 rhythm-choice-2 = every two weeks
@@ -1087,6 +1152,7 @@ salts-flush = A flush: pour { $first } of clear water through, wait { $rest } mi
     [yes] .
    *[no] ; more water does little.
 }
+salts-flush-least = That is the least that brings the salts down, by the log. With harmed roots, or a crust, pour { $usual } instead: twice the pot.
 salts-from = Reckoned from { $entries ->
     [0] no entries of the log: it is a guess.
     [one] one entry of the log, with water of { $water } mS/cm.

@@ -223,7 +223,28 @@ plants-fewer = { $gone }{ $kind ->
    *[other] {" "}{ $kind }
 } menos, quedan { $left }.
 plants-lost = Fuera de tu lista: { $plants }. Lo que recibió queda en el diario.
+who-rests = En reposo { $when ->
+    [now] ahora
+    [winter] en invierno
+    [spring] en primavera
+    [summer] en verano
+    [autumn] en otoño
+   *[then] entonces
+}: { $plants }. Solo agua, y poca.
+who-rests-none = Ninguna de las tuyas está en reposo { $when ->
+    [now] ahora
+    [winter] en invierno
+    [spring] en primavera
+    [summer] en verano
+    [autumn] en otoño
+   *[then] entonces
+}.
+who-flush = Les toca lavado: { $plants }. «cómo lavo» con un nombre dice con cuánta agua.
+who-flush-none = Hoy no le toca lavado a ninguna.
+ask-add-listed = ¿Apunto esto: { $plants }? Si quieres una dosis, di cuántos litros.
+plants-not-added = No apunté nada.
 plants-none = Aún no hay plantas apuntadas. Mándalas así: añade 3 phalaenopsis en corteza, macetas de 12 cm, cocina.
+plants-none-group = El grupo no tiene plantas apuntadas. Para las tuyas escríbeme en privado; para las del grupo: { "/dose" } añade 3 phalaenopsis en corteza, macetas de 12 cm, invernadero.
 plants-count = { $count } { $count ->
     [one] planta
    *[other] plantas
@@ -235,6 +256,8 @@ plants-place = { $place ->
 ask-which-plant = ¿Cuál de estas { $count }? Manda su número, o “todas”.
 ask-which-plants = ¿Qué plantas? Manda un nombre, un género o un sitio, como: he lavado todas las phalaenopsis.
 ask-no-plants-yet = Aún no hay plantas apuntadas. Mándalas así: añade 3 phalaenopsis en corteza, macetas de 12 cm, cocina.
+ask-part-of = { $plants } son una sola entrada: no apunté nada. Sin el número vale para todas; o separa antes { $fewer }, por ejemplo: mueve { $fewer } { $kind } al balcón.
+plants-split = Las otras { $left } { $kind } siguen como estaban.
 ask-not-on-record = No tengo ninguna “{ $meant }” apuntada{ $known ->
     [none] .
    *[other] . Apuntadas: { $known }.
@@ -259,6 +282,7 @@ price = { $currency ->
 product-added = En tu estante: { $product }.
 product-no-rate = Aún no sé la dosis de la etiqueta: tomo 200 mg/l de N como dosis completa. Mejor mándala, como: etiqueta 1 g por litro.
 product-use-it = Para que sea el de siempre, manda: usa { $name } desde ahora.
+ask-which-feed = ¿De qué abono es eso? Envía uno cada vez, por ejemplo: { $name } cuesta 12 € los 500 g.
 product-changed = Cambiado: { $product }.
 product-removed = Quitado de tu estante: { $name }.
 product-default = Desde ahora cuento con { $name }, si no nombras otro.
@@ -356,6 +380,7 @@ logged-clear = Agua sola { $day }: { $plants }.
 logged-flush = Lavado { $day }: { $plants }.
 logged-reading = Drenaje { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = En reposo: { $plants }. La próxima vez sin abono, agua sola.
+ask-two-things = Son dos cosas a la vez, y no sé qué plantas recibieron cuál. Envíalas una a una, por ejemplo: aboné las phals.
 ask-runoff = ¿Qué marcó el medidor? Mándalo así: drenaje de Ruby 1,6 mS.
 undone = Deshecho: { $what }{ $plants ->
     [none] {""}
@@ -421,6 +446,7 @@ plan-can-assumed = Para una regadera de { $volume }; { $who ->
     [administrator] manda la del grupo, como: nuestra regadera es de 8 l.
    *[own] manda la tuya, como: mi regadera es de 8 l.
 }
+plan-same-plants = las mismas plantas
 plan-wet-first = Antes de abonar, moja las raíces con agua sola.
 plan-done-hint = Manda “hecho” cuando esté todo regado, o “hecho 1” si es una parte.
 plan-flush = Lavado{ $water ->
@@ -491,13 +517,26 @@ on-record = { $whose ->
 on-record-asleep = En reposo, no cuentan: { $plants }.
 on-record-volume = A estas macetas les van más o menos { $volume }.
 on-record-differ = No piden lo mismo, así que va la dosis más floja; “plan” da a cada una la suya.
+on-record-spoons = Dijiste que solo tienes cucharas: son demasiado gruesas para esto. Usa una jeringa pequeña de farmacia o una báscula de décimas de gramo; hasta entonces, mejor menos que más.
 on-record-plants = tus { $count } plantas
 on-record-deciding = { $plants } (decide la que menos aguanta: { $plant })
 ask-no-last = No hay una dosis de la que partir. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
+refuse-overtaken = Después calculé otra dosis, y solo sigo desde la última. Manda una línea entera, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 ask-follow-up = ¿Qué cambio? Manda, por ejemplo: que sean 3 litros; o: y para las masdevallias.
 nothing-asked = No te había preguntado nada. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
+help-lost = Eso no lo entendí: no cambié nada.
+tell-often = En cada riego, un cuarto de la dosis de la etiqueta y una vez al mes solo agua; o cada dos semanas la mitad. En invierno la mitad de eso, en reposo nada (práctica común, sin fuente).
+tell-sticky = Las gotas claras en varas y hojas jóvenes suelen ser solo savia. Hojas pegajosas con bultos marrones o blancos pueden ser cochinillas: límpialas y aparta la planta (práctica común, sin fuente).
+tell-air-roots = Las raíces fuera de la maceta son normales: déjalas. Plateadas o verdes y firmes están sanas; marrones y huecas, muertas (práctica común, sin fuente).
+tell-flowers-over = Las flores se marchitan tras semanas o meses: es normal. Sigue abonando igual. Si sufren también hojas o raíces, dímelo, por ejemplo: hojas amarillas en mi phal.
+tell-spike = En una Phalaenopsis corta por la base la vara marrón y seca; la verde puede quedarse, pues puede volver a florecer (práctica común, sin fuente).
+tell-missed = Saltarse un abono no hace daño: nunca lo compenses con más. Primero agua sola, luego sigue con la cantidad de siempre (práctica común, sin fuente).
+thanked = De nada. Que crezcan bien.
+help-of-plant = Conozco { $name }, pero no sé qué quieres. Envía una de estas líneas:
+help-of-plant-say = plan para { $name } | historial de { $name } | 2 l para { $name }
 help-group = Calculo el abono. Pregúntame con { "/dose" } y tu línea, o respondiéndome: 5 l 20-20-20 en polvo, phalaenopsis, un cuarto.
     Lo que apuntes aquí es del grupo: lo ven todos, y lo puedes deshacer tú, o quien administra. Tus plantas y abonos los llevo en privado.
+help-group-short = Calculo el abono. Pregunta en una línea: { "/dose" } 5 l 20-20-20 en polvo, phalaenopsis, un cuarto. { "/help" } enseña el resto.
 help-what = Calculo cuánto abono va en la regadera, según tu etiqueta, plantas, agua y época.
     Te planeo el día de riego: a quién le toca abono, agua sola, lavado o nada.
     Recuerdo lo que hiciste, te aviso, y ayudo si sufren raíces u hojas.
@@ -590,7 +629,7 @@ topic-pictures-say = mi año | sales de Ruby en una imagen | tarjeta de dosis
 topic-settings = Cómo hablo y mido:
 topic-settings-say = mi báscula marca 0,1 g | no tengo báscula, solo cucharaditas | medidas americanas | mi idioma es español | mis ajustes
 topic-group = Para quien administra un grupo:
-topic-group-say = nuestra agua del grifo tiene 18 dH | nuestro idioma es español | lavar el domingo a las 9 | no hables
+topic-group-say = nuestra agua del grifo tiene 18 dH | nuestro idioma es español | lavar el domingo a las 9 | no hables | silencio de 22 a 7 | olvida el grupo
 topic-data = Lo apuntado es tuyo:
 topic-data-say = exportar mis datos | importar copia.json | olvídame
 
@@ -669,6 +708,10 @@ refuse-remedy = Sin dosis para { $what }: ninguna etiqueta dice qué lleva, no h
 } un abono con sus números, como: 2 l 20-20-20 en polvo, un cuarto.
 pets-keep = El abono, las botellas de solución y la regadera llena, lejos de mascotas y niños, y nunca en una botella de beber; vacía los platos. No puedo decir de ningún abono que se pueda beber sin peligro.
 pets-call = Si ha bebido o comido: llama ya al veterinario o, si es un niño, a toxicología, con la etiqueta en la mano.
+argue-stays = Me quedo a propósito por debajo de la dosis completa: demasiado quema las raíces, poco solo frena el crecimiento (práctica común, sin fuente). Quien la quiera más fuerte lo dice en la línea, como: media dosis. De la etiqueta no paso nunca.
+refuse-pests = Sé de abono y de agua, no de lo que mata plagas u hongos, así que para eso no doy dosis. Sigue la etiqueta del producto, aleja a niños y mascotas, y pregunta en una asociación de orquídeas o un servicio agrario de tu zona.
+refuse-food = No para plantas que se comen, ni para sus vainas, hojas o flores: solo calculo para orquídeas de mirar. Con verduras y hierbas, sigue la etiqueta de un abono hecho para ellas.
+hurt-call = En el ojo o en la piel: enjuaga enseguida con mucha agua limpia. Si se tragó o se respiró, o si sigue picando: llama al médico o a toxicología, con la etiqueta en la mano.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Te digo cuánto abono va en la regadera y me acuerdo de tus plantas. Pregunta ya si quieres: 2 l 20-20-20 en polvo, phalaenopsis en corteza.
@@ -681,19 +724,39 @@ refuse-administrators-only = Eso solo lo cambia quien administra el grupo. Píde
 refuse-administrators-quiet = Solo quien administra el grupo me hace callar o volver a hablar: pídeselo.
 refuse-administrators-remove = Solo quien administra quita plantas o abonos del grupo: pídeselo.
 refuse-administrators-all = Eso solo lo hace quien administra el grupo, porque toca a todo el grupo: pídeselo, o dímelo en privado para ti.
+refuse-own-private = Eso es solo tuyo, y aquí leen todos: mándamelo en privado.
 ask-language = ¿Qué idioma? De momento hablo { $known }. Manda: nuestro idioma es español.
 refuse-language-unknown = No conozco ningún idioma llamado “{ $text }”. De momento hablo { $known }.
 refuse-language-not-yet = Aún no hablo { $language }: de momento solo { $known }. No he cambiado nada.
 language-set = Desde ahora respondo en { $language }.
 language-line = Idioma: { $language }.
 quiet-private = Eso es para grupos. Aquí solo respondo cuando escribes.
+kept-group = Guardo lo que se apuntó aquí: plantas, abonos, agua, ajustes, recordatorios y un diario en el que cada miembro es una marca, no un nombre.
+    De una pregunta guardo el texto hasta que está respondida, lo último que pidió cada uno para seguir desde ahí, y treinta días lo que enseña “Detalles”. Lo que no va dirigido a mí no lo guardo.
+    Quien administra recibe una copia con “exportar”, y lo borra todo con “olvida el grupo”.
+kept-own = Guardo lo que apuntaste: plantas, abonos, agua, ajustes, recordatorios y el diario. Además, lo último que pediste para seguir desde ahí, un texto hasta que está respondido, y detalles y más páginas treinta días.
+    “exportar” te da una copia, “olvídame” lo borra todo.
+kept-no-questions = No llevo lista de quién preguntó qué. Lo apuntado está en el diario: { "/diary" }.
+remove-me = Quien administra me quita como a cualquier miembro; entonces ya no mando nada. Lo apuntado se queda hasta que “olvida el grupo” lo borre: mándalo antes.
 quiet-on = Me callo: en este grupo solo respondo a un comando como /dose. “/dose vuelve a hablar” lo quita.
 quiet-off = Vuelvo a responder cuando me contestes o me menciones.
+quiet-night = Solo respondo a quien pregunta, de día y de noche. Para los recordatorios manda: silencio de 22 a 7. Con “no hables” respondo en un grupo solo a comandos.
+quiet-line = Callado: en este grupo solo respondo a un comando como { "/dose" }.
 post-only-text = Leo texto, ubicaciones y archivos que yo exporté. Escríbelo en una línea, como: 2 l 20-20-20 en polvo, phalaenopsis.
+post-added = Calculo el abono de las orquídeas. Pregunta así: { "/dose" } 5 l 20-20-20 en polvo, phalaenopsis, un cuarto. O responde a una respuesta mía{ $mentions ->
+    [yes] , o mencióname.
+   *[no] .
+}
+    Por lo demás no hablo, y no guardo nada que no vaya dirigido a mí.{ $known ->
+    [yes] { " " }Lo que este grupo apuntó antes sigue aquí.
+   *[no] {""}
+}
+    Para quien administra: { "/help" } grupo enseña cómo poner el agua del grifo, el idioma, los recordatorios y el silencio.
 post-too-long = Eso es más largo de lo que leo. Manda la pregunta en una línea.
 post-slow-down = De una en una, por favor: te respondo otra vez en { $seconds } segundos.
 post-stale-button = Esa pregunta ya pasó. Mándala otra vez si aún la quieres.
 post-not-yours = Eso lo elige quien preguntó.
+post-for-administrators = Eso solo lo elige quien administra el grupo.
 post-done-already = Ya está hecho.
 post-on-record = Ese mensaje ya está apuntado; editarlo no cambia nada. Si fue el último, manda { "/undo" } y luego la línea buena.
 post-interrupted = Algo se rompió por nuestra parte y no pude responder. No ha cambiado nada; mándalo otra vez.
@@ -706,11 +769,13 @@ post-save = Guardar estas plantas
 post-own-water = Preguntar con mi agua
 post-card-gone = Esa tarjeta es muy vieja. Manda la pregunta otra vez.
 post-card-no-plants = Esa tarjeta no nombra plantas. Dime las tuyas: añade 3 phalaenopsis en corteza.
+post-saved-already = Ya están en tu lista: mis plantas.
 post-card-ask = Escribe algo: 5 l 20-20-20 en polvo, phalaenopsis, un cuarto
 post-next = Más ({ $page }/{ $pages })
 menu-dose = Cuánto abono va en tu agua
 menu-plan = Qué toca hoy
 menu-plan-says = qué toca hoy
+menu-plan-for-says = plan para
 menu-plants = Plantas apuntadas
 menu-plants-says = mis plantas
 menu-shelf = Abonos apuntados
@@ -858,7 +923,7 @@ reminders-resumed = { $count ->
    *[other] { $count } recordatorios vuelven como antes.
 }
 reminders-not-paused = No había nada en pausa.
-reminder-quiet-so = Silencio de { $start } a { $end }: a esas horas no mando nada, salvo que tú pidieras esa hora.
+reminder-quiet-so = Silencio de { $start } a { $end }: a esas horas no llega ningún recordatorio, salvo que tú pidieras esa hora. A quien pregunta le respondo.
 reminder-quiet-none = Sin horas de silencio: los recordatorios llegan a cualquier hora.
 rhythm-choice-1 = cada semana
 rhythm-choice-2 = cada dos semanas
@@ -1135,6 +1200,7 @@ salts-flush = Un lavado: pasa { $first } de agua sola, espera { $rest } minutos 
     [yes] .
    *[no] ; más agua hace poco.
 }
+salts-flush-least = Es lo mínimo que baja las sales, según el diario. Con raíces dañadas o costra, pasa { $usual }: dos veces la maceta.
 salts-from = Calculado con { $entries ->
     [0] el diario vacío: es a ojo.
     [one] una nota del diario y agua de { $water } mS/cm.

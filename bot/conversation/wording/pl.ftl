@@ -232,7 +232,28 @@ plants-fewer = Ubyło: { $gone }{ $kind ->
    *[other] {" "}({ $kind })
 }, zostało { $left }.
 plants-lost = Skreślone z listy: { $plants }. Co było podane, zostaje w dzienniku.
+who-rests = W spoczynku { $when ->
+    [now] teraz
+    [winter] zimą
+    [spring] wiosną
+    [summer] latem
+    [autumn] jesienią
+   *[then] wtedy
+}: { $plants }. Tylko czysta woda, i mało.
+who-rests-none = Żadna z twoich roślin nie jest w spoczynku { $when ->
+    [now] teraz
+    [winter] zimą
+    [spring] wiosną
+    [summer] latem
+    [autumn] jesienią
+   *[then] wtedy
+}.
+who-flush = Czas na płukanie: { $plants }. „jak płukać” z nazwą powie, ile wody.
+who-flush-none = Dziś żadnej nie trzeba płukać.
+ask-add-listed = Czy mam to zapisać: { $plants }? Jeśli chodzi o dawkę, napisz, ile litrów.
+plants-not-added = Nic nie zapisano.
 plants-none = Nie ma jeszcze żadnych roślin. Napisz np.: dodaj 3 falenopsisy w korze, doniczki 12 cm, kuchnia.
+plants-none-group = Grupa nie ma zapisanych roślin. O własnych napisz mi prywatnie; rośliny grupy: { "/dose" } dodaj 3 falenopsisy w korze, doniczki 12 cm, szklarnia.
 plants-count = { $count } { $count ->
     [one] roślina
     [few] rośliny
@@ -245,6 +266,8 @@ plants-place = { $place ->
 ask-which-plant = Która z tych { $count }? Wyślij numer albo „wszystkie”.
 ask-which-plants = Które rośliny? Podaj nazwę, rodzaj albo miejsce, np.: przepłukane wszystkie falenopsisy.
 ask-no-plants-yet = Nie ma jeszcze żadnych roślin. Napisz np.: dodaj 3 falenopsisy w korze, doniczki 12 cm, kuchnia.
+ask-part-of = { $plants } to jeden wpis: nic nie zapisano. Bez liczby dotyczy to wszystkich; albo najpierw wydziel { $fewer }, na przykład: przenieś { $fewer } { $kind } na balkon.
+plants-split = Pozostałe { $left } { $kind } zostają bez zmian.
 ask-not-on-record = Nie mam tu „{ $meant }”{ $known ->
     [none] .
    *[other] . Mam: { $known }.
@@ -269,6 +292,7 @@ price = { $currency ->
 product-added = Na twojej półce: { $product }.
 product-no-rate = Nie znam dawki z etykiety: za pełną przyjmuję 200 mg/l N. Lepiej ją podaj, np.: etykieta 1 g na litr.
 product-use-it = Ma być domyślny? Napisz: od teraz { $name }.
+ask-which-feed = O którym nawozie to jest? Napisz po jednym, na przykład: { $name } kosztuje 12 € za 500 g.
 product-changed = Zmienione: { $product }.
 product-removed = Zdjęte z półki: { $name }.
 product-default = Od teraz domyślnie { $name }, chyba że podasz inny nawóz.
@@ -366,6 +390,7 @@ logged-clear = Czysta woda { $day }: { $plants }.
 logged-flush = Przepłukane { $day }: { $plants }.
 logged-reading = Odciek { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = { $plants }: spoczynek, następnym razem bez nawozu, sama czysta woda.
+ask-two-things = To dwie rzeczy naraz i nie wiem, które rośliny co dostały. Napisz je osobno, na przykład: nawiozłem falenopsisy.
 ask-runoff = Co pokazał miernik? Napisz np.: odciek z Ruby 1,6 mS.
 undone = Cofnięte: { $what }{ $plants ->
     [none] {""}
@@ -435,6 +460,7 @@ plan-can-assumed = Na konewkę { $volume }; { $who ->
     [administrator] podaj konewkę grupy, np.: nasza konewka ma 8 l.
    *[own] podaj swoją, np.: moja konewka ma 8 l.
 }
+plan-same-plants = te same rośliny
 plan-wet-first = Przed nawozem zmocz korzenie czystą wodą.
 plan-done-hint = Napisz „zrobione”, gdy wszystko podlane, albo „zrobione 1” za część.
 plan-flush = Przepłucz{ $water ->
@@ -506,13 +532,26 @@ on-record = { $whose ->
 on-record-asleep = Pominięte, w spoczynku: { $plants }.
 on-record-volume = Na te doniczki trzeba mniej więcej { $volume }.
 on-record-differ = Różnią się, więc biorę najsłabszą dawkę; „plan” da każdej własną.
+on-record-spoons = Masz tylko łyżki: są na to za grube. Weź małą strzykawkę z apteki albo wagę co dziesiątą grama; do tego czasu raczej mniej niż więcej.
 on-record-plants = twoje rośliny, razem { $count }
 on-record-deciding = { $plants } (najmniej znosi { $plant } i decyduje)
 ask-no-last = Nie ma dawki, od której można wyjść. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
+refuse-overtaken = Potem była jeszcze inna dawka, a wychodzę tylko od najnowszej. Napisz całą linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 ask-follow-up = Co zmienić? Napisz np.: zrób z tego 3 litry; albo: a dla paphiopedilum.
 nothing-asked = Nie było żadnego pytania. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
+help-lost = Tego nie rozumiem: nic nie zmieniono.
+tell-often = Przy każdym podlewaniu ćwierć dawki z etykiety, a raz w miesiącu sama woda; albo co dwa tygodnie połowa. Zimą połowa tego, w spoczynku nic (powszechna praktyka, bez źródła).
+tell-sticky = Przejrzyste krople na pędach i młodych liściach to często tylko sok. Lepkie liście z brązowymi albo białymi guzkami to mogą być tarczniki: zetrzyj je i odstaw roślinę (powszechna praktyka, bez źródła).
+tell-air-roots = Korzenie poza doniczką to nic złego: zostaw je. Srebrne albo zielone i jędrne są zdrowe, brązowe i puste martwe (powszechna praktyka, bez źródła).
+tell-flowers-over = Kwiaty więdną po tygodniach albo miesiącach: to normalne. Nawoź dalej jak dotąd. Jeśli cierpią też liście albo korzenie, napisz, na przykład: żółte liście u mojego falka.
+tell-spike = U falenopsisa brązowy, suchy pęd utnij przy nasadzie; zielony może zostać, bo może znów zakwitnąć (powszechna praktyka, bez źródła).
+tell-missed = Pominięte nawożenie nie szkodzi: nigdy nie nadrabiaj go większą dawką. Najpierw czysta woda, potem dalej zwykła ilość (powszechna praktyka, bez źródła).
+thanked = Proszę bardzo. Niech rosną.
+help-of-plant = Znam { $name }, ale nie wiem, czego chcesz. Napisz jedno z tych:
+help-of-plant-say = plan dla { $name } | historia { $name } | 2 l dla { $name }
 help-group = Liczę nawóz. Pytaj przez { "/dose" } i swoją linijkę albo w odpowiedzi na moją wiadomość: 5 l 20-20-20 proszek, falenopsisy, ćwierć dawki.
     Co tu zapiszesz, jest grupy: wszyscy to widzą, cofnąć możesz ty i administratorzy. Twoje rośliny i nawozy trzymam prywatnie.
+help-group-short = Liczę nawóz. Pytaj w jednej linijce: { "/dose" } 5 l 20-20-20 proszek, falenopsisy, ćwierć dawki. { "/help" } pokaże resztę.
 help-what = Liczę, ile nawozu dać do konewki: do twojej etykiety, roślin, wody i pory roku.
     Planuję dzień podlewania: kto dostaje nawóz, czystą wodę, płukanie albo nic.
     Pamiętam, co było robione, przypominam i pomagam, gdy cierpią korzenie lub liście.
@@ -546,7 +585,7 @@ help-next-today = Wszystko gotowe. „{ $example }” układa plan dnia.
 help-example-first = 5 l 20-20-20 proszek, falenopsisy w korze, ćwierć dawki
 help-example-group = 5 l 20-20-20 proszek, falenopsisy, ćwierć dawki
 help-example-plants = dodaj 3 falenopsisy w korze, doniczki 12 cm, kuchnia
-help-example-feeds = mój proszek to 20-20-20, etykieta 1 g na litr, nazwij go niebieska puszka
+help-example-feeds = mój proszek to 20-20-20, 1 g na litr, nazwij go niebieska puszka
 help-example-water = moja kranówka ma 14 dH
 help-example-plan = co dziś do zrobienia
 help-example-home = moje miasto to Gdynia
@@ -586,7 +625,7 @@ topic-dose-say = 5 l 20-20-20 proszek, falenopsisy w korze, ćwierć dawki | 3 l
 topic-plants = Zapisz rośliny i zmieniaj, co o nich wiadomo:
 topic-plants-say = dodaj 3 falenopsisy w korze, doniczki 12 cm, kuchnia | moje rośliny | przenieś Ruby na balkon | Ruby przesadzona do sfagnum | Ruby ma spoczynek
 topic-feeds = Twoje nawozy z etykietami i który pasuje:
-topic-feeds-say = mój proszek to 20-20-20, etykieta 1 g na litr, nazwij go niebieska puszka | moje nawozy | czego brakuje w niebieska puszka | jaki nawóz na kwitnienie
+topic-feeds-say = mój proszek to 20-20-20, 1 g na litr, nazwij go niebieska puszka | moje nawozy | czego brakuje w niebieska puszka | jaki nawóz na kwitnienie
 topic-water = Twoja woda, czy pasuje i jak ją poprawić:
 topic-water-say = moja kranówka ma 14 dH | czy moja woda jest dobra dla falenopsisów? | zmieszaj kranówkę i deszczówkę do 6 dH | czy potrzebuję cal mag?
 topic-plan = Dzień podlewania: kto dostaje nawóz, czystą wodę, płukanie albo nic, z jednej konewki:
@@ -608,7 +647,7 @@ topic-pictures-say = mój rok | sole Ruby na obrazku | karta dawki
 topic-settings = Jak mówię i czym mierzę:
 topic-settings-say = moja waga pokazuje 0,1 g | nie mam wagi, tylko łyżeczki | miary amerykańskie | mój język to polski | moje ustawienia
 topic-group = Dla administratorów grupy:
-topic-group-say = nasza kranówka ma 18 dH | nasz język to niemiecki | przypomnij nam płukać w niedzielę o 9 | bądź cicho
+topic-group-say = nasza kranówka ma 18 dH | nasz język to niemiecki | przypomnij nam płukać w niedzielę o 9 | bądź cicho | cisza od 22 do 7 | zapomnij grupę
 topic-data = Twoje zapiski są twoje:
 topic-data-say = wyeksportuj moje dane | importuj dane.json | zapomnij mnie
 
@@ -687,6 +726,10 @@ refuse-remedy = Nie podam dawki na „{ $what }”: bez etykiety nie wiadomo, co
 } nawóz z jego liczbami, np.: 2 l 20-20-20 proszek, ćwierć dawki.
 pets-keep = Nawóz, butelki z koncentratem i pełną konewkę trzymaj z dala od zwierząt i dzieci, nigdy w butelce po napoju; wylewaj wodę z podstawek. O żadnym nawozie nie powiem, że można go bezpiecznie wypić.
 pets-call = Jeśli ktoś to wypił lub zjadł: od razu dzwoń do weterynarza, przy dziecku do ośrodka toksykologicznego, z etykietą w ręku.
+argue-stays = Celowo zostaję poniżej pełnej dawki: za dużo pali korzenie, za mało tylko spowalnia wzrost (praktyka, bez źródła). Kto chce mocniej, pisze to w linijce, np.: pół dawki. Ponad etykietę nigdy nie wychodzę.
+refuse-pests = Znam nawóz i wodę, nie to, co zabija szkodniki lub pleśń, więc na to dawki nie podam. Trzymaj się etykiety środka, z dala od dzieci i zwierząt, i zapytaj miejscowe towarzystwo storczykowe albo ośrodek doradztwa.
+refuse-food = Nie do roślin, które się je, ani do ich strąków, liści czy kwiatów: liczę tylko dla storczyków do oglądania. Przy warzywach i ziołach trzymaj się etykiety nawozu do nich przeznaczonego.
+hurt-call = W oku lub na skórze: od razu płucz dużą ilością czystej wody. Po połknięciu lub wdychaniu, albo gdy dalej piecze: dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Liczę, ile nawozu dać do konewki, i pamiętam twoje rośliny. Zapytaj od razu: 2 l 20-20-20 proszek, falenopsisy w korze.
@@ -699,19 +742,39 @@ refuse-administrators-only = To zmieniają tylko administratorzy grupy. Poproś 
 refuse-administrators-quiet = Tylko administratorzy grupy mogą mnie uciszyć albo znów dopuścić do głosu: poproś któregoś.
 refuse-administrators-remove = Tylko administratorzy usuwają rośliny i nawozy grupy: poproś któregoś.
 refuse-administrators-all = To dotyczy całej grupy, więc robią to tylko administratorzy: poproś któregoś albo napisz mi prywatnie, dla siebie.
+refuse-own-private = To dotyczy tylko ciebie, a tu czytają wszyscy: napisz mi to prywatnie.
 ask-language = Jaki język? Na razie znam: { $known }. Napisz np.: nasz język to polski.
 refuse-language-unknown = Nie znam języka „{ $text }”. Na razie są: { $known }.
 refuse-language-not-yet = Tego języka jeszcze nie ma ({ $language }). Na razie są tylko: { $known }. Nic się nie zmieniło.
 language-set = Od teraz odpowiadam w tym języku: { $language }.
 language-line = Język: { $language }.
 quiet-private = To jest dla grup. Tutaj i tak odpowiadam tylko, gdy piszesz.
+kept-group = Przechowuję to, co tu zapisano: rośliny, nawozy, wodę, ustawienia, przypomnienia i dziennik, w którym członkowie stoją pod znakiem, nie z imienia.
+    Z pytania zostaje tekst, póki nie ma odpowiedzi, ostatnia prośba każdego do dopytywania, a przez trzydzieści dni to, co pokazują „Szczegóły”. Tego, co nie jest do mnie, nie przechowuję.
+    Administrator dostanie kopię przez „eksport”, a wszystko skasuje przez „zapomnij grupę”.
+kept-own = Przechowuję to, co zapisano u ciebie: rośliny, nawozy, wodę, ustawienia, przypomnienia i dziennik. Do tego twoją ostatnią prośbę do dopytywania, tekst, póki nie ma odpowiedzi, a szczegóły i dalsze strony przez trzydzieści dni.
+    „eksport” daje kopię, „zapomnij mnie” kasuje wszystko.
+kept-no-questions = Nie prowadzę listy, kto o co pytał. Co zapisano, stoi w dzienniku: { "/diary" }.
+remove-me = Administrator usuwa mnie jak każdego członka, potem już nic nie wysyłam. Zapiski zostają, póki nie skasuje ich „zapomnij grupę”: wyślij to najpierw.
 quiet-on = Cisza: w tej grupie odpowiadam tylko na komendy, np. /dose. Kończy ją „/dose możesz mówić”.
 quiet-off = Znów odpowiadam, gdy piszesz w odpowiedzi do mnie albo mnie oznaczysz.
+quiet-night = Odpowiadam tylko temu, kto pyta, w dzień i w nocy. Dla przypomnień napisz: cisza od 22 do 7. Po „bądź cicho” odpowiadam w grupie tylko na komendy.
+quiet-line = Cisza: w tej grupie odpowiadam tylko na komendy, np. { "/dose" }.
 post-only-text = Czytam tekst, lokalizacje i pliki z mojego eksportu. Napisz w jednej linijce, np.: 2 l 20-20-20 proszek, falenopsisy.
+post-added = Liczę nawóz dla storczyków. Pytaj tak: { "/dose" } 5 l 20-20-20 proszek, falenopsisy, ćwierć dawki. Albo odpowiedz na moją wiadomość{ $mentions ->
+    [yes] {" "}lub mnie oznacz.
+   *[no] .
+}
+    Poza tym milczę i nie przechowuję niczego, co nie jest do mnie.{ $known ->
+    [yes] { " " }Dawne zapiski tej grupy nadal tu są.
+   *[no] {""}
+}
+    Dla administratorów: { "/help" } grupa pokaże, jak ustawić kranówkę, język, przypomnienia i ciszę.
 post-too-long = Tak długich nie czytam. Napisz pytanie w jednej linijce.
 post-slow-down = Po kolei, proszę: odpowiem znowu za { $seconds } s.
 post-stale-button = To pytanie już nieaktualne. Wyślij je jeszcze raz, jeśli trzeba.
 post-not-yours = Wybiera ten, kto pytał.
+post-for-administrators = To wybierają tylko administratorzy grupy.
 post-done-already = Już zrobione.
 post-on-record = Ta wiadomość jest już zapisana, edycja nic nie zmieni. Jeśli była ostatnia, wyślij { "/undo" } i potem właściwą linijkę.
 post-interrupted = Coś się u nas zepsuło i nie ma odpowiedzi. Nic się nie zmieniło; wyślij, proszę, jeszcze raz.
@@ -724,11 +787,13 @@ post-save = Zapisz te rośliny
 post-own-water = Policz z moją wodą
 post-card-gone = Ta karta jest za stara. Zadaj pytanie jeszcze raz.
 post-card-no-plants = Na tej karcie nie ma roślin. Podaj swoje: dodaj 3 falenopsisy w korze.
+post-saved-already = Są już na twojej liście: moje rośliny.
 post-card-ask = Wpisz pytanie: 5 l 20-20-20 proszek, falenopsisy, ćwierć dawki
 post-next = Dalej ({ $page }/{ $pages })
 menu-dose = Ile nawozu na ile wody
 menu-plan = Co dziś do zrobienia
 menu-plan-says = co dziś do zrobienia
+menu-plan-for-says = plan na
 menu-plants = Zapisane rośliny
 menu-plants-says = moje rośliny
 menu-shelf = Zapisane nawozy
@@ -899,7 +964,7 @@ reminders-resumed = { $count ->
    *[other] { $count } przypomnień wraca jak dawniej.
 }
 reminders-not-paused = Nic nie było wstrzymane.
-reminder-quiet-so = Cisza od { $start } do { $end }: wtedy nic nie wysyłam, chyba że ta godzina jest od ciebie.
+reminder-quiet-so = Cisza od { $start } do { $end }: wtedy nie przypominam, chyba że ta godzina jest od ciebie. Kto pyta, dostanie odpowiedź.
 reminder-quiet-none = Bez godzin ciszy: przypominam o każdej porze.
 rhythm-choice-1 = co tydzień
 rhythm-choice-2 = co dwa tygodnie
@@ -1190,6 +1255,7 @@ salts-flush = Płukanie: przelej { $first } czystej wody, odczekaj { $rest } min
     [yes] .
    *[no] ; więcej wody niewiele da.
 }
+salts-flush-least = To najmniej, co według dziennika obniży sole. Przy chorych korzeniach albo nalocie przelej { $usual }: dwie objętości doniczki.
 salts-from = Policzone { $entries ->
     [0] bez wpisów w dzienniku: to zgadywanie.
     [one] z jednego wpisu w dzienniku, woda { $water } mS/cm.
