@@ -42,6 +42,7 @@ _ION_OF_ELEMENT = {
 }
 _PURE = Water()
 _THINNEST = 1e-3  # of a feed that is still looked at where the whole is too strong [1]
+_ALIKE_MS_CM = 1e-6  # no meter parts two readings so near; a water scaled to an EC is nearer to it
 _MICRO_SIGNS = str.maketrans({"μ": "µ"})  # the Greek letter stands for the sign
 
 
@@ -273,7 +274,7 @@ def product_g_l(feed: Feed, ec: EcRange, water: Water | float = _PURE) -> Range:
 def _solve(ec_of: Callable[[float], float], ec: float) -> float:
     """Product [g/L] that makes an EC; EC grows almost in proportion to it."""
     own = ec_of(0.0)
-    if ec <= own:
+    if ec <= own + _ALIKE_MS_CM:
         return 0.0
     grams = 1.0
     for _ in range(60):
