@@ -48,7 +48,7 @@ _ARROWS = ("->", "=>", "→")
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
-    "history", "plan", "reading", "exception", "which_feed", "two_things",
+    "history", "plan", "reading", "exception", "which_feed", "two_things", "all_or_some",
     "tell",
 })  # fmt: skip
 
@@ -76,7 +76,7 @@ def find(
     if slips:
         again = Facts(Words(folded, mended, lexicon, marks(mended, lexicon, names)), understand)
         meant = _wanted(again)
-        if meant is not None and (order is None or order.verb == meant.verb):
+        if meant is not None and (order is None or order.verb in ("all_or_some", meant.verb)):
             reading = _with_order(again, meant)
             return replace(reading, read_as=(*slips, *reading.read_as))
     return _dose(facts) if order is None else _with_order(facts, order)
@@ -87,6 +87,8 @@ def _wanted(facts: Facts) -> Order | None:
     order = next((order for form in _FORMS if (order := form(facts)) is not None), None)
     if order is not None and order.verb in _OF_ALL and order.target.everything:
         order = _with_exception(facts, order)
+        if _all_and_some(facts, order):
+            order = Order("all_or_some", target=replace(order.target, everything=False))
     if facts.has("everyones"):
         bare = Order("plants" if facts.alone else "dose", target=facts.target)
         order = replace(order or bare, own=True)
@@ -102,11 +104,33 @@ def _with_exception(facts: Facts, order: Order) -> Order:
     return replace(order, verb="exception", text=behind[0].text) if behind else order
 
 
+def _all_and_some(facts: Facts, order: Order) -> bool:
+    """Whether all are meant and then some by name: 'fed all besides Ruby' in words not known."""
+    cue = facts.first("everything")
+    if cue is None or order.also or order.target.excepts or order.verb not in _OF_ALL:
+        return False
+    standing = {i for _, run in facts.place_runs for i in run}
+    names = [m.at for m in facts.found if m.type == "PLANT" and m.at >= cue.end]
+    kinds = [i for i, _ in facts.genus_places if i >= cue.end]
+    behind = min((i for i in (*names, *kinds) if i not in standing), default=None)
+    if behind is None:
+        return False
+    between = range(cue.end, behind)
+    if any(facts.is_and(i) for i in between):
+        return False
+    known = facts.held | standing
+    strange = any(
+        not facts.words.type_at(i) and i not in known and facts.raws[i].kind == "word"
+        for i in between
+    )
+    return strange or behind in names
+
+
 def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]:
     """The words with slips for words of the records put right, and what was read as what.
 
-    Where it is clear what is wanted, only places and days are put right: a further word may be
-    a plant's own.
+    Where it is clear what is wanted, only places, days and 'except' are put right: a further word
+    may be a plant's own.
     """
     lexicon = facts.words.lexicon
     kept = facts.named | facts.new_name[1]
@@ -120,7 +144,10 @@ def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]
         if word is not None and only_where_and_when:
             node = lexicon.orders.next.get(word)
             entry = node.entry if node is not None else None
-            word = word if entry is not None and entry.type in ("PLACE", "WHEN") else None
+            narrows = entry is not None and (
+                entry.type in ("PLACE", "WHEN") or entry.value == "except"
+            )
+            word = word if narrows else None
         if word is None and index not in kept and paced:
             word = rhythm_slip(raw, lexicon)
         if word is not None and len(slips) < _MOST_SLIPS:

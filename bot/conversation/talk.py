@@ -107,6 +107,7 @@ HANDLERS: dict[str, Handler] = {
     "clear": diary.given,
     "flush": diary.given,
     "two_things": diary.two_things,
+    "all_or_some": diary.all_or_some,
     "exception": plants.exception,
     "reading": diary.reading,
     "undo": diary.undo,

@@ -131,7 +131,7 @@ _STUCK = {
 _DEAD = {
     "inbox": "updates failed for the last time and were given up; the log has the faults",
     "outbox": "letters can never be sent; they go by themselves after two days",
-    "ping": "pings could not be sent and were given up",
+    "ping": "pings could not be sent and were given up, mostly as their chats were blocked",
 }
 _SAID: dict[str, str] = {
     "damaged": "the file is damaged ({detail}): stop the bot, and go back to a backup",
@@ -143,6 +143,11 @@ _SAID: dict[str, str] = {
     "points-nowhere": "{table}: {rows} rows point to a row that is missing ({detail})",
     "no-utterance": "{table}: {rows} entries belong to an utterance that is missing",
     "date-behind-log": "{table}: {rows} rows have a date that is behind the log ({detail})",
+    "date-ahead-of-log": "{table}: {rows} rows have a date that no entry of the log has "
+    "({detail}); they may be of a file that was taken in without its log",
+    "takes-back-wrongly": "{table}: {rows} entries take back none that came before them",
+    "no-entry": "{table}: {rows} rows were added by no entry of the log; they may be of a file "
+    "that was taken in without its log",
     "no-such-state": "{table}: {rows} rows are in a state that does not exist",
     "no-moment": "{table}: {rows} rows come and have no moment, or have ended and still have one",
     "other-channel": "{table}: {rows} rows are of another channel than their owner",

@@ -32,7 +32,7 @@ from .copying import counted_keys, dialect_of, last_given
 from .database import _connecting, _told_in_our_words
 from .engines import file_of, is_sqlite, make_onlooker, parse
 from .errors import DatabaseUnreachable, ForeignDatabase
-from .kinds import LAST_DONE, PingState, ReminderState
+from .kinds import LAST_DONE, EventKind, PingState, ReminderState
 from .models import Base, Chat, Event, Inbox, Outbox, Owner, Ping, Plant, Reminder
 
 #: An update that waits longer than all its tries take [ms] (ours).
@@ -206,25 +206,42 @@ def _found(constraint: ForeignKeyConstraint, other: Table) -> Any:
 
 
 def _log() -> Iterator[tuple[Finding, Select[Any]]]:
-    """An utterance is named after its first entry; a plant's dates follow its entries."""
+    """An utterance is named after its first entry; a plant's dates follow its entries.
+
+    What takes back comes after what it takes back. That every plant was added by an entry, and
+    that each date has one, holds of all but a file without its log that somebody took in.
+    """
     event, plant = _table(Event), _table(Plant)
     first, reversal = event.alias(), event.alias()
-    named = exists().where(first.c.owner_id == event.c.owner_id, first.c.id == event.c.batch)
+    named = exists().where(
+        first.c.owner_id == event.c.owner_id,
+        first.c.id == event.c.batch,
+        first.c.batch == first.c.id,
+        first.c.id <= event.c.id,
+    )
     yield Finding("no-utterance", "event"), _count(event).where(~named)
     undone = exists().where(
         reversal.c.owner_id == event.c.owner_id, reversal.c.reverses == event.c.id
     )
+    earlier = exists().where(
+        first.c.owner_id == event.c.owner_id,
+        first.c.id == event.c.reverses,
+        first.c.id < event.c.id,
+        first.c.reverses.is_(None),
+    )
+    back = _count(event).where(event.c.reverses.is_not(None), ~earlier)
+    yield Finding("takes-back-wrongly", "event"), back
+    theirs = (event.c.owner_id == plant.c.owner_id, event.c.plant_id == plant.c.id)
+    added = exists().where(*theirs, event.c.kind == EventKind.ADDED)
+    yield Finding("no-entry", "plant", harmless=True), _count(plant).where(~added)
     for kind, name in LAST_DONE.items():
         column = plant.c[name]
-        later = exists().where(
-            event.c.owner_id == plant.c.owner_id,
-            event.c.plant_id == plant.c.id,
-            event.c.kind == kind,
-            event.c.reverses.is_(None),
-            or_(column.is_(None), event.c.happened_on > column),
-            ~undone,
-        )
+        counts = (*theirs, event.c.kind == kind, event.c.reverses.is_(None), ~undone)
+        later = exists().where(*counts, or_(column.is_(None), event.c.happened_on > column))
         yield Finding("date-behind-log", "plant", detail=name), _count(plant).where(later)
+        as_late = exists().where(*counts, event.c.happened_on >= column)
+        ahead = _count(plant).where(column.is_not(None), ~as_late)
+        yield Finding("date-ahead-of-log", "plant", detail=name, harmless=True), ahead
 
 
 def _post(now_ms: int) -> Iterator[tuple[Finding, Select[Any]]]:
@@ -286,7 +303,9 @@ def _pings(now_ms: int) -> Iterator[tuple[Finding, Select[Any]]]:
         Finding("stuck", "ping"),
         _count(ping).where(ping.c.state == PingState.OPEN, ping.c.due_ms < before),
     )
-    yield Finding("dead", "ping"), _count(ping).where(ping.c.state == PingState.FAILED)
+    # Mostly to chats that have blocked us: whatever else it was, its letter is dead as well.
+    failed = _count(ping).where(ping.c.state == PingState.FAILED)
+    yield Finding("dead", "ping", harmless=True), failed
 
 
 def _count(table: Table) -> Select[Any]:

@@ -69,6 +69,60 @@ async def test_a_place_that_nobody_knows_is_asked_about_and_nothing_is_logged(
     assert "fed" not in await log_of(owner, "Lady")
 
 
+@pytest.mark.parametrize(
+    ("line", "read_as"),
+    [
+        ("fed all exept Lady", "except"),
+        ("fed evrything exept Lady", "except"),
+        ("habe alle gedüngt, auser Lady", "außer"),
+        ("aboné todas exepto Lady", "excepto"),
+        ("nawiozłam wszystkie oprucz Lady", "oprócz"),
+    ],
+)
+async def test_a_slip_in_the_word_that_excepts_does_not_turn_it_round(
+    owner: Grower, line: str, read_as: str
+) -> None:
+    answer = await owner.says(line)
+    assert "Vanda" in answer.reply
+    assert "Lady" not in answer.reply
+    assert read_as in [r.meaning for r in answer.read_as]
+
+
+@pytest.mark.parametrize("word", ["bar", "minus", "excluding", "aside from"])
+async def test_further_words_except(owner: Grower, word: str) -> None:
+    answer = await owner.says(f"flushed all {word} the vandas")
+    assert answer.reply.startswith("Flushed today: ")
+    assert "Lady" in answer.reply
+    assert "Vanda" not in answer.reply
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "fed all besides Lady", "fed all apart form Lady", "fed everything wthout Lady",
+        "fed all xyz the vandas", "flushed all, Lady half",
+    ],
+)  # fmt: skip
+async def test_all_and_some_of_them_in_words_not_known_is_asked_about(
+    owner: Grower, line: str
+) -> None:
+    answer = await owner.says(line)
+    assert answer.kind == "ask"
+    assert "All but " in answer.reply
+    assert "fed" not in await log_of(owner, "Lady")
+
+
+@pytest.mark.parametrize(
+    ("line", "count"),
+    [("fed all my vandas", 1), ("fed all the lovely vandas and Lady", 2), ("fed all", 5)],
+)
+async def test_all_of_a_kind_is_no_riddle(owner: Grower, line: str, count: int) -> None:
+    answer = await owner.says(line)
+    assert answer.reply.startswith("Fed today: ")
+    named = ("Vanda", "Lady", "Max", "Dendrobium", "Masdevallia")
+    assert sum(name in answer.reply for name in named) == count
+
+
 async def test_somebody_unknown_who_is_excepted_stops_the_log(owner: Grower) -> None:
     answer = await owner.says("fed all except Lidy")
     assert answer.kind == "ask"

@@ -46,6 +46,11 @@ async def two_things(turn: Turn) -> out.Answer:
     return turn.ask("ask-two-things")
 
 
+async def all_or_some(turn: Turn) -> out.Answer:
+    """All are meant and then some by name, and it is not clear whether but these or only these."""
+    return turn.ask("ask-all-or-some", names=plants_said(turn.order.target, turn.words))
+
+
 async def _several(turn: Turn) -> out.Answer:
     """Several things that were given, one batch: what is said last holds for the plants it names.
 
