@@ -120,6 +120,78 @@ def test_a_fed_plant_is_told_what_makes_it_weaker(
     assert [(r.code, r.factor) for r in advice.reasons] == expected
 
 
+@pytest.mark.parametrize(
+    ("state", "expected"),
+    [
+        # three weeks without feed after repotting, clear water after four: common practice
+        (PlantState(genus=PHAL, days_since_repot=20), ("clear", "repotted")),
+        (PlantState(genus=PHAL, days_since_repot=21), ("feed", "season.summer")),
+        (PlantState(genus=PHAL, days_since_fed=9, days_since_clear=27), ("feed", "season.summer")),
+        (PlantState(genus=PHAL, days_since_fed=9, days_since_clear=28), ("flush", "flush.due")),
+        # new roots of which it was not said since when are those of now
+        (PlantState(genus=PHAL, days_since_repot=0, growth="new_roots"),
+         ("feed", "growth.new_roots")),
+        # over its ceiling of salts, by the log of the pot (pot_salts.py); a mount has no pot
+        (PlantState(genus=PHAL, too_salty=True), ("flush", "flush.salts")),
+        (PlantState(genus=PHAL, too_salty=True, medium="mounted"), ("feed", "season.summer")),
+        # a rescue's pause (rescue.toml), until its last day
+        (PlantState(genus=PHAL, pause_days=1), ("clear", "rescue")),
+        (PlantState(genus=PHAL, pause_days=0), ("feed", "season.summer")),
+        # what washes salts out goes before a pause; a pause before the types that rest
+        (PlantState(genus=PHAL, too_salty=True, pause_days=9), ("flush", "flush.salts")),
+        (PlantState(genus=PHAL, types_rest=True, pause_days=9), ("clear", "rescue")),
+        (PlantState(genus=PHAL, types_rest=True, growth="flowering"),
+         ("feed", "growth.flowering")),
+        (PlantState(genus=PHAL, types_rest=True, growth="slow"), ("clear", "types-rest")),
+    ],
+)  # fmt: skip
+def test_days_salts_and_rescues_decide_at_their_limits(
+    state: PlantState, expected: tuple[str, str]
+) -> None:
+    assert due(state) == expected
+
+
+def test_a_pause_tells_its_weeks() -> None:
+    state = PlantState(genus=PHAL, pause_days=15)
+    [reason] = advise(state, month=6, season="summer", south=False).reasons
+    assert (reason.code, reason.factor, reason.weeks) == ("rescue", 0.0, 2)
+    assert reason.source == "rescue.toml"
+
+
+def test_the_first_feed_after_a_rescue_is_weaker_and_says_so_first() -> None:
+    state = PlantState(genus=PHAL, growth="slow", medium="sphagnum", resume_share=0.4)
+    advice = advise(state, month=1, season="winter", south=False)
+    assert [(r.code, r.factor) for r in advice.reasons] == [
+        ("growth.slow", None),
+        ("rescue.resume", 0.4),
+        ("season.winter", 0.5),
+        ("medium.sphagnum", 0.75),
+    ]
+    assert advice.chain[-1].source == "rescue.toml"
+    usual = advise(replace(state, resume_share=1.0), month=1, season="winter", south=False)
+    assert prod(s.factor for s in advice.chain) == pytest.approx(
+        0.4 * prod(s.factor for s in usual.chain)
+    )
+    assert "rescue.resume" not in [r.code for r in usual.reasons]
+
+
+@pytest.mark.parametrize(
+    ("strength", "regime", "rule", "factor"),
+    [
+        (None, None, "strength.default", 0.25),
+        (None, "monthly", "strength.monthly", 0.5),
+        (0.75, "monthly", "strength.asked", 0.75),
+    ],
+)
+def test_a_fed_plant_gets_the_strength_of_its_rhythm_or_what_was_asked(
+    strength: float | None, regime: str | None, rule: str, factor: float
+) -> None:
+    state = PlantState(genus=PHAL)
+    advice = advise(state, month=6, season="summer", south=False, strength=strength, regime=regime)
+    assert [(s.rule, s.factor) for s in advice.chain] == [(rule, factor)]
+    assert all(r.source for r in advice.reasons)
+
+
 def test_a_rest_names_the_source_of_the_almanac() -> None:
     advice = advise(PlantState(genus=NOBILE), month=6, season="winter", south=True)
     assert advice.reasons[0].source == NOBILE.rest_source != ""

@@ -88,15 +88,16 @@ def under_caps(
     return float(result.fun)
 
 
+@pytest.mark.parametrize("count", [2, 3])
 @pytest.mark.parametrize("block", range(3))
-def test_under_two_caps_the_mix_is_as_near_as_scipy_s(block: int) -> None:
+def test_under_caps_the_mix_is_as_near_as_scipy_s(block: int, count: int) -> None:
     held = 0
     for seed in range(50 * block, 50 * (block + 1)):
         rng = np.random.default_rng(seed)
         matrix = rng.random((12, 6)) * (rng.random((12, 6)) < 0.6)
         wanted = 3 * rng.random(12)
         free, _ = nnls(matrix, wanted)
-        rows = [rng.random(6) * (rng.random(6) < 0.7) for _ in range(2)]
+        rows = [rng.random(6) * (rng.random(6) < 0.7) for _ in range(count)]
         caps = [(row, max(1e-3, float(row @ free) * rng.uniform(0.2, 1.2))) for row in rows]
         ours = np.array(
             least_squares(matrix.T.tolist(), wanted.tolist(), [(r.tolist(), m) for r, m in caps])
@@ -317,3 +318,39 @@ def test_a_strength_that_is_no_feed_is_refused(n_mg_l: float) -> None:
 def test_a_target_that_is_none_is_refused(mg_l: dict[str, float]) -> None:
     with pytest.raises(ValueError, match=r"target|known here"):
         Goal(mg_l)
+
+
+# ---------------------------------------------------------------------------------- at the ends
+
+
+def test_the_strongest_target_and_six_products_are_taken() -> None:
+    assert goal("growth", 1000.0).mg_l["N"] == 1000.0
+    six = [*SHELF, SILICATE]
+    assert set(blend(six, goal("growth", 60)).g_l) <= {product.key for product in six}
+
+
+def test_a_nutrient_without_a_weight_counts_once() -> None:
+    found = blend([MKP], Goal({"P": 20.0, "N": 50.0, "Ca": 10.0}, {"Ca": 0.2}))
+    assert {miss.nutrient: miss.weight for miss in found.misses} == {"P": 1.0, "N": 1.0, "Ca": 0.2}
+    # none of the nitrogen is there, and a fifth of a calcium that counts a fifth
+    counts = {miss.nutrient: miss.counts for miss in found.misses}
+    assert (counts["N"], counts["Ca"]) == (pytest.approx(1.0), pytest.approx(0.2))
+    assert [miss.nutrient for miss in found.misses] == ["N", "Ca", "P"]
+
+
+def test_what_counts_more_than_once_is_missed_by_its_share_all_the_same() -> None:
+    [miss] = blend([MKP], Goal({"P": 20.0}, {"P": 3.0}), water_mg_l={"P": 30.0}).misses
+    assert (miss.relative, miss.counts) == (pytest.approx(0.5), pytest.approx(0.5))
+
+
+@pytest.mark.parametrize("amount", [float("inf"), float("nan"), -1.0])
+def test_water_without_end_is_refused(amount: float) -> None:
+    with pytest.raises(ValueError, match="Water cannot hold"):
+        blend(SHELF, goal("growth", 100), water_mg_l={"Ca": amount})
+
+
+def test_water_at_a_toxic_limit_leaves_no_room_for_more() -> None:
+    full = {symbol: limit.value for symbol, limit in toxic_limits().items()}
+    found = blend(SHELF, goal("growth", 100), water_mg_l=full)
+    assert "20-20-20" not in found.g_l
+    assert {s: found.listed_mg_l[s] for s in full} == pytest.approx(full)

@@ -6,6 +6,7 @@ from itertools import product
 
 import pytest
 
+from bot.almanac.reference import caution_severities
 from bot.dosing.cautions import Caution, cautions
 
 PLAIN: dict[str, object] = {
@@ -56,6 +57,8 @@ def codes(**said: object) -> list[str]:
         ({"water_kind": "rain"}, "no-calcium-in-water"),
         ({"water_kind": "reverse_osmosis"}, "no-calcium-in-water"),
         ({"water_kind": "distilled", "has_calcium": True}, "no-calcium-in-water"),
+        ({"water_kind": "distilled", "has_magnesium": True}, "no-calcium-in-water"),
+        ({"hardness_mg_l_caco3": 250.1}, "hard-water"),
         ({"has_calcium": True}, "calcium-apart"),
         ({"form": "liquid"}, "no-splash"),
     ],
@@ -73,6 +76,9 @@ def test_a_fact_brings_its_caution(said: dict[str, object], code: str) -> None:
         ({"water_kind": "rain", "has_calcium": True, "has_magnesium": True}, "no-calcium-in-water"),
         ({"regime": "fortnightly"}, "clear-water-monthly"),
         ({"regime": "monthly"}, "clear-water-monthly"),
+        ({"hardness_mg_l_caco3": 0.0}, "hard-water"),
+        ({"growth": "seedling"}, "slow-growth"),
+        ({"feeding_class": "hungry"}, "sensitive-roots"),
         ({"form": "liquid"}, "no-dust"),
     ],
 )
@@ -111,3 +117,14 @@ def test_house_rules_are_always_within_reach_and_none_stands_twice() -> None:
 
 def test_softened_water_is_the_first_of_all() -> None:
     assert codes(water_kind="softened", plant_known=False, spoons=True)[0] == "softened-water"
+
+
+def test_a_caution_has_the_severity_of_the_almanac() -> None:
+    for case in CASES:
+        known = {code: entry.severity for code, entry in caution_severities().items()}
+        assert all(caution.severity == known[caution.code] for caution in found(**case)), case
+
+
+def test_where_nothing_speaks_only_what_holds_for_all_is_told() -> None:
+    assert set(codes(regime="monthly")) == ALWAYS | {"no-dust"}
+    assert set(codes(regime="monthly", form=None)) == ALWAYS | {"no-splash"}

@@ -18,10 +18,12 @@ from bot.dosing.comparing import (
     Compared,
     Comparison,
     Offer,
+    at_nitrogen,
     bark_forms,
     compare,
     least_salty,
     nutrients_per_money,
+    salt_index_per_n,
     salt_ranks,
 )
 from bot.dosing.salt_index import index_from_label, minimum
@@ -287,6 +289,136 @@ def test_impossible_offers_are_refused(changes: dict[str, Any], sentence: str) -
         replace(POWDER, **changes)
 
 
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"density_kg_l": 0.1},
+        {"density_kg_l": 3.0},
+        {"label": Candidate("it", (100, 0, 0))},
+        {"salts": {"urea": 100.0}},
+        {"salts": {"urea": 0.0}},
+    ],
+)
+def test_the_ends_of_what_an_offer_can_be_are_taken(changes: dict[str, Any]) -> None:
+    made = replace(POWDER, **changes)
+    assert {name: getattr(made, name) for name in changes} == changes
+
+
+@pytest.mark.parametrize("density_kg_l", [0.099, 3.01])
+def test_a_density_beyond_what_feeds_have_is_refused(density_kg_l: float) -> None:
+    with pytest.raises(ValueError, match=r"0\.1 to 3 can be"):
+        replace(LIQUID, density_kg_l=density_kg_l)
+
+
+def test_a_label_by_volume_may_show_more_than_a_hundred() -> None:
+    # g in 100 ml of a liquid of up to 3 kg/l
+    dense = offer("dense", (130, 0, 0), form="liquid", percent_of="w/v", pack_unit="ml")
+    assert dense.label.analysis[0] == 130
+    with pytest.raises(ValueError, match="0 to 300 % can be"):
+        offer("dense", (301, 0, 0), form="liquid", percent_of="w/v", pack_unit="ml")
+    with pytest.raises(ValueError, match="0 to 100 % can be"):
+        offer("dense", (101, 0, 0), form="liquid", pack_unit="ml")
+
+
+# ------------------------------------------------------------------------------ one feed alone
+
+
+def test_one_feed_at_a_nitrogen_is_as_in_a_comparison() -> None:
+    alone = at_nitrogen(LIQUID, n_mg_l=100)
+    assert alone == feed("liquid", compare([LIQUID, POWDER], n_mg_l=100))
+    assert alone.per_money_g == nutrients_per_money(LIQUID)
+    assert alone.per_money_g is not None
+    assert alone.per_money_g["N"] == pytest.approx(8.4)  # 1.2 kg of 7 % for 10
+    assert alone.feed_l_per_pack == pytest.approx(840)  # 84 g N at 100 mg/l
+    assert "currency" not in alone.missing
+    assert at_nitrogen(LIQUID, n_mg_l=1000).product_g == pytest.approx(1428.57, abs=0.01)
+
+
+def test_a_comparison_tells_its_nitrogen_and_the_money_of_its_prices() -> None:
+    found = compare([replace(POWDER, currency="EUR"), replace(LIQUID, currency="USD")], n_mg_l=75)
+    assert found.n_mg_l == 75
+    assert found.currencies == ("EUR", "USD")
+    assert compare([POWDER, LIQUID], n_mg_l=75).currencies == ()
+    # a powder has no millilitres, even where its density is told
+    dense = replace(POWDER, density_kg_l=0.9)
+    assert feed("powder", compare([dense, LIQUID], n_mg_l=75)).product_ml is None
+
+
+def test_elements_below_a_per_cent_count_and_those_of_0_are_left_out() -> None:
+    label = Candidate("it", (10, 0, 5), {"Fe": 0.5, "Ca": 0.0}, "powder", trace_elements=True)
+    found = at_nitrogen(Offer(label, price=10, pack=1000), n_mg_l=100)
+    assert found.elements_mg_l is not None
+    assert found.per_money_g is not None
+    assert set(found.elements_mg_l) == set(found.per_money_g) == {"N", "K", "Fe"}
+    assert found.elements_mg_l["Fe"] == pytest.approx(5.0)
+    assert found.lacking.unknown_micro
+    assert found.lacking.micro == ()
+
+
+@pytest.mark.parametrize(
+    ("changes", "sentence"),
+    [
+        ({"price": float("inf")}, "price of powder"),
+        ({"pack": float("nan")}, "pack size of powder"),
+        ({"salts": {"urea": 100.5}}, "cannot be 100.5 % urea"),
+        ({"salts": {"urea": -1}}, "cannot be -1 % urea"),
+        ({"label": Candidate("powder", (20, 0, 0), {"Ca": -1})}, "cannot hold -1 %"),
+    ],
+)
+def test_offers_just_beyond_the_ends_are_refused(changes: dict[str, Any], sentence: str) -> None:
+    with pytest.raises(ValueError, match=sentence):
+        replace(POWDER, **changes)
+
+
+def test_a_feed_with_a_trace_of_nitrogen_can_be_compared_by_it() -> None:
+    weak = at_nitrogen(offer("weak", (0.5, 0, 0), price=1, pack=1000), n_mg_l=10)
+    assert weak.product_g == pytest.approx(200)  # 1 g N of 0.5 %
+    assert "nitrogen" not in weak.missing
+    assert "nitrogen_forms" in weak.missing
+    none = at_nitrogen(offer("none", (0, 5, 5), price=1, pack=1000), n_mg_l=10)
+    assert "nitrogen" in none.missing
+    assert "nitrogen_forms" not in none.missing
+    assert (none.product_g, none.elements_mg_l, none.feed_l_per_pack) == (None, None, None)
+
+
+@pytest.mark.parametrize(("percent", "known"), [(98.0, True), (102.0, True), (97.9, False)])
+def test_salts_that_add_to_a_hundred_within_two_are_all_known(percent: float, known: bool) -> None:
+    salts = {"urea": percent - 10, "water": 10.0}
+    it = offer("it", (40, 0, 0), salts=salts)
+    assert ("salts" not in at_nitrogen(it, n_mg_l=100).missing) is known
+    assert at_nitrogen(it, n_mg_l=100).salts_estimated is not known
+
+
+def test_the_salt_index_for_nitrogen_is_that_of_the_weight() -> None:
+    # half ammonium nitrate, half water: half its index for half its nitrogen; 21 g in 100 ml of
+    # 1.2 kg/l are 17.5 %
+    entry = salt_indices()["ammonium_nitrate"]
+    parts = {"ammonium_nitrate": 50.0, "water": 50.0}
+    by_weight = offer("thin", (17.5, 0, 0), form="liquid", salts=parts)
+    by_volume = replace(
+        by_weight, label=Candidate("thin", (21, 0, 0), form="liquid"), percent_of="w/v",
+        density_kg_l=1.2,
+    )  # fmt: skip
+    expected = pytest.approx((entry.low / 35, entry.high / 35))
+    assert salt_index_per_n(by_weight) == expected
+    assert salt_index_per_n(by_volume) == expected
+    assert salt_index_per_n(offer("none", (0, 5, 5), salts={"urea": 100.0})) is None
+    assert salt_index_per_n(offer("weak", (0.5, 1, 1))) is not None  # by its label alone
+    assert salt_index_per_n(offer("weak", (0.5, 0, 0), salts=parts)) == pytest.approx(
+        (entry.low / 1, entry.high / 1)
+    )
+
+
+def test_the_least_salty_is_named_only_beyond_doubt() -> None:
+    low, high = salt("urea", 46.65), salt("sodium_nitrate", 16.5)
+    feeds = compare([high, low], n_mg_l=100).feeds
+    assert least_salty(feeds) == "urea"
+    assert least_salty(feeds[:1]) is None
+    assert least_salty([]) is None
+    alike = compare([low, offer("twin", (46.65, 0, 0), salts={"urea": 100.0})], n_mg_l=100)
+    assert least_salty(alike.feeds) is None
+
+
 # ------------------------------------------------------------------------------------- laws
 
 percents = st.floats(0.5, 30)
@@ -353,6 +485,15 @@ ONE_SALT = {
     ),
     "calcium_nitrate": Candidate("calcium", (15.56, 0, 0), extras={"Ca": 18.54}),
     "monopotassium_phosphate": Candidate("mkp", (0, 52.15, 34.61)),
+    "sodium_nitrate": Candidate(
+        "chile", (16.48, 0, 0), {"Na": 27.05, "Cl": 0.0}, n_nitrate=16.48, n_ammonium=0, n_urea=0
+    ),
+    "magnesium_sulphate": Candidate("bitter", (0, 0, 0), {"Mg": 9.86, "S": 13.01}),
+    "potassium_chloride": Candidate("muriate", (0, 0, 63.18), {"Cl": 47.55}),
+    "potassium_sulphate": Candidate("sulphate", (0, 0, 54.05), {"S": 18.4, "Cl": 0.0}),
+    "ammonium_sulphate": Candidate(
+        "ammonia", (21.2, 0, 0), {"S": 24.26}, n_nitrate=0, n_ammonium=21.2, n_urea=0
+    ),
 }  # fmt: skip
 
 
@@ -368,6 +509,65 @@ def test_a_label_that_only_one_salt_makes_has_the_index_of_that_salt(name: str) 
     assert high == pytest.approx(entry.high, abs=3)
     assert low <= entry.low * 1.001
     assert high >= entry.high * 0.999
+
+
+UNTOLD = Candidate("it", (20, 0, 0))
+
+
+@pytest.mark.parametrize(
+    ("forms", "used"),
+    [
+        ({"n_nitrate": 0.0, "n_ammonium": 0.0, "n_urea": 20.0}, True),
+        ({"n_nitrate": 0.0, "n_ammonium": 0.0, "n_urea": 19.6}, True),  # as labels round
+        ({"n_nitrate": 0.0, "n_ammonium": 0.0, "n_urea": 19.4}, False),  # not all of it
+        ({"n_nitrate": 0.0, "n_ammonium": 0.0, "n_urea": 20.6}, False),
+        ({"n_nitrate": 0.0, "n_ammonium": 0.0}, False),
+        ({"n_urea": 20.0}, False),
+    ],
+)
+def test_forms_of_nitrogen_count_where_they_add_to_it(forms: dict[str, float], used: bool) -> None:
+    # urea alone is at most 33; ammonium nitrate, or a chloride with it, over 60
+    found, untold = index_from_label(replace(UNTOLD, **forms)), index_from_label(UNTOLD)
+    assert found is not None
+    assert untold is not None
+    assert untold[1] > 60
+    assert (found[1] < 36) if used else (found == untold)
+
+
+@pytest.mark.parametrize(
+    ("analysis", "extras"),
+    [
+        ((0, 0, 0), {"S": 13.0}),  # sulphate without anything it could be with
+        ((0, 0, 63.18), {"Cl": 0.0, "S": 0.0}),  # potassium alone
+        ((15.5, 0, 0), {"Ca": 18.5, "Na": 20.0}),  # more than weighs a hundred
+        ((0, 0, 0), {"Mg": 9.86, "S": 0.0}),
+    ],
+)
+def test_a_label_that_leaves_no_salt_has_no_index(
+    analysis: tuple[float, float, float], extras: dict[str, float]
+) -> None:
+    assert index_from_label(Candidate("it", analysis, extras)) is None
+
+
+def test_a_chloride_that_is_ruled_out_lowers_the_highest_index() -> None:
+    silent = index_from_label(Candidate("it", (0, 0, 50)))
+    told = index_from_label(Candidate("it", (0, 0, 50), {"Cl": 0.0}))
+    assert silent is not None
+    assert told is not None
+    # potassium as chloride, 116 for 52 % K, or as sulphate, 46 for 45 % K: by weight of 41.5 % K
+    assert silent[1] == pytest.approx(116.3 * 42.0 / 52.45, rel=0.01)
+    assert told[1] == pytest.approx(46.1 * 42.0 / 44.87, rel=0.01)
+    assert told[0] == silent[0]
+
+
+def test_calcium_rules_sulphate_out() -> None:
+    # half calcium nitrate; the rest of the nitrogen as ammonium nitrate at the most, 105 for 35 %
+    # of it, never as ammonium sulphate, 88 for 21 %: half a per cent more of each by the rounding
+    found = index_from_label(Candidate("it", (15, 0, 0), {"Ca": 9.0, "Cl": 0.0}))
+    assert found is not None
+    calcium = 9.5 / 18.54
+    rest = (15.5 - 15.56 * calcium) / 35.0
+    assert found[1] == pytest.approx(69.0 * calcium + 104.7 * rest, rel=1e-3)
 
 
 mixed = st.lists(st.floats(0, 1), min_size=4, max_size=4).filter(lambda shares: sum(shares) > 0.1)

@@ -23,6 +23,7 @@ from bot.dosing.conductivity import (
     temperature_factor,
     temperature_to_25,
 )
+from bot.dosing.impossible import Impossible
 
 Amounts = dict[str, float]
 
@@ -160,6 +161,12 @@ def test_bicarbonate_takes_up_acid() -> None:
     before = {"Ca+2": 2.0, "HCO3-": 4.0}
     after = {"Ca+2": 2.0, "HCO3-": 2.0, "NO3-": 2.0}
     assert ec_ms_cm({**before, "H+": 2.0, "NO3-": 2.0}) == pytest.approx(ec_ms_cm(after), rel=1e-9)
+
+
+def test_acid_that_takes_all_bicarbonate_leaves_phosphate_as_it_is() -> None:
+    before = {"Ca+2": 1.0, "HCO3-": 2.0, "K+": 1.0, "H2PO4-": 1.0, "H+": 2.0, "Cl-": 2.0}
+    after = {"Ca+2": 1.0, "K+": 1.0, "H2PO4-": 1.0, "Cl-": 2.0}
+    assert ec_ms_cm(before) == pytest.approx(ec_ms_cm(after), rel=1e-9)
 
 
 @pytest.mark.parametrize("phosphate", [1e-300, 1e-30, 1e-12, 1e-9, 1e-7, 1e-4])
@@ -358,6 +365,155 @@ def test_an_impossible_feed_is_refused_in_one_sentence(call: Callable[[], Any], 
     with pytest.raises(ValueError, match=says) as caught:
         call()
     assert str(caught.value).count("\n") == 0
+
+
+K_MG, N_MG, P_MG, CA_MG, MG_MG = 39.098, 14.007, 30.974, 40.078, 24.305  # of a mmol, IUPAC
+
+
+@pytest.mark.parametrize(
+    ("elements", "forms", "solutions"),
+    # the ions of the label, and each way in which a maker could have balanced them [mmol/L]
+    [
+        (  # potassium over nitrate: with sulphate or chloride, on which the label is silent
+            {"N": 2 * N_MG, "K": 3 * K_MG},
+            NitrogenForms(1, 0, 0),
+            [
+                {"K+": 3, "NO3-": 2, "SO4-2": 0.5},
+                {"K+": 3, "NO3-": 2, "Cl-": 1},
+            ],
+        ),
+        (  # neither is in it: a carbonate, or phosphate that gave up a proton
+            {"P": 3 * P_MG, "K": 4 * K_MG, "S": 0.0, "Cl": 0.0},
+            None,
+            [
+                {"K+": 4, "H2PO4-": 3, "HCO3-": 1},
+                {"K+": 4, "H2PO4-": 2, "HPO4-2": 1},
+            ],
+        ),
+        (  # calcium rules sulphate out
+            {"N": 2 * N_MG, "Ca": 2 * CA_MG},
+            NitrogenForms(1, 0, 0),
+            [{"Ca+2": 2, "NO3-": 2, "Cl-": 2}],
+        ),
+        (  # nitrate over potassium: sodium, magnesium or calcium, as none of them is declared
+            {"N": 3 * N_MG, "K": 1 * K_MG},
+            NitrogenForms(1, 0, 0),
+            [
+                {"K+": 1, "NO3-": 3, "Na+": 2},
+                {"K+": 1, "NO3-": 3, "Mg+2": 1},
+                {"K+": 1, "NO3-": 3, "Ca+2": 1},
+            ],
+        ),
+        (  # phosphate far over its cations, all of which are declared: an acid
+            {"P": 3 * P_MG, "K": 1 * K_MG, "N": 0.0, "Na": 0.0, "Mg": 0.0, "Ca": 0.0},
+            None,
+            [{"K+": 1, "H2PO4-": 3, "H+": 2}],
+        ),
+        (  # in balance
+            {"N": 2 * N_MG, "K": 1 * K_MG},
+            NitrogenForms(0.75, 0.25, 0),
+            [{"K+": 1, "NO3-": 1.5, "NH4+": 0.5}],
+        ),
+    ],
+    ids=["potash", "phosphate", "calcium", "nitrate", "acid", "balance"],
+)
+def test_a_label_is_balanced_in_each_plausible_way_and_in_no_other(
+    elements: Amounts, forms: NitrogenForms | None, solutions: list[Amounts]
+) -> None:
+    found = feed_ec_ms_cm(elements, forms)
+    made = [ec_ms_cm(solution) for solution in solutions]
+    # molar masses are rounded in ions.toml
+    assert found.low == pytest.approx(0.95 * min(made), rel=1e-3)
+    assert found.high == pytest.approx(1.05 * max(made), rel=1e-3)
+
+
+CLOSED = {"S": 0.0, "Ca": 0.0}  # declared as none
+
+
+@pytest.mark.parametrize(
+    ("elements", "least", "most"),
+    # 2 mmol of nitrogen of untold form: as urea at the least, at the most as the salts that are
+    # possible; worked by hand from the charges [mmol/L]
+    [
+        # chloride comes with potassium only, so here there is none: ammonium nitrate
+        ({"N": 2 * N_MG, **CLOSED}, {}, {"NH4+": 1, "NO3-": 1}),
+        # with 1 mmol of potassium, 1 mmol of chloride, and ammonium nitrate beside it
+        (
+            {"N": 2 * N_MG, "K": K_MG, **CLOSED},
+            {"K+": 1, "NO3-": 1},
+            {"K+": 1, "Cl-": 1, "NH4+": 1, "NO3-": 1},
+        ),
+        # and none where the label says so: 1.5 mmol of nitrate, 0.5 of ammonium
+        (
+            {"N": 2 * N_MG, "K": K_MG, "Cl": 0.0, **CLOSED},
+            {"K+": 1, "NO3-": 1},
+            {"K+": 1, "NH4+": 0.5, "NO3-": 1.5},
+        ),
+        # phosphate carries 1 mmol of ammonium at the least
+        (
+            {"N": 2 * N_MG, "P": P_MG, "Cl": 0.0, **CLOSED},
+            {"NH4+": 1, "H2PO4-": 1},
+            {"NH4+": 1.5, "NO3-": 0.5, "H2PO4-": 1},
+        ),
+        # sulphate, where it is open: ammonium sulphate
+        ({"N": 2 * N_MG, "Cl": 0.0, "Ca": 0.0}, {}, {"NH4+": 2, "SO4-2": 1}),
+        # calcium, where it is open, as nitrate only
+        ({"N": 2 * N_MG, "Cl": 0.0, "S": 0.0}, {}, {"Ca+2": 1, "NO3-": 2}),
+    ],
+    ids=["no chloride", "chloride", "declared", "phosphate", "sulphate", "calcium"],
+)
+def test_without_forms_of_nitrogen_the_range_spans_what_a_maker_could_use(
+    elements: Amounts, least: Amounts, most: Amounts
+) -> None:
+    found = feed_ec_ms_cm(elements)
+    assert found.low == pytest.approx(0.95 * ec_ms_cm(least), rel=2e-3, abs=1e-9)
+    assert found.high == pytest.approx(1.05 * ec_ms_cm(most), rel=2e-3)
+
+
+@pytest.mark.parametrize(
+    ("call", "code", "values"),
+    [
+        (
+            lambda: ec_ms_cm({"K+": 200.0, "Cl-": 200.0}),
+            "solution-strong",
+            {"strength": pytest.approx(0.2), "most": 0.1},
+        ),
+        (
+            lambda: ec_ms_cm({"Mg+2": 50.0, "SO4-2": 50.0}),  # half of 2 x 4 x 0.05
+            "solution-strong",
+            {"strength": pytest.approx(0.2), "most": 0.1},
+        ),
+        (lambda: feed_ec_ms_cm({"N": 1_050_000.0}), "nutrients-many", {"mg_l": 1_050_000.0}),
+        (lambda: temperature_to_25(61.0, 20.0), "reading-range", {"ec": 61.0, "most": 60.0}),
+        (lambda: temperature_to_25(1.0, 51.0), "temperature", {"temp": 51.0}),
+    ],
+)
+def test_a_refusal_tells_the_figures_for_its_sentence(
+    call: Callable[[], Any], code: str, values: dict[str, Any]
+) -> None:
+    with pytest.raises(Impossible) as caught:
+        call()
+    assert (caught.value.code, dict(caught.value.values)) == (code, values)
+
+
+def test_the_ends_belong_to_what_is_reckoned_with() -> None:
+    # 0.1 mol/L of potassium chloride, a standard for meters: 12.88 mS/cm, from memory
+    assert ec_ms_cm({"K+": 100.0, "Cl-": 100.0}) == pytest.approx(12.88, rel=0.01)
+    assert EcRange(1.0, 1.0).low == EcRange(0.0, 1.0).high == 1.0
+    assert NitrogenForms(0.5, 0.5, 0.019).urea == 0.019  # labels round
+    assert temperature_to_25(60.0, 25.0) == 60.0
+    assert temperature_to_25(0.0, 0.0) == 0.0
+    assert temperature_factor(50.0) == pytest.approx(1 / 1.5)
+    assert temperature_factor(20.0, linear_per_k=0.0) == 1.0
+    assert feed_ec_ms_cm({"K": 39.0}, product_mg_l=39.0).high > 0
+    with pytest.raises(ValueError, match=r"0\.04 per K is outside"):
+        temperature_factor(20.0, linear_per_k=0.04)
+    with pytest.raises(ValueError, match="must add to 1"):
+        NitrogenForms(0.5, 0.5, 0.03)
+    # up to a tenth of the charges may be missing: a report leaves some out
+    assert ec_ms_cm({"K+": 1.09, "Cl-": 0.9}) > 0
+    with pytest.raises(ValueError, match=r"1\.11 meq/L of cations stand against 0\.90 meq/L"):
+        ec_ms_cm({"K+": 1.11, "Cl-": 0.9})
 
 
 # -------------------------------------------------------------------------------- meter readings

@@ -260,3 +260,16 @@ def test_without_pairs_the_same_comparison_would_fail(
         assert ec_ms_cm(epsom) > 1.2 * reference
     finally:
         module._layout.cache_clear()
+
+
+@pytest.mark.parametrize(
+    ("bicarbonate", "phosphate"), [(3.0, 3.0), (10.0, 10.0), (20.0, 2.0), (2.0, 10.0)]
+)
+def test_softened_water_shares_the_proton_of_a_phosphate(
+    bicarbonate: float, phosphate: float
+) -> None:
+    # H2PO4- + HCO3- to HPO4-2 + CO2: no calcium binds what comes of it; 2 % as it is sodium alone
+    ions = {"Na+": bicarbonate, "HCO3-": bicarbonate, "K+": phosphate, "H2PO4-": phosphate}
+    assert ec_ms_cm(ions) == pytest.approx(
+        phreeqc_ec_ms_cm(PhreeqPython(), Composition(ions)), rel=0.02
+    )

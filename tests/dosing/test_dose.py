@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import prod
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.almanac.plants import genera
+from bot.almanac.plants import Genus, genera
 from bot.dosing.conductivity import NitrogenForms
-from bot.dosing.dose import US_TEASPOON_ML, Dose, DoseRequest, Rate, work_out
+from bot.dosing.dose import (
+    US_TEASPOON_ML,
+    Dose,
+    DoseRequest,
+    Rate,
+    pure_water_ec_ms_cm,
+    work_out,
+)
 from bot.dosing.label import elemental_percent
+from bot.dosing.measuring import SCALE_STEP_G, SYRINGE_STEP_ML, relative_error, stock_for
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
 from bot.dosing.water import Water, ec_of_hardness
 
@@ -269,3 +278,296 @@ def test_an_ec_that_was_told_goes_before_the_hardness() -> None:
     both = ec_dose(hardness_mg_l_caco3=140.0, water_ec_ms_cm=0.3)
     assert both.amount == pytest.approx(ec_dose(water_ec_ms_cm=0.3).amount)
     assert not {"ec.water_hardness", "ec.water_unknown"} & {s.rule for s in both.steps}
+
+
+def test_softened_water_is_taken_at_the_ec_of_a_softened_one() -> None:
+    soft = ec_dose(hardness_mg_l_caco3=140.0, water_kind="softened")
+    own = ec_of_hardness(140.0, soft=True)
+    assert own.middle != pytest.approx(ec_of_hardness(140.0).middle, rel=1e-3)
+    assert soft.amount == pytest.approx(ec_dose(water_ec_ms_cm=own.middle).amount, rel=1e-6)
+
+
+# --- what was said reaches the chain, what was not is told ---------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("said", "rules"),
+    [
+        ({}, ["full.assumed", "form.weighed", "strength.default"]),
+        ({"form": "powder"}, ["full.assumed", "strength.default"]),
+        ({"form": "liquid"}, ["full.assumed", "density.assumed", "strength.default"]),
+        ({"label_rate": Rate(0.5, "g")}, ["strength.default"]),
+        ({"label_rate": Rate(0.1, "tsp")}, ["strength.default"]),
+        (
+            {"label_rate": Rate(0.5, "g"), "label_from": "product"},
+            ["full.product", "strength.default"],
+        ),
+        ({"form": "powder", "regime": "monthly"}, ["full.assumed", "strength.monthly"]),
+        (
+            {"form": "powder", "season": "winter"},
+            ["full.assumed", "strength.default", "season.winter"],
+        ),
+        (
+            {"form": "powder", "season": "winter", "growth": "new_roots"},
+            ["full.assumed", "strength.default"],
+        ),
+        (
+            {"form": "powder", "season": "winter", "medium": "sphagnum", "exact": True},
+            ["full.assumed", "strength.default"],
+        ),
+        (
+            {"form": "powder", "growth": "seedling"},
+            ["full.assumed", "strength.default", "seedling"],
+        ),
+        ({"form": "powder", "target_n_mg_l": 50.0}, ["full.target", "strength.target"]),
+        (
+            {"form": "powder", "target_ec_ms_cm": 0.3},
+            ["full.target", "ec.water_unknown", "strength.target"],
+        ),
+        (
+            {"form": "powder", "target_ec_ms_cm": 0.5, "hardness_mg_l_caco3": 100.0},
+            ["full.target", "ec.water_hardness", "strength.target"],
+        ),
+        (
+            {"form": "powder", "target_ec_ms_cm": 0.3, "water": Water(ca_mg_l=5.0, cl_mg_l=8.8)},
+            ["full.target", "strength.target"],
+        ),
+    ],
+)
+def test_the_steps_tell_what_was_said_and_what_was_taken(
+    said: dict[str, object], rules: list[str]
+) -> None:
+    found = dose(1.0, **said).steps
+    assert [s.rule for s in found] == rules
+    assert all(s.source for s in found)
+    # what was taken to be is told, but changes nothing by itself
+    assert {s.factor for s in found if s.rule.startswith(("full", "form", "density", "ec"))} <= {1}
+
+
+def of_class(feeding_class: str) -> tuple[Genus, ...]:
+    return tuple(g for g in genera().values() if g.feeding_class == feeding_class)[:1]
+
+
+@pytest.mark.parametrize(
+    ("some_unknown", "n_mg_l", "rule"),
+    # hungry plants bear 200 mg/L N, those that are not known count as moderate: 125
+    [(False, 200.0, "ceiling.hungry"), (True, 125.0, "ceiling.moderate")],
+)
+def test_plants_not_known_beside_hungry_ones_count_as_moderate(
+    some_unknown: bool, n_mg_l: float, rule: str
+) -> None:
+    result = dose(
+        1.0,
+        label_rate=Rate(2.0, "g"),
+        plants=of_class("hungry"),
+        some_unknown=some_unknown,
+        target_n_mg_l=300.0,
+    )
+    assert result.elements_mg_l["N"] == pytest.approx(n_mg_l)
+    assert result.steps[-1].rule == rule
+
+
+def test_plants_not_known_do_not_loosen_the_ceiling_of_sensitive_ones() -> None:
+    result = dose(1.0, plants=of_class("sensitive"), some_unknown=True, target_n_mg_l=300.0)
+    assert result.elements_mg_l["N"] == pytest.approx(50.0)
+    assert "sensitive-roots" in [c.code for c in result.cautions]
+
+
+@given(REQUESTS)
+def test_the_most_is_what_any_strength_is_cut_to(request: DoseRequest) -> None:
+    much = work_out(replace(request, strength=1e4, exact=True))
+    assert much.amount == pytest.approx(much.most)
+    assert work_out(request).amount <= work_out(request).most * (1 + 1e-9)
+
+
+def test_a_spoon_of_powder_is_held_to_the_ceiling_as_if_it_were_the_heaviest() -> None:
+    # 7 g a spoon (ours, measures.toml) of 20 % N are 1400 mg; sensitive roots bear 50 mg/L
+    result = dose(2.0, label_rate=Rate(1.0, "tsp"), form="powder", plants=of_class("sensitive"))
+    assert result.unit == "tsp"
+    assert result.amount == pytest.approx(2 * 50 / 1400)
+    assert result.steps[-1].rule == "ceiling.sensitive"
+
+
+def test_a_product_with_a_trace_of_nitrogen_can_be_dosed_by_it() -> None:
+    # 0.05 % N is 0.5 mg in a gram
+    result = dose(1.0, (0.05, 0.0, 0.0), form="powder", target_n_mg_l=2.0, label_rate=Rate(9, "g"))
+    assert result.amount == pytest.approx(4.0)
+
+
+@pytest.mark.parametrize(
+    ("rate", "said"),
+    [
+        (Rate(50.0, "g"), {"form": "powder"}),
+        (Rate(50.0, "ml"), {"form": "liquid"}),
+        (Rate(10.0, "tsp"), {"form": "powder"}),
+    ],
+)
+def test_forms_of_nitrogen_that_are_told_let_more_be_fed_to_an_ec(
+    rate: Rate, said: dict[str, object]
+) -> None:
+    # urea conducts nothing (conductivity.py), so the upper end of the estimate comes down
+    weak = (2.0, 1.0, 1.0)
+    open_ = dose(1.0, weak, label_rate=rate, target_ec_ms_cm=0.3, **said)
+    told = dose(
+        1.0, weak, label_rate=rate, target_ec_ms_cm=0.3, nitrogen=NitrogenForms(0, 0, 1), **said
+    )
+    assert told.amount > 1.2 * open_.amount
+
+
+@pytest.mark.parametrize("water", [{}, {"water_ec_ms_cm": 0.3}])
+def test_a_liquid_conducts_as_its_weight_does(water: dict[str, object]) -> None:
+    said = {"target_ec_ms_cm": 0.7, "regime": "monthly", **water}
+    liquid = dose(
+        1.0, (5.0, 5.0, 5.0), label_rate=Rate(9.0, "ml"), form="liquid", density_kg_l=1.25, **said
+    )
+    powder = dose(1.0, (5.0, 5.0, 5.0), label_rate=Rate(9.0, "g"), form="powder", **said)
+    assert (liquid.unit, powder.unit) == ("ml", "g")
+    assert 1.25 * liquid.amount == pytest.approx(powder.amount, rel=1e-6)
+    assert liquid.ec is not None
+    assert powder.ec is not None
+    assert liquid.ec.high == pytest.approx(powder.ec.high, rel=1e-6)
+
+
+@pytest.mark.parametrize("water_ec_ms_cm", [None, 0.1])
+@pytest.mark.parametrize(
+    ("unit", "said", "most"),
+    [("g", {}, 20.0), ("ml", {"form": "liquid", "density_kg_l": 1.25}, 16.0)],
+)
+def test_no_ec_asks_for_more_than_20_g_in_a_litre(
+    unit: str, said: dict[str, object], most: float, water_ec_ms_cm: float | None
+) -> None:
+    # ours: half a per cent of nitrogen never makes 3 mS/cm
+    result = dose(
+        1.0,
+        (0.5, 0.0, 0.0),
+        label_rate=Rate(30.0, unit),
+        target_ec_ms_cm=3.0,
+        water_ec_ms_cm=water_ec_ms_cm,
+        **said,
+    )
+    assert result.per_litre == pytest.approx(most, rel=1e-9)
+
+
+def test_an_ec_hardly_over_that_of_the_water_takes_hardly_any_feed() -> None:
+    result = dose(1.0, target_ec_ms_cm=0.5 + 1e-15, water_ec_ms_cm=0.5)
+    assert 0 < result.amount < 1e-6
+
+
+def test_an_ec_beyond_the_model_is_cut_to_the_ceiling() -> None:
+    result = dose(1.0, target_ec_ms_cm=20.0, water_ec_ms_cm=0.5)
+    assert result.elements_mg_l["N"] == pytest.approx(125.0)
+
+
+def test_in_water_that_is_no_fresh_water_an_ec_target_is_reckoned_as_in_pure_water() -> None:
+    # 6 mS/cm is beyond the types of water (5 at most), so nothing is known of its ions
+    said = {"label_rate": Rate(9.0, "g"), "regime": "monthly"}
+    salty = dose(1.0, target_ec_ms_cm=6.5, water_ec_ms_cm=6.0, **said)
+    assert salty.amount == pytest.approx(dose(1.0, target_ec_ms_cm=0.5, **said).amount, rel=1e-6)
+
+
+@pytest.mark.parametrize("target", [0.0, 0.5])
+def test_an_ec_the_water_has_already_is_an_error(target: float) -> None:
+    with pytest.raises(ValueError, match="EC"):
+        dose(1.0, target_ec_ms_cm=target, water_ec_ms_cm=target)
+
+
+@pytest.mark.parametrize(
+    ("kind", "ec_ms_cm"),
+    # measures.toml: rain by its upper end
+    [
+        ("rain", 0.05),
+        ("reverse_osmosis", 0.02),
+        ("distilled", 0.02),
+        ("tap", None),
+        ("softened", None),
+    ],
+)
+def test_only_a_water_without_salts_has_an_ec_by_its_kind(
+    kind: str, ec_ms_cm: float | None
+) -> None:
+    assert pure_water_ec_ms_cm(kind) == ec_ms_cm
+
+
+# --- how it is measured --------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("said", "unit", "step"),
+    [
+        ({"form": "powder"}, "g", SCALE_STEP_G),
+        ({}, "g", SCALE_STEP_G),
+        ({"form": "powder", "scale_step_g": 0.01, "syringe_step_ml": 0.2}, "g", 0.01),
+        ({"form": "liquid"}, "ml", SYRINGE_STEP_ML),
+        ({"form": "liquid", "scale_step_g": 0.01, "syringe_step_ml": 0.2}, "ml", 0.2),
+        ({"label_rate": Rate(1.0, "ml"), "syringe_step_ml": 0.05}, "ml", 0.05),
+    ],
+)
+def test_a_dose_is_measured_with_the_tool_of_its_unit(
+    said: dict[str, object], unit: str, step: float
+) -> None:
+    result = dose(1.0, **said)
+    assert (result.unit, result.measuring_step) == (unit, step)
+    assert result.relative_error == pytest.approx(relative_error(result.amount, step))
+
+
+@pytest.mark.parametrize("said", [{"form": "powder"}, {"form": "liquid"}])
+def test_what_is_too_little_to_measure_gets_a_stock_and_a_larger_batch(
+    said: dict[str, object],
+) -> None:
+    # a tenth of a step off in ten is tolerable (measures.toml)
+    little, enough = dose(1.0, **said), dose(20.0, **said)
+    assert little.relative_error is not None
+    assert little.relative_error > 0.10
+    assert little.stock == stock_for(little.amount, little.unit, 0.1)
+    assert little.stock is not None
+    assert little.batch_l == pytest.approx(1.0 * little.relative_error / 0.10)
+    assert enough.relative_error is not None
+    assert enough.relative_error < 0.10
+    assert (enough.stock, enough.batch_l) == (None, None)
+
+
+# --- which cautions it brings --------------------------------------------------------------------
+
+CA_MG = {"Ca": 5.0, "Mg": 2.0}
+
+
+@pytest.mark.parametrize(
+    ("said", "code", "there"),
+    [
+        ({"form": "powder"}, "no-dust", True),
+        ({"form": "powder"}, "no-splash", False),
+        ({"form": "liquid"}, "no-splash", True),
+        ({"form": "liquid"}, "no-dust", False),
+        # the label's unit tells where nothing was said; what was said goes before it
+        ({"label_rate": Rate(1.0, "ml")}, "no-splash", True),
+        ({"label_rate": Rate(1.0, "g")}, "no-dust", True),
+        ({"label_rate": Rate(0.1, "tsp")}, "no-dust", True),
+        ({"form": "powder", "label_rate": Rate(1.0, "ml")}, "no-dust", True),
+        ({"label_rate": Rate(0.1, "tsp")}, "spoon-is-rough", True),
+        ({"label_rate": Rate(1.0, "g")}, "spoon-is-rough", False),
+        ({}, "plant-unknown", True),
+        ({"plants": of_class("moderate")}, "plant-unknown", False),
+        ({"plants": of_class("sensitive")}, "sensitive-roots", True),
+        ({"plants": of_class("moderate")}, "sensitive-roots", False),
+        ({"types_rest": True}, "types-rest", True),
+        ({}, "types-rest", False),
+        ({"growth": "slow"}, "slow-growth", True),
+        ({"growth": "growing"}, "slow-growth", False),
+        ({"season": "winter"}, "winter-half", False),
+        ({"season": "summer", "target_n_mg_l": 50.0}, "winter-half", False),
+        ({"season": "winter", "target_ec_ms_cm": 0.5}, "winter-half", True),
+        ({"regime": "weekly"}, "clear-water-monthly", True),
+        ({"regime": "monthly"}, "clear-water-monthly", False),
+        ({"water_kind": "softened"}, "softened-water", True),
+        ({"water_kind": "rain"}, "no-calcium-in-water", True),
+        ({"water_kind": "rain", "extras": {"Ca": 5.0}}, "no-calcium-in-water", True),
+        ({"water_kind": "rain", "extras": {"Mg": 5.0}}, "no-calcium-in-water", True),
+        ({"water_kind": "rain", "extras": CA_MG}, "no-calcium-in-water", False),
+        ({"hardness_mg_l_caco3": 300.0}, "hard-water", True),
+        ({"hardness_mg_l_caco3": 100.0}, "hard-water", False),
+        ({"extras": {"Ca": 5.0}}, "calcium-apart", True),
+        ({"extras": {"Mg": 5.0}}, "calcium-apart", False),
+    ],
+)
+def test_what_was_said_brings_its_caution(said: dict[str, object], code: str, there: bool) -> None:
+    assert (code in [caution.code for caution in dose(1.0, **said).cautions]) is there

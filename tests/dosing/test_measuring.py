@@ -8,7 +8,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.dosing.measuring import larger_batch_l, relative_error, stock_for
+from bot.dosing.measuring import (
+    larger_batch_l,
+    level_teaspoons,
+    measured,
+    relative_error,
+    stock_for,
+)
 
 AMOUNTS = st.floats(1e-3, 2.0)
 STEPS = st.sampled_from([0.01, 0.1, 1.0])
@@ -72,3 +78,82 @@ def test_a_larger_batch_is_weighed_within_ten_per_cent(
 ) -> None:
     batch_l = larger_batch_l(volume_l, relative_error(amount, step))
     assert relative_error(amount * batch_l / volume_l, step) == pytest.approx(0.10)
+
+
+@pytest.mark.parametrize(
+    ("amount", "step", "stock"),
+    # by hand: at least twice the amount, weighed within 5 % (16.3 steps or more), at most 50 g/L,
+    # 5 to 100 ml at a time; of all that do, the least product in the smallest bottle
+    [
+        (0.5, 0.01, (1.0, 100.0, 50.0)),
+        (0.05, 0.01, (1.0, 100.0, 5.0)),
+        (0.048, 0.01, (1.0, 200.0, 9.6)),  # 4.8 ml of 100 would be too little to measure
+        (0.022, 0.01, (1.0, 250.0, 5.5)),
+        (0.011, 0.01, (1.0, 500.0, 5.5)),
+        (0.0055, 0.01, (1.0, 1000.0, 5.5)),
+        (0.9, 0.01, (2.0, 100.0, 45.0)),
+        (1.1, 0.01, (2.5, 100.0, 44.0)),
+        (2.0, 0.01, (5.0, 100.0, 40.0)),  # 50 g/L, the strongest
+        (4.0, 0.01, (10.0, 200.0, 80.0)),
+        (4.9, 0.01, (10.0, 200.0, 98.0)),
+        (5.0, 0.01, (10.0, 200.0, 100.0)),  # as much as is taken at a time
+        (5.2, 0.01, None),
+        (0.46875, 0.1, (2.0, 100.0, 23.4375)),  # 1 g would be 8.2 % off, 2 g are 4.1 %
+        (0.5, 1.0, (20.0, 500.0, 12.5)),
+        (4.5, 1.0, (25.0, 500.0, 90.0)),
+        (3.0, 2.0, (50.0, 1000.0, 60.0)),
+    ],
+)
+def test_the_smallest_easy_stock_is_proposed(
+    amount: float, step: float, stock: tuple[float, float, float] | None
+) -> None:
+    found = stock_for(amount, "g", step)
+    told = found and (found.product_amount, found.in_ml, found.use_ml)
+    assert told == (pytest.approx(stock) if stock else None)
+
+
+@pytest.mark.parametrize(
+    ("amount", "unit", "step", "used", "error"),
+    # 0.8165 of a step over the amount; a step of 0.1 where the tool is not known (measures.toml)
+    [
+        (1.0, "g", None, 0.1, 0.08165),
+        (1.0, "ml", None, 0.1, 0.08165),
+        (1.0, "g", 0.01, 0.01, 0.008165),
+        (0.5, "g", 0.1, 0.1, 0.1633),
+        (0.5, "ml", 0.2, 0.2, 0.3266),
+    ],
+)
+def test_what_can_be_measured_at_once_needs_no_stock(
+    amount: float, unit: str, step: float | None, used: float, error: float
+) -> None:
+    found = measured(amount, unit, 2.0, step=step)
+    assert (found.amount, found.unit, found.measuring_step) == (amount, unit, used)
+    assert found.relative_error == pytest.approx(error, rel=1e-3)
+    if error <= 0.10:
+        assert (found.stock, found.batch_l) == (None, None)
+    else:
+        assert found.stock == stock_for(amount, unit, used)
+        assert found.stock is not None
+        # so many times the can as the error is over 10 %
+        assert found.batch_l == pytest.approx(2.0 * error / 0.10, rel=1e-3)
+
+
+def test_what_does_not_keep_gets_no_stock_but_a_larger_batch() -> None:
+    found = measured(0.5, "g", 2.0, step=0.1, stocks=False)
+    assert found.stock is None
+    assert found.batch_l == pytest.approx(3.266, abs=1e-3)
+
+
+def test_a_scale_is_not_taken_for_a_syringe(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("bot.dosing.measuring.SCALE_STEP_G", 0.5)
+    assert measured(1.0, "g", 1.0).measuring_step == 0.5
+    assert measured(1.0, "ml", 1.0).measuring_step == 0.1
+
+
+@pytest.mark.parametrize(
+    ("amount_g", "spoons"),
+    # a level teaspoon of powder is 6 g, roughly (measures.toml); to the nearest eighth
+    [(6.0, 1.0), (3.0, 0.5), (0.75, 0.125), (1.1, 0.125), (1.2, 0.25), (0.3, None), (14.0, 2.375)],
+)
+def test_spoons_as_a_cross_check_come_in_eighths(amount_g: float, spoons: float | None) -> None:
+    assert level_teaspoons(amount_g) == spoons

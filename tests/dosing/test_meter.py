@@ -6,7 +6,9 @@ Shown as a table with: pytest -s tests/dosing/test_meter.py
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -15,6 +17,7 @@ from molmass import Formula
 from phreeqpython import PhreeqPython  # type: ignore[import-untyped]
 
 from bot.dosing.conductivity import EcRange, NitrogenForms, temperature_to_25
+from bot.dosing.impossible import Impossible
 from bot.dosing.label import elemental_percent
 from bot.dosing.meter import (
     Feed,
@@ -111,6 +114,7 @@ def read_by_phreeqc(program: PhreeqPython, per_gram: dict[str, float], g: float,
         (900, "uS/cm", None, 0.9),
         (0.9, "dS/m", None, 0.9),
         (90, "mS/m", None, 0.9),
+        (0.09, "S/m", None, 0.9),
         (9, "CF", None, 0.9),
         (450, "ppm", 500, 0.9),
         (630, "ppm", 700, 0.9),
@@ -359,3 +363,110 @@ def test_thinning_that_cannot_be_is_refused(
 ) -> None:
     with pytest.raises(ValueError, match=told):
         water_to_add_l(*figures)
+
+
+# ---------------------------------------------------------------------- what a refusal tells, ends
+
+
+@pytest.mark.parametrize(
+    ("call", "code", "values"),
+    [
+        (lambda: reading_ms_cm(-0.5, "mS/cm"), "reading-negative", {"value": -0.5}),
+        (lambda: reading_ms_cm(1.0, "bars"), "meter-unit", {"unit": "bars"}),
+        (lambda: reading_ms_cm(61.0, "mS/cm"), "reading-range", {"ec": 61.0, "most": 60.0}),
+        (lambda: reading_ms_cm(1.0, "mS/cm", compensated=False), "meter-temperature", {}),
+        (lambda: reading_ms_cm(1.0, "mS/cm", temp_c=-1.0), "temperature", {"temp": -1.0}),
+        (
+            lambda: meaning(EcRange(0.1, 0.2), BALANCED, 0.3),
+            "feed-under-water",
+            {"reading": 0.2, "water": 0.3},
+        ),
+        (
+            lambda: water_to_add_l(5.0, 1.0, 0.3, 0.4),
+            "thinning-water",
+            {"water": 0.4, "wanted": 0.3},
+        ),
+        (
+            lambda: meaning(EcRange(0.5, 0.5), Feed({"N": 46.0}, NitrogenForms(0, 0, 1))),
+            "hardly-conducts",
+            {},
+        ),
+    ],
+)
+def test_a_refusal_tells_the_figures_for_its_sentence(
+    call: Callable[[], Any], code: str, values: dict[str, float | str]
+) -> None:
+    with pytest.raises(Impossible) as caught:
+        call()
+    assert (caught.value.code, dict(caught.value.values)) == (code, values)
+
+
+@pytest.mark.parametrize("water", [0.3, DANISH])
+def test_a_reading_of_the_water_itself_is_no_feed(water: Water | float) -> None:
+    own = water.ec_ms_cm if isinstance(water, Water) else water
+    found = meaning(EcRange(own, own), BALANCED, water)
+    assert found.product_g_l == (0.0, 0.0)
+    assert found.elements_mg_l["N"] == (0.0, 0.0)
+    assert found.added == EcRange(0.0, 0.0)
+
+
+def test_a_meaning_repeats_what_was_read_of_feed_and_water() -> None:
+    found = meaning(EcRange(1.0, 1.2), BALANCED, 0.3)
+    assert (found.reading, found.water) == (EcRange(1.0, 1.2), EcRange(0.3, 0.3))
+    assert (found.added.low, found.added.high) == pytest.approx((0.7, 0.9))
+    assert found.strength is None
+
+
+def test_endless_amounts_are_refused() -> None:
+    with pytest.raises(ValueError, match="cannot have been meant"):
+        meaning(EcRange(1, 1), BALANCED, meant_g_l=math.inf)
+    with pytest.raises(ValueError, match="cannot tell nitrogen"):
+        nitrogen_by_difference_mg_l(0.5, 0.3, math.inf)
+
+
+def test_the_ec_at_100_mg_l_is_that_of_the_weight_that_holds_it() -> None:
+    # half a gram of 20 % N in a litre
+    assert ec_at_100_mg_l_n(BALANCED) == mixed_ec_ms_cm(BALANCED, 0.5)
+
+
+def test_a_limit_may_be_below_one() -> None:
+    assert excess(Range(0.4, 0.4), 0.8) == excess(Range(0.5, 0.5), 1.0)
+
+
+def test_a_reading_of_nothing_is_nothing() -> None:
+    assert reading_ms_cm(0.0, "ppm") == EcRange(0.0, 0.0)
+    assert nitrogen_by_difference_mg_l(0.3, 0.3, 0.65) == 0.0
+
+
+def test_little_nitrogen_has_an_ec_at_100_mg_l_too() -> None:
+    # half as much nitrogen beside the same potassium: twice the product for 100 mg/L
+    weak = ec_at_100_mg_l_n(Feed({"N": 0.5, "K": 5.0}, NitrogenForms(1, 0, 0)))
+    more = ec_at_100_mg_l_n(Feed({"N": 1.0, "K": 5.0}, NitrogenForms(1, 0, 0)))
+    assert 1.5 < weak.high / more.high < 2.0
+
+
+def test_a_feed_at_its_limit_is_not_over_it() -> None:
+    assert excess(Range(125.0, 125.0), 125.0).verdict == "under"
+    assert excess(Range(125.0, 126.0), 125.0).verdict == "unsure"
+
+
+def test_a_feed_at_the_wanted_ec_needs_no_water() -> None:
+    assert water_to_add_l(5.0, 0.8, 0.8, 0.8) == 0.0
+
+
+@pytest.mark.parametrize("water", [0.0, 0.5, DANISH])
+@pytest.mark.parametrize("grams", [40.0, 1500.0])
+def test_beyond_the_model_a_feed_reads_in_proportion(grams: float, water: Water | float) -> None:
+    # 40 g/L is over 0.1 mol/L, 1500 over what a litre holds: far too strong, and said to be
+    own = water.ec_ms_cm if isinstance(water, Water) else water
+    once, twice = (mixed_ec_ms_cm(BALANCED, g, water) for g in (grams, 2 * grams))
+    for low, high in ((once.low, twice.low), (once.high, twice.high)):
+        assert (high - own) / (low - own) == pytest.approx(2.0, rel=1e-3)
+    # not far from what it adds where the model holds
+    thin = mixed_ec_ms_cm(BALANCED, 5.0, water)
+    assert (once.high - own) / grams == pytest.approx((thin.high - own) / 5.0, rel=0.05)
+
+
+def test_what_no_thinning_brings_into_the_model_is_refused() -> None:
+    with pytest.raises(Impossible, match="solution-strong"):
+        mixed_ec_ms_cm(BALANCED, 1e5)

@@ -328,6 +328,21 @@ def test_of_model_and_reading_the_surer_one_weighs_more() -> None:
     assert after_reading(pot, known, 1.6).ec == pytest.approx(1 + 0.6 * 0.023, abs=0.001)
 
 
+def test_a_runoff_reading_is_carried_over_to_the_pot_with_its_uncertainty() -> None:
+    pot = pot_of("bark", 12.0)
+    before = after_watering(pot, start_of(pot, 2.0, 1.0), 0.3, 0.5)
+    assert before.runoff is not None
+    poured, wash, reading = 0.5, before.runoff.wash, 1.3 * before.runoff.ec
+    assert wash == pytest.approx(1.56, abs=0.01)  # bypass thins the runoff
+    # read to 20 % and 0.05 mS/cm (pot_salts.toml); the excess in the pot is `wash` times the read
+    read_var = (0.2 * reading) ** 2 + 0.05**2
+    trust = before.ec_sd**2 / (before.ec_sd**2 + wash**2 * read_var)
+    meant = poured + (reading - poured) * wash
+    after = after_reading(pot, before, reading)
+    assert after.ec == pytest.approx(before.ec + trust * (meant - before.ec))
+    assert after.ec_sd == pytest.approx(before.ec_sd * math.sqrt(1 - trust))
+
+
 def test_a_reading_in_the_log_is_of_that_days_watering() -> None:
     pot = pot_of("bark", 12.0)
     log = [PotEvent(DAY, FED, 0.6, 0.5), PotEvent(DAY, READING, 1.6)]
@@ -475,6 +490,30 @@ def test_feeds_to_come_are_taken_like_the_last() -> None:
     assert answer.ec == pytest.approx(wet_ec(pot, path[3]))
 
 
+def test_feeds_to_come_keep_the_interval_of_the_log_from_the_last_on() -> None:
+    # waterings on days 0 and 10, or 0, 2 and 12: 10 or 6 days apart in the mean
+    for days in ((0, 10), (0, 2, 12)):
+        clear, *fed = (DAY + timedelta(days=d) for d in days)
+        log = [PotEvent(clear, CLEAR, 0.1, 0.5), *(PotEvent(on, FED, 1.2, 0.3) for on in fed)]
+        following = DAY + timedelta(days=days[-1] + days[-1] // (len(days) - 1))
+        path = simulate(BARK, [*log, PotEvent(following, FED, 1.2, 0.3)],
+                        start=start_of(BARK, 0.3, 0.1))  # fmt: skip
+        now_ec, next_ec = (wet_ec(BARK, state) for state in path[-2:])
+        answer = due(log, ceiling_ec=(now_ec + next_ec) / 2)
+        assert (answer.on, answer.reason) == (following, FlushReason.OVER_CEILING)
+        assert answer.ec == pytest.approx(next_ec)
+
+
+def test_a_flush_by_the_month_tells_the_ec_after_the_last_watering_up_to_it() -> None:
+    log = [PotEvent(DAY, CLEAR, 0.1, 0.5), *weekly(9, lambda _: FED, 0.2, 0.1)[1:]]
+    answer = due(log, ceiling_ec=50.0)
+    path = simulate(BARK, log, start=start_of(BARK, 0.3, 0.1))
+    # a month after the first day is that of the fifth watering
+    assert answer.on == log[4].on
+    assert answer.ec == pytest.approx(wet_ec(BARK, path[4]))
+    assert answer.ec_sd == pytest.approx(path[4].salt_sd / BARK.held_l)
+
+
 def test_feeds_to_come_begin_today_at_the_earliest() -> None:
     log = [PotEvent(DAY, CLEAR, 0.1, 0.5), PotEvent(DAY + timedelta(days=7), FED, 1.2, 0.4)]
     today = DAY + timedelta(days=20)
@@ -553,6 +592,24 @@ def test_a_pot_that_was_not_told_is_taken_as_usual() -> None:
 
 BARK = pot_of("bark", 12.0)
 WET = start_of(BARK)
+
+
+@pytest.mark.parametrize(("pot_cm", "ml_of_a_mm"), [(10.0, 7.854), (12.0, 11.310), (20.0, 31.416)])
+def test_a_millimetre_of_evaporation_is_that_of_the_pots_area(
+    pot_cm: float, ml_of_a_mm: float
+) -> None:
+    by_season = potted_media()["bark"].evaporation_mm_day
+    winter, spring = by_season["winter"], by_season["spring"]
+    found = pot_of("bark", pot_cm).evaporation_l_day
+    assert found[0] * 1000 == pytest.approx(winter * ml_of_a_mm, rel=1e-4)
+    assert found[3] * 1000 == pytest.approx(spring * ml_of_a_mm, rel=1e-4)
+
+
+def test_a_reading_at_the_end_of_a_meter_is_one() -> None:
+    # a little over sea water: conductivity.MAX_READING_MS_CM
+    assert PotEvent(DAY, FED, 60.0).ec == 60.0
+    with pytest.raises(ValueError, match="outside 0 to 60"):
+        PotEvent(DAY, FED, 60.1)
 
 
 @pytest.mark.parametrize(

@@ -20,6 +20,31 @@ def test_a_pot_holds_what_such_pots_hold(pot_cm: float, low_l: float, high_l: fl
     assert low_l <= pot_volume_l(pot_cm) <= high_l
 
 
+@pytest.mark.parametrize(("pot_cm", "millilitres"), [(10.0, 544.9), (12.0, 941.5), (20.0, 4358.9)])
+def test_a_pot_is_a_cut_cone_as_high_as_wide_and_filled_to_nine_tenths(
+    pot_cm: float, millilitres: float
+) -> None:
+    # pi h / 12 (D^2 + D d + d^2) with h = 0.9 D and d = 0.75 D, by hand; the shape is ours
+    assert pot_volume_l(pot_cm) * 1000 == pytest.approx(millilitres, abs=0.1)
+
+
+def test_a_watering_refills_half_of_what_is_held_and_a_fifth_runs_through() -> None:
+    held_l = 0.9415 * water_held()["bark"].held
+    found = watering_l("bark", 12.0)
+    assert found.volume_l == pytest.approx(held_l / 2 / 0.8, rel=1e-3)
+    assert found.source == water_held()["bark"].source
+
+
+def test_a_mounted_plant_takes_a_tenth_of_a_litre() -> None:
+    assert watering_l("mounted", None).volume_l == 0.1  # ours
+    assert watering_l("mounted", 12.0, count=7).volume_l == pytest.approx(0.7)
+
+
+def test_a_medium_that_was_not_told_is_taken_as_bark() -> None:
+    assert watering_l(None, 12.0).volume_l == watering_l("bark", 12.0).volume_l
+    assert watering_l(None, 12.0).assumed == ("medium",)
+
+
 def test_moss_takes_more_than_bark_and_clay_less() -> None:
     # held water of a home test and of the Int. J. Agron. 2012, 978528: clay < bark < mix < moss
     taken = [watering_l(m, 12.0).volume_l for m in ("clay_pellets", "bark", "mixed", "sphagnum")]

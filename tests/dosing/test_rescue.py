@@ -21,7 +21,10 @@ from bot.dosing.rescue import (
     Facts,
     Feed,
     Plan,
+    close,
+    feeds_count_days,
     judge,
+    may_be_asked,
     next_question,
     plan,
     present_signs,
@@ -172,6 +175,62 @@ def test_each_point_comes_with_its_evidence() -> None:
 )
 def test_facts_become_signs(facts: dict[str, Any], there: set[str]) -> None:
     assert signs_of(Facts(**facts)) == there
+
+
+@pytest.mark.parametrize(
+    ("facts", "there"),
+    # the limits of rescue.toml, each with its source there
+    [
+        ({"weeks_since_flush": 5}, {"flush_due"}),
+        ({"weeks_since_flush": 4.99}, set()),
+        ({"weeks_since_flush": 26}, {"flush_due", "flush_overdue"}),
+        ({"weeks_since_flush": 25.9}, {"flush_due"}),
+        ({"ec_ms_cm": 2.0}, {"high_ec"}),
+        ({"ec_ms_cm": 1.99}, set()),
+        ({"ec_ms_cm": 1.0}, set()),
+        ({"ec_ms_cm": 0.99}, {"low_ec"}),
+        ({"ec_ms_cm": 0.0}, {"low_ec"}),
+        ({"ec_ms_cm": 60.0}, {"high_ec"}),
+        ({"years_in_medium": 2}, {"old_medium"}),
+        ({"years_in_medium": 1.99}, set()),
+        ({"age_years": 2}, set()),
+        ({"age_years": 1.99}, {"young_plant"}),
+        ({"age_years": 0}, {"young_plant"}),
+        ({"feeds": (Feed(60, 1.1),)}, {"fed_strong"}),
+        ({"feeds": (Feed(60.5, 1.1),)}, {"not_fed"}),
+        ({"feeds": (Feed(0, 0.0),)}, {"not_fed"}),
+        ({"feeds": (Feed(5, 0.1),)}, set()),
+        ({"season": "summer"}, set()),
+        ({"pot_cm": 0.0}, set()),
+    ],
+)
+def test_a_fact_becomes_a_sign_at_its_limit(facts: dict[str, Any], there: set[str]) -> None:
+    assert signs_of(Facts(**facts)) == there
+
+
+def test_a_feed_counts_for_sixty_days() -> None:
+    assert feeds_count_days() == 60.0
+
+
+@pytest.mark.parametrize(
+    ("reported", "near"),
+    # points by rescue.toml; less than three between the first two is near (ours)
+    [
+        (set(), True),  # nothing leads
+        (RUBY, False),  # burnt 4, rotten 1
+        ({"mushy_roots", "white_crust"}, True),  # rotten 4, burnt 2
+        ({"pleated_leaves"}, True),  # rotten and thirsty 2 each
+        ({"wilting_dry", "dry_light_pot"}, False),  # thirsty 5, nothing else
+    ],
+)
+def test_two_causes_are_near_below_three_points(reported: set[str], near: bool) -> None:
+    assert close(judge(Case(frozenset(reported)))) is near
+
+
+def test_only_what_can_be_seen_is_asked() -> None:
+    assert may_be_asked("mushy_roots")
+    assert not may_be_asked("winter")
+    assert not may_be_asked("purple_haze")
 
 
 @given(st.floats(0, 20), st.floats(0, 20))
@@ -345,7 +404,74 @@ def test_the_worst_caution_stands_first() -> None:
     assert plan(Case(RUBY)).cautions[0].code == "never-feed-burnt-roots"
 
 
+def test_thirst_is_soaked_at_once_for_all_pots() -> None:
+    found = plan(case("wilting_dry", "dry_light_pot", medium="bark", pot_cm=10.0, count=3))
+    soak = next(action for action in found.actions if action.code == "soak")
+    assert soak.volume_l == pytest.approx(watering_l("bark", 10.0, count=3).volume_l)
+    assert (soak.passes, soak.rest_min, soak.fraction) == (1, 0.0, None)
+    feed = next(action for action in found.actions if action.code == "feed")
+    # sound roots need not be looked at first
+    assert (feed.day, feed.fraction, feed.condition) == (7, 1.0, "")
+    assert (feed.source, feed.status) == (found.source, found.status)
+    assert found.source == causes()["thirst"].source
+
+
+@pytest.mark.parametrize(
+    "reported",
+    [RUBY, {"mushy_roots"}, {"sudden_after_cold", "sunken_patches"}, {"wilting_dry"}, set()],
+    ids=str,
+)
+def test_each_action_is_that_of_the_almanac_with_its_source(reported: set[str]) -> None:
+    listed = {(r.code, r.day, r.source, r.status, r.condition) for r in remedies()}
+    found = plan(Case(frozenset(reported)))
+    done = [a for a in found.actions if a.code != "feed"]
+    assert done
+    assert {(a.code, a.day, a.source, a.status, a.condition) for a in done} <= listed
+    cause = causes().get(found.cause or "")
+    assert (found.source, found.status) == ((cause.source, cause.status) if cause else ("", ""))
+
+
+@pytest.mark.parametrize(
+    ("reported", "expected"),
+    [
+        (
+            RUBY,
+            {"never-feed-burnt-roots", "wet-roots-first", "tepid-water", "not-seen",
+             "not-down-the-drain"},
+        ),
+        ({"pleated_leaves"}, {"clean-blade", "wet-roots-first", "tepid-water", "not-seen"}),
+        ({"one_old_leaf", "new_growth_sound"}, {"wet-roots-first", "not-seen"}),
+        (
+            {"black_spreading"},
+            {"never-feed-burnt-roots", "keep-apart", "clean-blade", "wet-roots-first",
+             "tepid-water", "not-seen", "ask-a-society"},
+        ),
+        (set(), {"not-seen"}),
+    ],
+)  # fmt: skip
+def test_the_cautions_are_those_of_what_is_done(reported: set[str], expected: set[str]) -> None:
+    found = plan(Case(frozenset(reported))).cautions
+    assert {caution.code for caution in found} == expected
+    known = {**rescue_severities(), **caution_severities()}
+    assert all(caution.severity == known[caution.code].severity for caution in found)
+
+
+def test_a_question_tells_less_than_one_bit_and_most_of_all_first() -> None:
+    # Lindley 1956: what an answer is expected to tell; a yes or no tells one bit at most
+    question = next_question(case("pleated_leaves"))
+    assert question is not None
+    assert 0 < question.tells_bits < 1
+
+
 # -------------------------------------------------------------------------------- bad input
+
+
+def test_a_feed_of_today_and_one_of_nothing_are_feeds() -> None:
+    assert (Feed(0, 1).days_ago, Feed(1, 0).of_label) == (0, 0)
+    with pytest.raises(ValueError, match="0 or more"):
+        Feed(-0.1, 1)
+    with pytest.raises(ValueError, match="0 or more"):
+        Feed(1, -0.1)
 
 
 @pytest.mark.parametrize(

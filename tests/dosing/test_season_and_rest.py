@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.almanac.plants import genera
-from bot.dosing.plants import named, resting, types_of
+from bot.dosing.plants import known_names, named, of_name, resting, types_of
 from bot.dosing.season import season_of
 
 #: Meteorological seasons of the northern hemisphere: WMO convention, from memory.
@@ -85,3 +85,25 @@ def test_a_name_outside_the_almanac_is_an_error() -> None:
 )
 def test_only_a_plain_genus_stands_for_its_types(genus: str, types: bool) -> None:
     assert bool(types_of(named([genus]))) is types
+
+
+def test_the_types_of_a_genus_begin_with_its_name() -> None:
+    found = {plant.name for plant in types_of(named(["Dendrobium"]))}
+    assert found == {name for name in genera() if name.startswith("Dendrobium ")}
+    assert found
+    assert types_of([]) == ()
+
+
+def test_a_name_is_looked_up_or_not_known() -> None:
+    assert of_name("Phalaenopsis") == genera()["Phalaenopsis"]
+    assert [of_name(name) for name in ("Rosa", "", None)] == [None, None, None]
+    assert known_names() == tuple(genera())
+
+
+def test_more_than_one_month_but_two_of_a_season_must_be_of_rest() -> None:
+    # by the almanac's months, for every plant and season said against the month
+    for name, plant in genera().items():
+        for season, months in NORTH.items():
+            elsewhere = NORTH[OPPOSITE[season]][0]
+            resting_months = sum(month in plant.rest_months for month in months)
+            assert asleep(name, elsewhere, season=season) == (resting_months >= 2), (name, season)

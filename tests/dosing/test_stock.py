@@ -28,6 +28,7 @@ from bot.dosing.measuring import KEEPS_DAYS, relative_error
 from bot.dosing.stock import (
     ASSUMED_PH,
     Bottle,
+    NoSuchBottles,
     Part,
     Product,
     Ratio,
@@ -423,6 +424,7 @@ def test_a_sulphate_that_could_be_there_is_not_sure() -> None:
     silent = Product.of_label("silent", (13.5, 0, 40), {}, NITRATE)
     found = clashes([Part(CALCIUM_NITRATE, 50), Part(silent, 50)])
     assert [(c.code, c.sure) for c in found] == [("calcium-sulphate", False)]
+    assert found[0].keys == ("calcium nitrate", "silent")
     assert found[0].saturation_index is not None
     assert found[0].saturation_index > 0
     assert clashes([Part(CALCIUM_NITRATE, 50), Part(POTASSIUM_NITRATE, 50)]) == ()
@@ -438,6 +440,12 @@ def test_a_silicate_goes_with_nothing() -> None:
     found = clashes([Part(SILICATE, 10), Part(POTASSIUM_NITRATE, 10)])
     assert [clash.code for clash in found] == ["silicate"]
     assert clashes([Part(SILICATE, 10)]) == ()
+
+
+@pytest.mark.parametrize("extra", [{"N": 5.0}, {"P": 3.0}])
+def test_a_feed_with_some_silicon_is_no_silicate(extra: Elements) -> None:
+    feed = Product("feed with silicon", {"K": 15.0, "Si": 2.0, "S": 0.0, **extra})
+    assert clashes([Part(feed, 10), Part(POTASSIUM_NITRATE, 10)]) == ()
 
 
 @given(st.floats(3.0, 7.5), st.floats(1.5, 5))
@@ -488,6 +496,16 @@ def test_calcium_stands_alone_and_the_rest_together() -> None:
     assert keys(b) == {"complete powder", "Epsom salt"}
     assert a.grams(0.5) == {"calcium nitrate": pytest.approx(25)}
     assert b.grams(0.5)["complete powder"] == pytest.approx(25)
+
+
+def test_the_bottle_with_calcium_is_a_whatever_the_order() -> None:
+    a, b = bottles_for(FEED[::-1], Ratio.one_in(100))
+    assert (a.name, b.name) == ("A", "B")
+    assert keys(a) == {"calcium nitrate"}
+
+
+def test_a_pure_element_is_a_product() -> None:
+    assert Product("sulphur", {"S": 100.0}).percent("S") == 100.0
 
 
 def test_a_chelate_by_itself_does_not_upset_the_recipe() -> None:
@@ -597,3 +615,148 @@ def test_solubility_between_two_temperatures_lies_between() -> None:
     for formula in salts():
         grid = [solubility_g_l(formula, c) for c in (0, 5, 10, 15, 20, 22, 25, 40)]
         assert all(low < high for low, high in pairwise(grid))
+
+
+# ------------------------------------------------------------------------------------- at the ends
+
+
+@pytest.mark.parametrize("coldest_c", [None, 15.0])
+@pytest.mark.parametrize("times", [500, 200, 100, 50, 25, 20, 15, 10, 5, 2])
+def test_the_nearest_ratio_is_the_strongest_usual_one_that_stays_clear(
+    times: int, coldest_c: float | None
+) -> None:
+    feed = [Part(MKP, 0.999 * strongest_stock(MKP, coldest_c=coldest_c).g_l / times)]
+    with pytest.raises(NoSuchBottles, match=f"thin it {times} times instead of 10000") as caught:
+        bottles_for(feed, Ratio.one_in(10_000), coldest_c=coldest_c)
+    assert caught.value.nearest == Ratio(times)
+
+
+def test_where_no_ratio_helps_the_products_are_named() -> None:
+    with pytest.raises(NoSuchBottles, match="leave one product out") as caught:
+        bottles_for([Part(MKP, 60.0)], Ratio.one_in(20))
+    assert (caught.value.nearest, caught.value.keys) == (None, (MKP.key,))
+    other = Product.of_label("calcium silicate", (0, 0, 0), {"Ca": 10, "Si": 20})
+    with pytest.raises(NoSuchBottles) as caught:
+        bottles_for([Part(SILICATE, 1), Part(other, 1), Part(MKP, 1)], Ratio.one_in(20))
+    assert caught.value.keys == tuple(sorted((SILICATE.key, other.key, MKP.key)))
+
+
+def test_a_stock_is_thinned_ten_thousand_times_at_most() -> None:
+    assert Ratio.one_in(10_000).times == 10_000
+    assert Ratio.of_percent(99.0).times == pytest.approx(1.0101, abs=1e-4)
+    for times in (10_001, 1.0):
+        with pytest.raises(ValueError, match="at most 1:10000"):
+            Ratio.one_in(times)
+
+
+@pytest.mark.parametrize("ph", [1.0, 12.0])
+def test_acidity_from_1_to_12_is_reckoned_with(ph: float) -> None:
+    assert saturation_indices({"Ca": 400.0, "P": 300.0, "S": 300.0}, ph=ph)
+    for beyond in (0.99, 12.01):
+        with pytest.raises(ValueError, match="1 to 12 is known"):
+            saturation_indices({"Ca": 400.0}, ph=beyond)
+
+
+def test_eight_products_are_a_recipe_and_nine_are_not() -> None:
+    many = [Part(Product(f"iron {k}", {"Fe": 10.0}), 0.01) for k in range(9)]
+    [bottle] = bottles_for(many[:8], Ratio.one_in(20))
+    assert len(bottle.parts) == 8
+    with pytest.raises(ValueError, match="1 to 8 products, not 9"):
+        bottles_for(many, Ratio.one_in(20))
+
+
+@pytest.mark.parametrize("celsius", [0.0, 40.0])
+def test_storage_at_the_ends_of_the_table_is_known(celsius: float) -> None:
+    grid = solubility_temperatures_c()
+    place = grid.index(celsius)
+    for formula, salt in salts().items():
+        assert solubility_g_l(formula, celsius) == pytest.approx(10 * salt.mass_percent[place])
+
+
+def test_a_bottle_tells_how_full_it_is() -> None:
+    [bottle] = bottles_for([Part(MKP, 0.5)], Ratio.one_in(100))
+    assert bottle.g_l == pytest.approx(50.0)
+    assert bottle.fullness == pytest.approx(50.0 / strongest_stock(MKP).g_l)
+    assert bottle.strongest_g_l == strongest_stock(MKP).g_l
+    assert bottle.assumed == strongest_stock(MKP).assumed
+    colder = bottles_for([Part(MKP, 0.5)], Ratio.one_in(100), coldest_c=2.0)
+    assert colder[0].strongest_g_l == strongest_stock(MKP, coldest_c=2.0).g_l
+    assert "coldest" not in colder[0].assumed
+
+
+@pytest.mark.parametrize(
+    ("elements", "open_"),
+    # calcium shares no soluble product with sulphate, but does with chloride
+    [
+        ({"K": 30.0}, {"S", "Cl"}),
+        ({"Ca": 19.0, "N": 15.5}, {"Cl"}),
+        ({"K": 30.0, "S": 0.0}, {"Cl"}),
+        ({"K": 30.0, "Cl": 27.0}, {"S"}),
+        ({"K": 30.0, "S": 12.0, "Cl": 0.0}, set()),
+    ],
+)
+def test_a_label_that_is_silent_leaves_sulphur_and_chlorine_open(
+    elements: Elements, open_: set[str]
+) -> None:
+    product = Product("x", elements)
+    assert {s for s in ("N", "P", "K", "Mg", "S", "Cl") if product.leaves_open(s)} == open_
+
+
+def test_what_is_silent_may_fill_the_weight_that_is_left() -> None:
+    # 60 % K leaves 40 % for sulphate, which is 55.1 % of K2SO4; or for chloride, 47.6 % of KCl
+    shares = possible_salts(Product("potash", {"K": 60.0}))
+    assert shares["K2SO4"] == pytest.approx(0.40 / 0.5513, rel=1e-3)
+    assert shares["KCl"] == pytest.approx(0.40 / 0.4755, rel=1e-3)
+
+
+@pytest.mark.parametrize("place", range(5))
+def test_each_amount_of_a_shared_error_must_be_one(place: int) -> None:
+    figures = [0.5, 500.0, 100.0, 0.1, 0.1]
+    figures[place] = 0.0
+    dose_g, bottle_ml, strongest_g_l, scale, syringe = figures
+    with pytest.raises(ValueError, match=r"cannot be 0\.0"):
+        share_error(dose_g, bottle_ml, strongest_g_l, scale_step_g=scale, syringe_step_ml=syringe)
+
+
+def test_a_bottle_may_be_one_dose() -> None:
+    found = share_error(2.0, 100, 20)
+    assert (found.product_g, found.use_ml) == (pytest.approx(2.0), pytest.approx(100.0))
+    with pytest.raises(ValueError, match="100 mL holds at most 2 g in solution"):
+        share_error(2.001, 100, 20)
+    assert even_volume_ml(2.0, 2.0, 1000) == pytest.approx(2.0)
+
+
+@pytest.mark.parametrize(
+    ("elements", "ammonium", "names"),
+    [
+        ({"Ca": 400.0, "S": 300.0}, 0.0, {"gypsum"}),
+        ({"Ca": 400.0, "P": 300.0}, 0.0, {"brushite"}),
+        ({"Mg": 400.0, "P": 300.0}, 0.0, {"newberyite"}),
+        ({"Mg": 400.0, "P": 300.0}, 50.0, {"newberyite", "struvite"}),
+        ({"K": 400.0}, 0.0, set()),
+    ],
+)
+def test_only_minerals_of_what_is_there_can_fall(
+    elements: Elements, ammonium: float, names: set[str]
+) -> None:
+    assert set(saturation_indices(elements, ammonium_n_mg_l=ammonium)) == names
+    # where nothing is said of ammonium there is none
+    assert set(saturation_indices(elements)) == names - {"struvite"}
+
+
+@pytest.mark.parametrize("ph", [1.0, 1.5, 2.0])
+def test_acid_takes_sulphate_from_gypsum_as_in_phreeqc(ph: float, program: PhreeqPython) -> None:
+    elements = {"Ca": 400.0, "Mg": 50.0, "K": 200.0, "S": 500.0, "P": 100.0}
+    acid = saturation_indices(elements, ph=ph)["gypsum"]
+    plain = saturation_indices(elements, ph=6.0)["gypsum"]
+    # HSO4- holds 10 ** (1.99 - pH) of what is free; activities lessen that a little
+    expected = [phreeqc_indices(program, elements, 0.0, each)["gypsum"] for each in (ph, 6.0)]
+    assert acid < plain - 0.05
+    assert acid - plain == pytest.approx(expected[0] - expected[1], abs=0.1)
+
+
+def test_an_amount_without_end_is_refused() -> None:
+    with pytest.raises(ValueError, match="Ca cannot be inf"):
+        saturation_indices({"Ca": float("inf")})
+    with pytest.raises(ValueError, match="ammonium cannot be -1"):
+        saturation_indices({"Ca": 1.0}, ammonium_n_mg_l=-1.0)

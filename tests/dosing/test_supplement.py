@@ -13,7 +13,7 @@ from bot.almanac.waters import ec_ceilings_ms_cm
 from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
 from bot.dosing.strength import CEILINGS
-from bot.dosing.supplement import Missing, Supplement, fill, missing
+from bot.dosing.supplement import Missing, Supplement, ec_ceiling, fill, missing
 from bot.dosing.water import Known, Range, Water, estimate, water_of_report
 
 EPSOM = Feed({"Mg": 9.86, "S": 13.0})  # MgSO4.7H2O
@@ -80,6 +80,16 @@ def test_what_is_there_and_what_is_missing_make_the_target(n: float, ca: float, 
     assert found.target == pytest.approx(missing(2 * n, {}, {})["Ca"].target / 2)
 
 
+@pytest.mark.parametrize("n", [0.0, 0.5])
+def test_the_targets_go_with_the_nitrogen_down_to_none(n: float) -> None:
+    found = missing(n, PURE, {})
+    assert found["Ca"].missing == (n / 2, n / 2)
+    assert found["Mg"].missing == (n / 4, n / 4)
+    dose = filled(EPSOM, found)
+    assert dose.brings_mg_l["Mg"] == pytest.approx(n / 4)
+    assert dose.limited_by == ""
+
+
 @pytest.mark.parametrize("n", [-1.0, math.inf, math.nan])
 def test_an_impossible_nitrogen_is_refused(n: float) -> None:
     with pytest.raises(ValueError, match="of nitrogen"):
@@ -122,6 +132,19 @@ def test_the_ec_of_the_supplement_is_charged_against_the_ceiling() -> None:
     assert found.product_g_l < found.wanted_g_l
     assert found.total_ec == pytest.approx(ceiling, rel=1e-6)
     assert found.left_mg_l["Mg"].low > 0
+
+
+@pytest.mark.parametrize("n", [3.9, 5.0])
+def test_targets_of_a_milligram_are_filled_as_well(n: float) -> None:
+    # a quarter of the nitrogen as magnesium: 0.98 and 1.25 mg/L
+    found = filled(EPSOM, missing(n, PURE, {}))
+    assert found.brings_mg_l["Mg"] == pytest.approx(n / 4)
+
+
+def test_at_the_ceiling_itself_there_is_no_room() -> None:
+    ceiling = ec_ceilings_ms_cm()["sensitive"].value
+    found = filled(EPSOM, missing(50.0, PURE, {}), to="sensitive", ec=ceiling, n=50.0)
+    assert (found.product_g_l, found.limited_by) == (0.0, "ec_ceiling")
 
 
 def test_nothing_is_given_where_the_ec_has_no_room() -> None:
@@ -213,11 +236,24 @@ def test_harder_water_never_takes_more_supplement(n: float, hard: float, more: f
 @pytest.mark.parametrize(
     ("product", "present", "told"),
     [
-        (Feed({"N": 20.0, "K": 16.6}), 0.1, "supplement-neither"),
+        (Feed({"N": 20.0, "K": 16.6}), 0.1, r"^supplement-neither$"),
         (EPSOM, -0.1, "from 0 upwards"),
         (EPSOM, math.nan, "from 0 upwards"),
+        (EPSOM, math.inf, "from 0 upwards"),
     ],
 )
 def test_a_supplement_that_cannot_be_is_refused(product: Feed, present: float, told: str) -> None:
     with pytest.raises(ValueError, match=told):
         filled(product, missing(50.0, PURE, {}), to="moderate", ec=present, n=0.0)
+
+
+@pytest.mark.parametrize("feeding_class", [*CEILINGS])
+def test_a_ceiling_is_told_with_its_source(feeding_class: str) -> None:
+    found, source = ec_ceiling(feeding_class)
+    assert found == ec_ceilings_ms_cm()[feeding_class].value
+    assert source
+
+
+def test_the_ec_of_what_is_there_already_may_be_none() -> None:
+    found = filled(EPSOM, missing(100.0, PURE, {}), ec=0.0)
+    assert found.total_ec == found.ec.high

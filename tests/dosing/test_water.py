@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 import random
+from collections.abc import Callable
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -28,6 +30,8 @@ from bot.dosing.water import (
     Water,
     blend,
     blend_to,
+    check_figure,
+    ec_of_hardness,
     estimate,
     looks_softened,
     read_report,
@@ -197,6 +201,17 @@ def test_of_a_report_in_part_what_is_sound_is_used(
     for quantity, (low, high) in known.items():
         assert found.known[quantity] == pytest.approx((low, high), abs=0.1), quantity
     assert ("hardness_mg_l_caco3" in found.known) == ("Ca" in report)
+
+
+def test_sodium_that_alone_is_left_out_is_what_is_missing_and_its_ratio_follows() -> None:
+    # 2 meq of calcium and 1 of magnesium against 5 of bicarbonate: 2 meq of sodium, 46 mg/L, and
+    # an adsorption ratio of 2 / sqrt(3 / 2)
+    found = read_report({"Ca": 40.08, "Mg": 12.15, "HCO3": 305.1})
+    assert found.explained
+    assert found.known["na_mg_l"] == pytest.approx((45.98, 45.98), abs=0.1)
+    assert found.known["sar"] == pytest.approx((1.633, 1.633), abs=0.005)
+    assert found.known["hardness_mg_l_caco3"] == pytest.approx((150.1, 150.1), abs=0.1)
+    assert "nitrate_n_mg_l" not in found.known
 
 
 def test_a_report_whose_figures_contradict_each_other_tells_no_ec() -> None:
@@ -562,3 +577,167 @@ def test_scaling_to_nothing_gives_pure_water(nothing: float) -> None:
     assert scaled_to(water_of_report(UTILITY), "ec_ms_cm", nothing) == Water()
     assert estimate(hardness_mg_l_caco3=nothing)["ca_mg_l"] == (0.0, 0.0)
     assert estimate(ec_ms_cm=nothing)["ca_mg_l"] == (0.0, 0.0)
+
+
+# ----------------------------------------------------------------- what a refusal tells, and limits
+
+
+@pytest.mark.parametrize(
+    ("call", "code", "values"),
+    # a meq is Ca 20.04, HCO3 61.02, SO4 48.03, Cl 35.45, Na 22.99 mg
+    [
+        (
+            lambda: water_of_report({"Ca": 80.16}),
+            "water-imbalance",
+            {"cations": 4.0, "anions": 0.0, "percent": 100.0, "missing": 4.0, "side": "anions",
+             "ion": "SO4", "mg_l": 192.1},
+        ),
+        # sulphate was told, so bicarbonate is what is missing; with that told too, chloride
+        (
+            lambda: water_of_report({"Ca": 80.16, "SO4": 48.03}),
+            "water-imbalance",
+            {"cations": 4.0, "anions": 1.0, "percent": 60.0, "missing": 3.0, "side": "anions",
+             "ion": "HCO3", "mg_l": 183.1},
+        ),
+        (
+            lambda: water_of_report({"Ca": 80.16, "SO4": 48.03, "HCO3": 61.02}),
+            "water-imbalance",
+            {"cations": 4.0, "anions": 2.0, "percent": 33.3, "missing": 2.0, "side": "anions",
+             "ion": "Cl", "mg_l": 70.9},
+        ),
+        (
+            lambda: water_of_report({"Cl": 106.35, "Ca": 20.04}),
+            "water-imbalance",
+            {"cations": 1.0, "anions": 3.0, "percent": 50.0, "missing": 2.0, "side": "cations",
+             "ion": "Na", "mg_l": 46.0},
+        ),
+        (
+            lambda: water_of_report({"Na": 12000.0, "Cl": 18500.0}),
+            "sea-water",
+            {"na": 12000.0, "most": 10780.0},  # waters.toml
+        ),
+        (lambda: water_of_report({"Ca": -1.0}), "water-ion-amount", {"ion": "Ca", "mg_l": -1.0}),
+        (lambda: water_of_report({"Fe": 1.0, "Mn": 2.0}), "water-ions", {"ions": "Fe, Mn"}),
+        (lambda: estimate(), "water-nothing-known", {}),
+        (lambda: estimate(ec_ms_cm=5.1), "water-ec-range", {"ec": 5.1, "most": 5.0}),
+        (
+            lambda: estimate(hardness_mg_l_caco3=1001.0),
+            "water-hardness-range",
+            {"what": "hardness", "mg_l": 1001.0, "most": 1000.0},
+        ),
+        (
+            lambda: estimate(alkalinity_mg_l_caco3=-1.0),
+            "water-hardness-range",
+            {"what": "alkalinity", "mg_l": -1.0, "most": 1000.0},
+        ),
+        (
+            # 6 meq/L of calcium conduct 0.52 mS/cm at the least: PHREEQC, as above
+            lambda: estimate(hardness_mg_l_caco3=300.0, ec_ms_cm=0.2),
+            "water-contradiction",
+            {"ec": 0.2, "what": "hardness", "least": 0.52},
+        ),
+        (
+            lambda: blend_to("ec_ms_cm", math.inf, 1.0, 0.1, volume_l=1.0),
+            "blend-target",
+            {"target": math.inf},
+        ),
+        (
+            lambda: blend_to("ec_ms_cm", 1.0, 1.0, 0.1, volume_l=math.inf),
+            "blend-volume",
+            {"volume": math.inf},
+        ),
+    ],
+)  # fmt: skip
+def test_a_refusal_tells_the_figures_for_its_sentence(
+    call: Callable[[], Any], code: str, values: dict[str, float | str]
+) -> None:
+    with pytest.raises(Impossible) as caught:
+        call()
+    assert caught.value.code == code
+    told = dict(caught.value.values)
+    assert {k: v for k, v in told.items() if isinstance(v, str)} == {
+        k: v for k, v in values.items() if isinstance(v, str)
+    }
+    assert {k: v for k, v in told.items() if not isinstance(v, str)} == pytest.approx(
+        {k: v for k, v in values.items() if not isinstance(v, str)}, rel=2e-3
+    )
+
+
+@pytest.mark.parametrize(
+    ("name", "most"),
+    [("ec_ms_cm", 5.0), ("hardness_mg_l_caco3", 1000.0), ("alkalinity_mg_l_caco3", 1000.0)],
+)
+def test_the_ends_of_what_fresh_water_has_belong_to_it(name: str, most: float) -> None:
+    check_figure(name, 0.0)
+    check_figure(name, most)
+    for beyond in (-1e-6, most * (1 + 1e-9)):
+        with pytest.raises(Impossible, match="-range"):
+            check_figure(name, beyond)
+
+
+def test_an_ec_up_to_15_percent_under_the_least_of_a_hardness_is_taken() -> None:
+    # ours: 0.52 mS/cm at the least for 300 mg/L, so from 0.442 on
+    assert estimate(hardness_mg_l_caco3=300.0, ec_ms_cm=0.445)["ec_ms_cm"] == (0.445, 0.445)
+    with pytest.raises(Impossible, match="water-contradiction"):
+        estimate(hardness_mg_l_caco3=300.0, ec_ms_cm=0.439)
+
+
+@pytest.mark.parametrize("alkalinity", [150.0, 180.0, 220.0])
+def test_a_hardness_alone_decides_calcium_and_magnesium(alkalinity: float) -> None:
+    one = estimate(hardness_mg_l_caco3=200.0)
+    two = estimate(hardness_mg_l_caco3=200.0, alkalinity_mg_l_caco3=alkalinity)
+    assert (two["ca_mg_l"], two["mg_mg_l"]) == (one["ca_mg_l"], one["mg_mg_l"])
+
+
+@pytest.mark.parametrize("soft", [False, True])
+def test_the_ec_of_a_hardness_is_that_of_the_estimate(soft: bool) -> None:
+    known = estimate(hardness_mg_l_caco3=140.0, soft=soft)
+    assert ec_of_hardness(140.0, soft=soft) == known["ec_ms_cm"]
+
+
+def test_a_finding_shows_the_limits_it_was_held_to() -> None:
+    known = {"na_mg_l": Range(40.0, 40.0), "hco3_meq_l": Range(1.0, 1.0)}
+    first, second = suitability(known, "moderate").findings
+    # good up to 30, bearable up to 50 mg/L Na: hobby figures, waters.toml
+    assert (first.quantity, first.grades, first.limits) == ("na_mg_l", ("usable",) * 2, (30, 50))
+    assert first.hobby_source
+    assert (first.restrictions, first.irrigation_source) == (None, "")
+    # FAO 29: no restriction below 1.5 me/L; no hobby figure
+    assert (second.quantity, second.restrictions) == ("hco3_meq_l", ("none", "none"))
+    assert (second.grades, second.limits, second.hobby_source) == (None, None, "")
+    assert "FAO" in second.irrigation_source
+
+
+@pytest.mark.parametrize("first", [math.inf, math.nan])
+def test_a_water_without_end_cannot_be_blended(first: float) -> None:
+    for one, other in ((first, 0.1), (0.1, first)):
+        with pytest.raises(ValueError, match="cannot be blended"):
+            blend_to("ec_ms_cm", 1.0, one, other, volume_l=1.0)
+
+
+def test_water_right_at_its_limit_is_taken_as_it_is() -> None:
+    assert blend_to("na_mg_l", 50.0, 50.0, 0.0, volume_l=10.0, at_most=True).first_l == 10.0
+
+
+def test_softened_water_by_its_ec_holds_sodium_and_no_calcium() -> None:
+    soft, plain = estimate(ec_ms_cm=0.5, soft=True), estimate(ec_ms_cm=0.5)
+    assert soft["ca_mg_l"] == soft["mg_mg_l"] == soft["hardness_mg_l_caco3"] == (0.0, 0.0)
+    # a meq of sodium, 23 mg, conducts about 0.1 mS/cm with its partner (Hem, as above)
+    assert 80 < soft["na_mg_l"].low <= soft["na_mg_l"].high < 140
+    assert soft["na_mg_l"].low > plain["na_mg_l"].high
+
+
+@pytest.mark.parametrize(
+    ("na_mg_l", "grade"),
+    # good up to 30 mg/L, bearable up to 50 for moderate feeders: hobby figures, waters.toml
+    [(30.0, "good"), (30.1, "usable"), (50.0, "usable"), (50.1, "poor")],
+)
+def test_a_limit_itself_belongs_to_the_better_side(na_mg_l: float, grade: str) -> None:
+    found = suitability({"na_mg_l": Range(na_mg_l, na_mg_l)}, "moderate")
+    assert (found.best, found.worst) == (grade, grade)
+
+
+def test_nitrate_alone_says_nothing_against_a_water() -> None:
+    found = suitability({"nitrate_n_mg_l": Range(40.0, 40.0)}, "sensitive")
+    assert (found.best, found.worst) == ("good", "good")
+    assert found.findings[0].restrictions == ("severe", "severe")  # over 30 mg/L N, FAO 29
