@@ -6,6 +6,7 @@ import sqlite3
 import time
 from collections.abc import Iterable
 from contextlib import closing
+from dataclasses import replace
 from pathlib import Path
 
 import asyncpg  # type: ignore[import-untyped]
@@ -88,6 +89,22 @@ CASES: dict[str, tuple[Iterable[str], tuple[str, str, int]]] = {
         ["UPDATE plant SET last_clear_on = '2020-01-01' WHERE owner_id = 2"],
         ("date-behind-log", "plant", 1),
     ),
+    "an entry takes itself back": (
+        ["INSERT INTO event (owner_id, id, batch, kind, happened_on, said_at, payload, reverses) "
+         "VALUES (2, 90, 90, 'moved', '2026-03-01', '2026-03-01 08:00:00', '{}', 90)"],
+        ("takes-back-wrongly", "event", 1),
+    ),
+    "an entry takes back a taking back": (
+        ["INSERT INTO event (owner_id, id, batch, kind, happened_on, said_at, payload, reverses) "
+         "SELECT 1, 90, 90, 'moved', '2026-03-01', '2026-03-01 08:00:00', '{}', max(id) "
+         "FROM event WHERE owner_id = 1 AND reverses IS NOT NULL"],
+        ("takes-back-wrongly", "event", 1),
+    ),
+    "an utterance is named after one that is not its first": (
+        ["INSERT INTO event (owner_id, id, batch, kind, happened_on, said_at, payload) "
+         "VALUES (2, 90, 2, 'moved', '2026-03-01', '2026-03-01 08:00:00', '{}')"],
+        ("no-utterance", "event", 1),
+    ),
     "an update is in no state": (
         ["UPDATE inbox SET state = 'lost' WHERE update_id = 3"], ("no-such-state", "inbox", 1),
     ),
@@ -132,9 +149,6 @@ CASES: dict[str, tuple[Iterable[str], tuple[str, str, int]]] = {
         [f"UPDATE ping SET state = 'open', due_ms = {LONG_AGO} WHERE owner_id = 2"],
         ("stuck", "ping", 1),
     ),
-    "a ping was given up": (
-        ["UPDATE ping SET state = 'failed' WHERE owner_id = 1"], ("dead", "ping", 1),
-    ),
     "a ping is of no reminder": (
         ["UPDATE ping SET reminder_id = 9 WHERE owner_id = 2"], ("points-nowhere", "ping", 1),
     ),
@@ -165,6 +179,33 @@ async def test_several_things_are_found_at_once(url: str) -> None:
     for statements, _expected in cases:
         await meddle(url, *statements)
     assert await wrong(url) == {expected for _statements, expected in cases}
+
+
+NOTES = {
+    "a ping could not be sent, as its chat was blocked": (
+        "UPDATE ping SET state = 'failed' WHERE owner_id = 1", Finding("dead", "ping", 1),
+    ),
+    "a plant knows of a flush that nobody logged": (
+        "UPDATE plant SET last_flush_on = '2031-01-01' WHERE owner_id = 2",
+        Finding("date-ahead-of-log", "plant", 1, "last_flush_on"),
+    ),
+    "a plant was added by nobody": (
+        "INSERT INTO plant (owner_id, id, count, added_on, present) "
+        "VALUES (2, 90, 1, '2026-03-01', true)",
+        Finding("no-entry", "plant", 1),
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("case", NOTES)
+async def test_what_people_can_bring_about_is_worth_knowing_and_nothing_wrong(
+    url: str, case: str
+) -> None:
+    statement, expected = NOTES[case]
+    await meddle(url, statement)
+    report = await doctor.examine(url)
+    assert report.sound
+    assert replace(expected, harmless=True) in report.findings
 
 
 async def test_what_was_undone_sets_no_date(url: str) -> None:
