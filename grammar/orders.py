@@ -15,6 +15,7 @@ from grammar import asked, chemistry, clauses, picturing, prices, reminding, sig
 from grammar.additions import borders, plants
 from grammar.days import whole
 from grammar.facts import Facts, Understand
+from grammar.folding import plain
 from grammar.guiding import guiding
 from grammar.lexicon import Lexicon, settings_of
 from grammar.marks import Mark, Words, marks
@@ -22,7 +23,7 @@ from grammar.measured import figure
 from grammar.order import Names, Order, Target
 from grammar.reading import ReadAs, Reading, Unknown
 from grammar.scan import Folded, Raw
-from grammar.spelling import order_slip, rhythm_slip
+from grammar.spelling import denies_by_a_slip, order_slip, rhythm_slip
 
 #: More than this no single pot takes at a watering [L].
 _MOST_A_POT_L = 1.5
@@ -49,6 +50,7 @@ _ARROWS = ("->", "=>", "→")
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
     "history", "plan", "reading", "exception", "which_feed", "two_things", "all_or_some",
+    "not_given",
     "tell",
 })  # fmt: skip
 
@@ -422,12 +424,21 @@ def _lose(facts: Facts) -> Order | None:
         return None
     if facts.products and (facts.has("empty", "lose")):
         return Order("product_remove", products=facts.products)
-    if not facts.has("lose") or facts.target.empty:
+    if not facts.has("lose") or facts.target.empty or _shed(facts):
         return None
     taken = facts.new_name[1] | facts.when[1] | facts.named
     numbers = (whole(facts.words, i) for i in range(len(facts.raws)) if i not in taken)
     count = facts.rest.count or next((n for n in numbers if n), None) or _one_of_a_kind(facts)
     return Order("lose", target=facts.target, when=facts.when[0], count=count)
+
+
+def _shed(facts: Facts) -> bool:
+    """'Ruby lost a leaf': a part of it, and it is still there."""
+    settings = settings_of(facts.words.lexicon.language)
+    parts, sheds = (frozenset(map(plain, settings.get(k, ()))) for k in ("parts", "sheds"))
+    said = [m for m in facts.found if m.value == "lose"]
+    only_shed = all(facts.raws[i].text in sheds for m in said for i in range(m.at, m.end))
+    return only_shed and any(raw.text in parts for raw in facts.raws)
 
 
 def _one_of_a_kind(facts: Facts) -> int | None:
@@ -472,11 +483,57 @@ def _log_one(facts: Facts, target: Target) -> Order | None:
     if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
         return None
     verb = _given(facts)
-    never = any(t.type == "NOT" for t in facts.tokens) and not facts.has("except")
-    if verb is None or (never and verb == "fed"):
+    if verb == "fed" and facts.has("clear") and _not_done(facts, verb):
+        verb = "clear"  # 'watered, not fed'
+    if verb is None:
         return None
+    if _not_done(facts, verb):
+        return None if facts.asks_dose else Order("not_given")
+    if verb == "fed" and not facts.has("except") and any(t.type == "NOT" for t in facts.tokens):
+        return None  # 'fed them not too strong'
     name = facts.new_name[0] or None
     return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
+
+
+def _not_done(facts: Facts, verb: str) -> bool:
+    """'I have not fed Ruby', 'havnt fed', 'should have fed': nothing was given."""
+    lexicon = facts.words.lexicon
+    cue = facts.first("except")
+    denying = settings_of(lexicon.language).get("denies", ())
+    if cue is not None and (cue.size > 1 or facts.raws[cue.at].text not in denying):
+        return False
+    done = facts.first("fed", "gave") if verb == "fed" else facts.first(verb)
+    if done is None:
+        return False
+    denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT"]
+    if cue is not None and not denied:  # 'fed the phals, not Ruby'; 'gedüngt habe ich Ruby nicht'
+        last = all(_small(facts, i) for i in range(cue.end, len(facts.raws)))
+        return last and not facts.target.excepts and not facts.has("everything")
+    if verb != "fed":  # 'no feed, clear water for Ruby' is none of these
+        return any(all(_small(facts, j) for j in range(i + 1, done.at)) for i in denied)
+    before = (facts.raws[i] for i in range(done.at) if i not in facts.named)
+    slips = (denies_by_a_slip(raw, lexicon) for raw in before)
+    none = facts.words.type_at(done.end) == "NOT"  # 'fed no phals'
+    return bool(denied) or none or facts.has("not_done") or any(slips)
+
+
+def _small(facts: Facts, index: int) -> bool:
+    """Whether a word carries nothing, not even that it is about feed."""
+    entry = facts.words.lexicon.words.get(facts.raws[index].text)
+    return facts.is_filler(index) and (entry is None or entry.value != "feeding")
+
+
+def _nothing_given(facts: Facts) -> Order | None:
+    """'I have not fed the phals': before 'I have ...' puts them on record."""
+    done = facts.first("fed", "clear", "flush")
+    if done is None or facts.question or facts.asks_dose:
+        return None
+    before = range(max(done.at - 2, 0), done.at)
+    denied = any(facts.words.type_at(i) == "NOT" for i in before)
+    had = [m.at for m in facts.found if m.type == "PLANT"] + [i for i, _ in facts.genus_places]
+    if not denied or not had or min(had) < done.at or not _not_done(facts, done.value.split()[0]):
+        return None
+    return Order("not_given")
 
 
 def _day_and_done(facts: Facts) -> bool:
@@ -859,6 +916,7 @@ _FORMS: tuple[Form, ...] = (
     _repot,
     _products,
     _product,
+    _nothing_given,
     _add,
     _log,
     _growth,

@@ -117,6 +117,25 @@ def rhythm_slip(raw: Raw, lexicon: Lexicon) -> str | None:
     return _slip_among(raw, lexicon, lexicon.rhythm_words, shortest=4, long=_LONG_SLIP - 1)
 
 
+def denies_by_a_slip(raw: Raw, lexicon: Lexicon) -> bool:
+    """Whether a word that is not known is as good as one that denies: 'havnt'."""
+    word = raw.text
+    known = word in lexicon.words or word in lexicon.parts or word in lexicon.plain
+    if raw.kind != "word" or known or word in lexicon.order_words or len(word) < _SHORTEST_SLIP:
+        return False
+    words = _denying(lexicon.language)
+    return process.extractOne(word, words, scorer=OSA.distance, score_cutoff=1) is not None
+
+
+@cache
+def _denying(language: str) -> tuple[str, ...]:
+    """The longer words that deny, beside those that except."""
+    lexicon = load(language)
+    nots = [w for w, e in lexicon.words.items() if e.type == "NOT" and len(w) >= _SHORTEST_SLIP]
+    cues = {w: node.entry for w, node in lexicon.orders.next.items() if node.entry is not None}
+    return tuple(w for w in nots if w not in cues or cues[w].value != "except")
+
+
 def _slip_among(
     raw: Raw,
     lexicon: Lexicon,

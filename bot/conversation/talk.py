@@ -108,6 +108,7 @@ HANDLERS: dict[str, Handler] = {
     "flush": diary.given,
     "two_things": diary.two_things,
     "all_or_some": diary.all_or_some,
+    "not_given": diary.not_given,
     "exception": plants.exception,
     "reading": diary.reading,
     "undo": diary.undo,

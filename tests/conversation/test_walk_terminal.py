@@ -123,6 +123,54 @@ async def test_all_of_a_kind_is_no_riddle(owner: Grower, line: str, count: int) 
     assert sum(name in answer.reply for name in named) == count
 
 
+@pytest.mark.parametrize(
+    "line",
+    [
+        "i have not fed the vandas", "i havnt fed the vandas", "have not flushed Lady",
+        "fed no vandas", "should have fed the vandas yesterday", "habe Lady nicht gedüngt",
+        "habe die vandas noch nicht gedüngt", "habe nicht alle gedüngt",
+        "habe die vandas nicht gegossen", "no regué las vandas", "nie podlałam vand",
+    ],
+)  # fmt: skip
+async def test_what_was_not_done_is_not_written_down(owner: Grower, line: str) -> None:
+    answer = await owner.says(line)
+    assert answer.reply == wording(answer.language).say("not-given")
+    said = (await owner.says("log")).reply
+    assert not any(word in said for word in ("fed", "flushed", "clear water"))
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["watered the vandas, no feed", "gave the vandas no feed, just water",
+     "vandas gegossen, nicht gedüngt"],
+)  # fmt: skip
+async def test_water_without_feed_is_clear_water(owner: Grower, line: str) -> None:
+    await owner.says(line)
+    assert "clear water" in await log_of(owner, "the vandas")
+
+
+@pytest.mark.parametrize("with_", ["with", "w/", "using"])
+async def test_watered_with_a_feed_is_fed(owner: Grower, with_: str) -> None:
+    answer = await owner.says(f"watered the vandas {with_} blue tub")
+    assert answer.reply.startswith("Fed today: 12 Vanda (blue tub)")
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["Lady lost a leaf", "the vandas lost all their flowers", "lost two leaves on Lady",
+     "Lady hat alle Blätter verloren", "Lady straciła liście"],
+)  # fmt: skip
+async def test_a_plant_that_lost_a_part_stays_on_the_list(owner: Grower, line: str) -> None:
+    before = (await owner.says("my plants")).reply
+    await owner.says(line)
+    assert (await owner.says("my plants")).reply == before
+
+
+async def test_a_plant_that_died_of_its_roots_goes(owner: Grower) -> None:
+    answer = await owner.says("Lady died, all roots rotten")
+    assert answer.reply.startswith("Taken off your list: Lady")
+
+
 async def test_somebody_unknown_who_is_excepted_stops_the_log(owner: Grower) -> None:
     answer = await owner.says("fed all except Lidy")
     assert answer.kind == "ask"

@@ -51,6 +51,11 @@ async def all_or_some(turn: Turn) -> out.Answer:
     return turn.ask("ask-all-or-some", names=plants_said(turn.order.target, turn.words))
 
 
+async def not_given(turn: Turn) -> out.Answer:
+    """Nothing was given: nothing is written down."""
+    return turn.say("log", "not-given")
+
+
 async def _several(turn: Turn) -> out.Answer:
     """Several things that were given, one batch: what is said last holds for the plants it names.
 

@@ -382,6 +382,7 @@ logged-flush = Im Tagebuch: { $day } { $plants } durchgespült.
 logged-reading = Im Tagebuch: { $day } Ablaufwasser von { $plants }, EC { $ec } mS/cm.
 logged-resting = In Ruhe: { $plants }. Nächstes Mal kein Dünger, nur klares Wasser.
 ask-two-things = Das war zweierlei, und ich sehe nicht, welche Pflanzen was bekamen. Schick es einzeln, etwa: Phalaenopsis gedüngt.
+not-given = Dann steht nichts im Tagebuch: ich notiere nur, was gegeben wurde. Was ich irrtümlich notiert habe, nimmt „rückgängig“ zurück.
 ask-all-or-some = Alle außer { $names } oder nur { $names }? Noch ist nichts notiert; schick die Zeile noch einmal mit einem davon.
 ask-runoff = Was hat das Messgerät gezeigt? Schick es z. B. so: Ablaufwasser von Ruby 1,6 mS.
 undone = Zurückgenommen: { $what }{ $plants ->

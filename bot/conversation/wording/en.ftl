@@ -372,6 +372,7 @@ logged-flush = Flushed { $day }: { $plants }.
 logged-reading = Runoff { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = { $plants } rests: no feed next time, clear water only.
 ask-two-things = Two things at once, and I cannot tell which plants got which. Send them one by one, like: fed the phals.
+not-given = Then nothing is written down: I log only what was given. What I logged by mistake goes with “undo”.
 ask-all-or-some = All but { $names }, or only { $names }? Nothing is written down yet; send the line again with one of these.
 ask-runoff = What did the meter show? Send it like: runoff of Ruby 1.6 mS.
 undone = Taken back: { $what }{ $plants ->

@@ -381,6 +381,7 @@ logged-flush = Lavado { $day }: { $plants }.
 logged-reading = Drenaje { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = En reposo: { $plants }. La próxima vez sin abono, agua sola.
 ask-two-things = Son dos cosas a la vez, y no sé qué plantas recibieron cuál. Envíalas una a una, por ejemplo: aboné las phals.
+not-given = Entonces no anoto nada: solo anoto lo que se dio. Lo que anoté por error se quita con “deshacer”.
 ask-all-or-some = ¿Todas menos { $names }, o solo { $names }? Todavía no hay nada anotado; manda la línea otra vez con una de las dos.
 ask-runoff = ¿Qué marcó el medidor? Mándalo así: drenaje de Ruby 1,6 mS.
 undone = Deshecho: { $what }{ $plants ->

@@ -391,6 +391,7 @@ logged-flush = Przepłukane { $day }: { $plants }.
 logged-reading = Odciek { $day }: { $plants }, EC { $ec } mS/cm.
 logged-resting = { $plants }: spoczynek, następnym razem bez nawozu, sama czysta woda.
 ask-two-things = To dwie rzeczy naraz i nie wiem, które rośliny co dostały. Napisz je osobno, na przykład: nawiozłem falenopsisy.
+not-given = W takim razie nic nie zapisuję: w dzienniku jest tylko to, co było podane. Błędny zapis usunie „cofnij”.
 ask-all-or-some = Wszystkie oprócz { $names } czy tylko { $names }? Nic nie jest jeszcze zapisane; wyślij ten wiersz jeszcze raz z jednym z nich.
 ask-runoff = Co pokazał miernik? Napisz np.: odciek z Ruby 1,6 mS.
 undone = Cofnięte: { $what }{ $plants ->
