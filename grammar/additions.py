@@ -34,8 +34,18 @@ def borders(facts: Facts) -> list[range]:
         cut = place
         while cut > before + 1 and not _begins(facts, cut):
             cut -= 1
-        cuts.append(cut)
+        cuts.append(_with_name_before(facts, before, cut))
     return [range(a, b) for a, b in zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)]
+
+
+def _with_name_before(facts: Facts, before: int, cut: int) -> int:
+    """Where a further plant begins whose name stands before its kind: 'and Bella, a vanda'."""
+    joined = next((i for i in range(cut - 1, before, -1) if facts.is_and(i)), None)
+    if joined is None or not facts.raws[cut].after_break:
+        return cut
+    between = [facts.raws[i] for i in range(joined + 1, cut)]
+    written = [facts.folded.written(raw.start, raw.end) for raw in between]
+    return joined if between and all(w[:1].isupper() for w in written) else cut
 
 
 def _begins(facts: Facts, index: int) -> bool:
@@ -47,9 +57,11 @@ def _begins(facts: Facts, index: int) -> bool:
 
 
 def _plant(facts: Facts, span: range) -> PlantSaid:
-    reading = facts.read_rest(span)
-    name, name_at = facts.new_name
-    named = name if name and name_at and min(name_at) in span else None
+    # Each part may have a name of its own: 'a masdevallia called Anna, a vanda called Bella'.
+    name, held = facts.part(span).new_name
+    name_at = frozenset(i + span.start for i in held) | facts.new_name[1]
+    named = name or None
+    reading = facts.read_rest(span, without=name_at)
     known = next((m.value for m in facts.found if m.type == "PLANT" and m.at in span), None)
     named = named or known
     genus = reading.genera[0] if reading.genera else None
@@ -86,7 +98,8 @@ def _is_trait(facts: Facts, mark: Mark) -> bool:
 def _stands_alone(facts: Facts, span: range, text: str) -> bool:
     """Whether these words fill a part of their own: 'Ruby, a masdevallia'."""
     raws, folded = facts.raws, facts.folded
-    words = [i for i in span if folded.written(raws[i].start, raws[i].end) in text]
+    parts = text.split()
+    words = [i for i in span if folded.written(raws[i].start, raws[i].end) in parts]
     if not words:
         return False
     after = words[-1] + 1
@@ -94,4 +107,5 @@ def _stands_alone(facts: Facts, span: range, text: str) -> bool:
     quoted = words[0] > 0 and facts.folded.text[facts.raws[words[0]].start - 1] in "'\""
     before = words[0] - 1
     begins = facts.raws[words[0]].after_break or before < 0 or before in facts.held
+    begins = begins or (facts.is_and(before) and after < span.stop)  # 'and Bella, a vanda'
     return quoted or (ends and begins)

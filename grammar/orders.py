@@ -211,7 +211,8 @@ def _with_order(facts: Facts, order: Order) -> Reading:
         base = replace(facts.rest, conflicts=doubts)
     else:
         base = facts.rest
-    return replace(base, text=facts.folded.original, unknown=unknown, order=order)
+    read_as = tuple(r for r in base.read_as if r.text not in said)  # a name is no slip
+    return replace(base, text=facts.folded.original, unknown=unknown, read_as=read_as, order=order)
 
 
 def _parts(facts: Facts, order: Order) -> list[Reading]:

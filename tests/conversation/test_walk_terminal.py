@@ -491,3 +491,23 @@ async def test_further_cans_of_one_mix_name_the_plants_once(mira: Grower) -> Non
 async def test_short_names_of_kinds_are_understood_in_orders(mira: Grower) -> None:
     await mira.says("add 30 dendrobium nobile, balcony, bark")
     assert "28 left" in (await mira.says("2 dens died")).reply
+
+
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("add a masdevallia called Anna, a vanda called Bella and a phal called Carla",
+         "Anna (Masdevallia); Bella (Vanda); Carla (Phalaenopsis)"),
+        ("add Ruby, a masdevallia, and Bella, a vanda", "Ruby (Masdevallia); Bella (Vanda)"),
+        ("ich habe eine masdevallia namens Anna, eine vanda namens Bella",
+         "Anna (Masdevallia); Bella (Vanda)"),
+        ("agrega una masdevallia llamada Anna y una vanda llamada Bella",
+         "Anna (Masdevallia); Bella (Vanda)"),
+        ("dodaj masdevallię o imieniu Anna i vandę o imieniu Lila",
+         "Anna (Masdevallia); Lila (Vanda)"),
+    ],
+)  # fmt: skip
+async def test_each_plant_keeps_its_own_name(mira: Grower, line: str, said: str) -> None:
+    answer = await mira.says(line)
+    assert said in answer.reply
+    assert answer.read_as == []

@@ -419,7 +419,7 @@ def test_thirst_is_soaked_at_once_for_all_pots() -> None:
 @pytest.mark.parametrize(
     "reported",
     [RUBY, {"mushy_roots"}, {"sudden_after_cold", "sunken_patches"}, {"wilting_dry"}, set()],
-    ids=str,
+    ids=lambda signs: " ".join(sorted(signs)) or "none",
 )
 def test_each_action_is_that_of_the_almanac_with_its_source(reported: set[str]) -> None:
     listed = {(r.code, r.day, r.source, r.status, r.condition) for r in remedies()}
