@@ -325,6 +325,7 @@ class Conversation:
         if incoming.overtaken:  # what is remembered is not what they reply to
             recalled = {k: v for k, v in recalled.items() if k not in ("dose", "why")}
         question: dict[str, Any] = {}
+        fresh = True
         if kept is not None and kept.question and kept.asked_at is not None:
             fresh = incoming.said_at - kept.asked_at <= WAITS
             same = incoming.tapped_at is None or incoming.tapped_at == kept.asked_at
@@ -339,6 +340,7 @@ class Conversation:
             recalled=recalled,
             remembered=dict(recalled),
             question=question,
+            lapsed=not fresh,
             recalled_at=last.said_at if last is not None else None,
         )
 
@@ -411,7 +413,7 @@ async def _handled(turn: Turn) -> out.Answer:
     if verb in ("yes", "no", "skip"):
         answer = await reminders_answers.bare(turn)
         if answer is not None or not reading.exact:
-            return answer or turn.say("help", "nothing-asked")
+            return answer or turn.say("help", "question-lapsed" if turn.lapsed else "nothing-asked")
         verb = "dose"  # 'genau' says yes, or that nothing shall be taken off
         reading = replace(reading, order=replace(turn.order, verb=verb))
         turn = replace(turn, reading=reading)

@@ -104,6 +104,7 @@ class Turn:
     recalled: dict[str, Any] = field(default_factory=dict)  # as it was before this message
     remembered: dict[str, Any] = field(default_factory=dict)
     question: dict[str, Any] = field(default_factory=dict)
+    lapsed: bool = False  # a question was asked, and is too old to be answered
     chosen: tuple[int, ...] | None = None  # plants picked in answer to 'which one?'
     recalled_at: datetime | None = None  # when that was last remembered
     just_pinged: frozenset[int] = frozenset()  # pings that come with this answer

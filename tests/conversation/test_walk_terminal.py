@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 
@@ -511,3 +511,13 @@ async def test_each_plant_keeps_its_own_name(mira: Grower, line: str, said: str)
     answer = await mira.says(line)
     assert said in answer.reply
     assert answer.read_as == []
+
+
+async def test_a_yes_that_comes_too_late_deletes_nothing_and_says_so(owner: Grower) -> None:
+    before = (await owner.says("my plants")).reply
+    await owner.says("forget me")
+    owner.now += timedelta(minutes=31)
+    assert (await owner.says("yes")).reply == wording("en").say("question-lapsed")
+    assert (await owner.says("my plants")).reply == before
+    await owner.says("forget me", "yes")
+    assert (await owner.says("my plants")).reply != before

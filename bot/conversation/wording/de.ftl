@@ -520,6 +520,7 @@ on-record-deciding = { $plants } ({ $plant } verträgt am wenigsten und entschei
 ask-no-last = Es gibt noch keine Dosis, auf die sich das bezieht. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 refuse-overtaken = Danach habe ich noch eine andere Dosis ausgerechnet, und weiter geht es nur von der neuesten. Schick eine ganze Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 ask-follow-up = Was soll ich ändern? Schick es z. B. so: mach 3 Liter daraus; oder: und für die Masdevallien.
+question-lapsed = Meine Frage ist verfallen, geändert wurde nichts. Schick die Zeile noch einmal, um die es ging.
 nothing-asked = Ich hatte nichts gefragt. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 help-lost = Das habe ich nicht verstanden: Nichts wurde geändert.
 tell-often = Bei jedem Gießen ein Viertel der Etikettmenge und einmal im Monat nur klares Wasser; oder alle zwei Wochen die Hälfte. Im Winter halb so viel, in der Ruhe nichts (üblich, ohne Quelle).

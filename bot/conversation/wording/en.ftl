@@ -504,6 +504,7 @@ on-record-deciding = { $plants } ({ $plant } bears the least and decides)
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 refuse-overtaken = I worked out another dose after that one, and go on only from the newest. Send one whole line, like: 5 litres, 20-20-20 powder, quarter strength.
 ask-follow-up = What shall I change? Send it like: make it 3 litres; or: and for the masdevallias.
+question-lapsed = That question of mine has lapsed: nothing was changed. Send the line again that it was about.
 nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 help-lost = That I did not understand: nothing was changed.
 tell-often = At every watering a quarter of the label rate, and once a month clear water only; or every two weeks half. In winter half of that, at rest nothing (common practice, no source).

@@ -525,6 +525,7 @@ on-record-deciding = { $plants } (decide la que menos aguanta: { $plant })
 ask-no-last = No hay una dosis de la que partir. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 refuse-overtaken = Después calculé otra dosis, y solo sigo desde la última. Manda una línea entera, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 ask-follow-up = ¿Qué cambio? Manda, por ejemplo: que sean 3 litros; o: y para las masdevallias.
+question-lapsed = Mi pregunta ya caducó: no se cambió nada. Manda otra vez la línea de la que se trataba.
 nothing-asked = No te había preguntado nada. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 help-lost = Eso no lo entendí: no cambié nada.
 tell-often = En cada riego, un cuarto de la dosis de la etiqueta y una vez al mes solo agua; o cada dos semanas la mitad. En invierno la mitad de eso, en reposo nada (práctica común, sin fuente).

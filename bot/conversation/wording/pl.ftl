@@ -540,6 +540,7 @@ on-record-deciding = { $plants } (najmniej znosi { $plant } i decyduje)
 ask-no-last = Nie ma dawki, od której można wyjść. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 refuse-overtaken = Potem była jeszcze inna dawka, a wychodzę tylko od najnowszej. Napisz całą linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 ask-follow-up = Co zmienić? Napisz np.: zrób z tego 3 litry; albo: a dla paphiopedilum.
+question-lapsed = Moje pytanie już wygasło, nic nie zmieniono. Wyślij jeszcze raz wiersz, o który chodziło.
 nothing-asked = Nie było żadnego pytania. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 help-lost = Tego nie rozumiem: nic nie zmieniono.
 tell-often = Przy każdym podlewaniu ćwierć dawki z etykiety, a raz w miesiącu sama woda; albo co dwa tygodnie połowa. Zimą połowa tego, w spoczynku nic (powszechna praktyka, bez źródła).
