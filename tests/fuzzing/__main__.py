@@ -11,6 +11,7 @@ import argparse
 import hashlib
 import importlib
 import json
+import logging
 import random
 import shlex
 import subprocess
@@ -34,6 +35,7 @@ LONGEST_KEPT = 300
 
 def main() -> None:
     """Fuzz, or keep what was found."""
+    logging.getLogger("sinkside").setLevel(logging.CRITICAL)  # what is refused is no news here
     parser = argparse.ArgumentParser(prog="python -m tests.fuzzing", description=__doc__)
     parser.add_argument("target", choices=TARGETS)
     parser.add_argument("--seconds", type=int, default=600)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import logging
 from collections.abc import Iterable
 from dataclasses import replace
 from functools import cache
@@ -86,7 +85,6 @@ class Post:
     """The bot's side of a messenger, over a room."""
 
     def __init__(self) -> None:
-        logging.getLogger("sinkside").setLevel(logging.CRITICAL)
         self.room = Room("telegram", {MIRA.id: COLLECTION, TOM.id: COLLECTION[:3]}, GROUP)
         builder = ApplicationBuilder().token(TOKEN).updater(None)
         builder = builder.request(Strict()).get_updates_request(Strict())
