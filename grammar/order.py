@@ -3,10 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
-
-if TYPE_CHECKING:
-    from grammar.reading import Reading
 
 
 @dataclass(frozen=True, slots=True)
@@ -247,7 +243,7 @@ class Order:
     hours : from which to which hour nobody is to be woken
     task : what a reminder is for: flush, feed, water, look or other; '' where it was not said
     unused : words of a message about reminders that were not understood
-    also : further things of the same kind that the message says, each as it reads by itself
+    also : further things of the same kind that the message says; how each reads: `further`
     own : whether the person's own records were meant, said in a group
     value : the figure of a reading, in the unit the Reading says or none
     meter : what a meter shows of a ready feed
@@ -289,4 +285,4 @@ class Order:
     hours: tuple[tuple[int, int] | None, tuple[int, int] | None] | None = None
     task: str = ""
     unused: str = ""
-    also: tuple[Reading, ...] = ()
+    also: tuple[Order, ...] = ()

@@ -172,9 +172,11 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     if order.verb in _FREE_TEXT:
         return Reading(facts.folded.original, facts.rest.language, order=order)
     if order.also:  # figures of one part are not those of another
-        first, *further = _parts(facts, order)
-        doubts = tuple(c for reading in (first, *further) for c in reading.conflicts)
-        base = replace(first, conflicts=doubts)
+        parts = _parts(facts, order)
+        first, *rests = (p.label_rest if order.verb == "product_change" else p.rest for p in parts)
+        doubts = tuple(c for reading in (first, *rests) for c in reading.conflicts)
+        further = (_with_order(p, o) for p, o in zip(parts[1:], order.also, strict=True))
+        base = replace(first, conflicts=doubts, further=tuple(further))
     elif order.verb in ("product", "product_change"):
         base = facts.label_rest
     elif order.verb == "judge":
@@ -215,11 +217,11 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     return replace(base, text=facts.folded.original, unknown=unknown, read_as=read_as, order=order)
 
 
-def _parts(facts: Facts, order: Order) -> list[Reading]:
-    """The figures of a message that says several things, part by part."""
+def _parts(facts: Facts, order: Order) -> list[Facts]:
+    """What a message says that says several things of one kind."""
     if order.verb == "product_change":
-        return [part.label_rest for part in clauses.feeds_apart(facts)]
-    return [part.rest for part in clauses.given_apart(facts) or [facts]]
+        return clauses.feeds_apart(facts)
+    return clauses.given_apart(facts) or [facts]
 
 
 def _cue_words(facts: Facts, *values: str) -> frozenset[int]:
@@ -472,8 +474,7 @@ def _log(facts: Facts) -> Order | None:
         orders.append(order)
     if not orders:
         return _log_one(facts, facts.target)
-    further = zip(parts[1:], orders[1:], strict=True)
-    return replace(orders[0], also=tuple(_with_order(p, o) for p, o in further))
+    return replace(orders[0], also=tuple(orders[1:]))
 
 
 def _log_one(facts: Facts, target: Target) -> Order | None:
@@ -728,8 +729,7 @@ def _products(facts: Facts) -> Order | None:
     told = [o for o in orders if o is not None and o.verb == "product_change"]
     if len(told) < 2 or len(told) < len(orders):
         return None
-    further = zip(parts[1:], told[1:], strict=True)
-    return replace(told[0], also=tuple(_with_order(p, o) for p, o in further))
+    return replace(told[0], also=tuple(told[1:]))
 
 
 def _product(facts: Facts) -> Order | None:

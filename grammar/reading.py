@@ -85,6 +85,7 @@ class Reading:
     pot_cm : a size that was said, such as that of a pot [cm]
     weight_g : a weight said by itself, such as that of a pack [g]
     order : what is wanted of the records, where they were asked for
+    further : how each further thing reads that `order.also` lists
     mentions_feeding : whether a word like feed or fertiliser fell
     measure_taken : 'us' or 'imperial' where a gallon, quart, pint or fluid ounce came
         without a country
@@ -122,6 +123,7 @@ class Reading:
     conflicts: tuple[Conflict, ...] = ()
     problems: tuple[Problem, ...] = ()
     order: Order | None = None
+    further: tuple[Reading, ...] = ()
 
     @property
     def tongue(self) -> str:

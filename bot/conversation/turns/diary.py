@@ -63,7 +63,7 @@ async def _several(turn: Turn) -> out.Answer:
     """
     collection = turn.collection
     parts: list[tuple[Turn, list[Plant]]] = []
-    for reading in (turn.reading, *turn.order.also):
+    for reading in (turn.reading, *turn.reading.further):
         part = replace(turn, reading=reading)
         found = pick(part.order.target, collection, turn.last_plants)
         if not found:

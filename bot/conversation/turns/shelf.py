@@ -87,7 +87,7 @@ async def which_feed(turn: Turn) -> out.Answer:
 
 async def _change_several(turn: Turn) -> out.Answer:
     """What was told of several products, one batch."""
-    parts = [replace(turn, reading=r) for r in (turn.reading, *turn.order.also)]
+    parts = [replace(turn, reading=r) for r in (turn.reading, *turn.reading.further)]
     for part in parts:
         if (refusal := _impossible(part)) is not None:
             return refusal
