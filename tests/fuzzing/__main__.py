@@ -69,7 +69,7 @@ def _fuzz(name: str, corpus: Path, seconds: int, smaller: Path | None, further: 
         before = time.process_time()
         try:
             target.check(case)
-        except Exception as error:
+        except Exception as error:  # whatever it is: it is written down, and fuzzing goes on
             found.add(case, error)
         took_s = time.process_time() - before
         if took_s > SLOW_S:
@@ -99,6 +99,11 @@ class Findings:
         folder.mkdir(parents=True, exist_ok=True)
         self._seen: set[str] = set()
         self._slow = 0
+
+    @property
+    def places(self) -> int:
+        """In how many places something broke."""
+        return len(self._seen)
 
     def add(self, case: Any, error: Exception) -> None:
         """Write a case down where it breaks something new."""
@@ -139,17 +144,23 @@ def _keep(name: str, corpus: Path) -> None:
     smaller = corpus.with_name(f"{corpus.name}-smaller")
     command = [sys.executable, "-m", "tests.fuzzing", name]
     command += ["--corpus", str(corpus), "--merge-into", str(smaller)]
-    subprocess.run(command, check=False)
+    subprocess.run(command, check=True)
     paths = [path for path in smaller.iterdir() if path.stat().st_size <= LONGEST_KEPT]
     cases = [Case.of(path.read_bytes()) for path in sorted(paths)]
     random.Random(name).shuffle(cases)
-    chosen = list(_reaching(name, cases))
+    found = Findings(corpus.with_name(f"{corpus.name}-found"))
+    chosen = list(_reaching(name, cases, found))
     keep(name, chosen)
     print(f"{len(list(smaller.iterdir()))} cases after the merge, {len(chosen)} kept")
+    if found.places:
+        sys.exit(f"{found.places} places broke, and no case of theirs is kept: see {found.folder}")
 
 
-def _reaching(name: str, cases: Iterable[Any]) -> Iterable[Any]:
-    """Those cases, in turn, that go from a line of ours to another as none before did."""
+def _reaching(name: str, cases: Iterable[Any], found: Findings) -> Iterable[Any]:
+    """Those cases, in turn, that go from a line of ours to another as none before did.
+
+    What breaks is no case to keep until it is mended: it goes to what was found.
+    """
     target = importlib.import_module(f"tests.fuzzing.{name}").TARGET
     seen: set[tuple[str, int, int]] = set()
     count = 0
@@ -158,7 +169,8 @@ def _reaching(name: str, cases: Iterable[Any]) -> Iterable[Any]:
         sys.settrace(_tracer(steps))
         try:
             target.check(case)
-        except Exception:
+        except Exception as error:  # whatever it is: it is written down
+            found.add(case, error)
             continue
         finally:
             sys.settrace(None)
