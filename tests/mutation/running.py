@@ -165,8 +165,8 @@ def survives(root: Path, mutant: Mutant, tests: Mapping[str, float], few: int, o
                 break
     except SyntaxError:
         outcome = "no python"
-    except BaseException as fault:  # an exit, say
-        outcome, by = "killed", repr(fault)[:200]
+    except BaseException as fault:  # of the driver, not noticed by a test: no kill
+        outcome, by = "error", repr(fault)[:200]
     os.write(out, json.dumps([outcome, by]).encode())
     os._exit(0)
 
@@ -212,7 +212,7 @@ def run(
         elif os.WIFSIGNALED(status) and os.WTERMSIG(status) in (signal.SIGXCPU, signal.SIGKILL):
             outcome, by = "timeout", ""
         else:
-            outcome, by = "killed", f"ended with {status}"
+            outcome, by = "error", f"ended with {status}"
         yield mutant, outcome, by, spent
 
 
