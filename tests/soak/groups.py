@@ -215,10 +215,11 @@ def _remind(person: Person, group: Group, topic: int | None) -> None:
     task = EN.tasks[group.reminders][0]
     group.reminders += 1
     at = Clock(person.random.randint(0, 23), person.random.randint(0, 59))
+    said_s = person.life.messenger.clock.now_s()
 
     def then(sent: Sent) -> None:
         if task in sent.text:
-            person.life.promise(group.id, task, zone="Europe/Lisbon", daily=at)
+            person.life.promise(group.id, task, said_s, zone="Europe/Lisbon", daily=at)
 
     text = f"/dose remind us every day at {at.hour}:{at.minute:02} to {task}"
     person.life.say(person.body, text, "group: remind us", then=then, group=group, topic=topic)

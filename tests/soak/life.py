@@ -261,12 +261,13 @@ class Life:
                 whose.ready_s = killed_s + AGAIN_WITHIN_S + 5.0
 
     def promise(
-        self, chat_id: int, task: str, *, zone: str, daily: Clock | None = None,
+        self, chat_id: int, task: str, said_s: float, *, zone: str, daily: Clock | None = None,
         once_s: float | None = None,
     ) -> None:  # fmt: skip
-        """Note a reminder that the bot has confirmed."""
+        """Note a reminder that was asked for at `said_s` and that the bot has just confirmed."""
         now = self.messenger.clock.now_s()
-        self.promises.append(Promise(chat_id, task, now, zone, daily, once_s))
+        made = Promise(chat_id, task, said_s, zone, daily, once_s, sure_s=now)
+        self.promises.append(made)
 
     def forgotten(self, chat_id: int) -> None:
         """Somebody had everything forgotten: nothing of it is owed any more."""

@@ -91,12 +91,14 @@ class Messenger(Loopback):
     # --- the server ---
 
     async def _served(self, method: str, values: dict[str, Any]) -> web.StreamResponse:
-        if method in TO_CHATS and self._strikes("slow", self.weather.slow):
-            await asyncio.sleep(self.random.uniform(0.5, 3.0))
+        # Slow to answer is not slow to count: what it holds up itself was not sent too fast.
+        if method in TO_CHATS:
+            self._judge(int(values["chat_id"]), time.monotonic())
+            if self._strikes("slow", self.weather.slow):
+                await asyncio.sleep(self.random.uniform(0.5, 3.0))
         before = len(self.accepted)
         made = await super()._served(method, values)
         for done in self.accepted[before:]:
-            self._judge(done)
             self.told(Sent(done.method, done.values, done.made, done.at))
         del self.accepted[before:]
         return made
@@ -117,11 +119,8 @@ class Messenger(Loopback):
 
     # --- the published limits ---
 
-    def _judge(self, done: Request) -> None:
+    def _judge(self, chat: int, now: float) -> None:
         """Count what comes faster than the messenger takes it, by the wall's clock."""
-        if done.method not in TO_CHATS:
-            return
-        now, chat = done.at, int(done.values["chat_id"])
         self._all.append(now)
         while self._all[0] <= now - 1.0:
             self._all.popleft()

@@ -315,11 +315,11 @@ class Person:
         said, told = self._task()
         hours = self.random.randint(2, 30)
         text = self.words.once.format(hours=hours, task=said)
-        due_s = self.life.messenger.now() + 3600.0 * hours
+        said_s = self.life.messenger.now()
 
         def then(_: Sent) -> None:
-            zone = TOWNS[self.town]
-            self.life.promise(self.body.id, told, zone=zone, once_s=due_s)
+            zone, due_s = TOWNS[self.town], said_s + 3600.0 * hours
+            self.life.promise(self.body.id, told, said_s, zone=zone, once_s=due_s)
 
         self.life.say(self.body, text, "remind me once", fits=told, then=then)
 
@@ -327,9 +327,10 @@ class Person:
         said, told = self._task()
         at = Clock(self.random.randint(0, 23), self.random.randint(0, 59))
         text = self.words.daily.format(at=f"{at.hour}:{at.minute:02}", task=said)
+        said_s = self.life.messenger.clock.now_s()
 
         def then(_: Sent) -> None:
-            self.life.promise(self.body.id, told, zone=TOWNS[self.town], daily=at)
+            self.life.promise(self.body.id, told, said_s, zone=TOWNS[self.town], daily=at)
 
         self.life.say(self.body, text, "remind me daily", fits=told, then=then)
 
@@ -375,7 +376,10 @@ class Person:
     def _yes_forget(self) -> None:
         self.life.forgotten(self.body.id)
 
-        def then(_: Sent) -> None:
+        def then(sent: Sent) -> None:
+            if any(sent.text.startswith(words.lapsed) for words in LANGUAGES):
+                self.script.clear()  # the bot waited too long for the yes: all is still there
+                return
             self.plants.clear()
             self.log.clear()
             self.body.pings.clear()

@@ -40,6 +40,7 @@ class Phrases:
     forget: str
     yes: str
     taken_in: str
+    lapsed: str
     decimal: str
 
 
@@ -77,6 +78,7 @@ EN = Phrases(
     forget="forget me",
     yes="yes",
     taken_in="Taken in:",
+    lapsed="That question of mine has lapsed",
     decimal=".",
 )  # fmt: skip
 
@@ -114,6 +116,7 @@ DE = Phrases(
     forget="vergiss mich",
     yes="ja",
     taken_in="Übernommen:",
+    lapsed="Meine Frage ist verfallen, geändert wurde nichts",
     decimal=",",
 )  # fmt: skip
 
@@ -147,6 +150,7 @@ PL = Phrases(
     forget="zapomnij mnie",
     yes="tak",
     taken_in="Wczytane:",
+    lapsed="Moje pytanie już wygasło, nic nie zmieniono",
     decimal=",",
 )  # fmt: skip
 
@@ -181,6 +185,7 @@ ES = Phrases(
     forget="olvídame",
     yes="sí",
     taken_in="Importado:",
+    lapsed="Mi pregunta ya caducó",
     decimal=",",
 )  # fmt: skip
 

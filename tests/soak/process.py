@@ -33,11 +33,11 @@ def stretch(speed: float, claim_s: float) -> None:
     class Stretched(postbox.Limits):
         @property
         def step_ms(self) -> float:
-            return speed * 1000 / (self.a_second - self.burst)
+            return speed * super().step_ms
 
         @property
         def group_step_ms(self) -> float:
-            return speed * 60_000 / (self.a_minute_per_group - self.group_burst)
+            return speed * super().group_step_ms
 
     # Only now: what it imports takes the durations along.
     from bot import serving

@@ -29,6 +29,7 @@ class Promise:
     chat_id : who is reminded
     task : what the ping must say
     from_s : when it was set [s since 1970, the bot's clock]
+    sure_s : when it was confirmed, None for at once; a moment between these may count or not
     until_s : when it was ended, None where it was not
     """
 
@@ -39,6 +40,7 @@ class Promise:
     daily: time | None = None
     once_s: float | None = None
     until_s: float | None = None
+    sure_s: float | None = None
 
     def moments(self, end_s: float) -> list[float]:
         """When it must come, until an end [s since 1970]."""
@@ -126,7 +128,8 @@ def _one(
         got.setdefault(index, []).append(ping)
     for index, moment in enumerate(moments):
         pings = got.get(index, [])
-        owed = moment <= end_s - settle_s and not _covers(away, moment, settle_s)
+        sure = promise.sure_s is None or promise.once_s is not None or moment > promise.sure_s
+        owed = sure and moment <= end_s - settle_s and not _covers(away, moment, settle_s)
         verdict.due += owed
         if owed and not pings:
             verdict.lost.append(f"{promise.chat_id} {promise.task} at {moment:.0f}")

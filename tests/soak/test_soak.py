@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 import os
 import subprocess
 import sys
@@ -142,6 +143,13 @@ def test_moments_follow_the_clock_on_the_wall() -> None:
 def test_a_lost_reminder_is_found() -> None:
     verdict = judged([DAILY], [ping(m + 9) for m in MOMENTS[::2]], EIGHT + 3 * DAY_S, {}, 600)
     assert (verdict.due, verdict.kept, len(verdict.lost)) == (3, 2, 1)
+
+
+@pytest.mark.parametrize("came", [MOMENTS, MOMENTS[1:]])
+def test_a_moment_between_asking_and_confirming_may_count_or_not(came: list[float]) -> None:
+    late = dataclasses.replace(DAILY, sure_s=MOMENTS[0] + 60)
+    verdict = judged([late], [ping(m + 90) for m in came], EIGHT + 3 * DAY_S, {}, 600)
+    assert (verdict.due, verdict.kept, verdict.lost, verdict.unasked) == (2, 2, [], [])
 
 
 def test_nothing_is_owed_to_who_has_blocked_the_bot() -> None:
