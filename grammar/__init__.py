@@ -17,7 +17,7 @@ from grammar.order import (
 )
 from grammar.reader import read
 from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
-from grammar.rhythms import read_rhythm
+from grammar.rhythms.reading import read_rhythm
 
 __all__ = [
     "Conflict", "FeedSaid", "LabelRate", "LabelSaid", "MeterSaid", "MixSaid", "Names", "Order",

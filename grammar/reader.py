@@ -7,17 +7,17 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
-from grammar.context import settle
-from grammar.detect import heard, likeliest
-from grammar.interpret import interpret
 from grammar.lexicon import Lexicon, languages, load
-from grammar.mixed import Mixed, Other, mixed
 from grammar.order import Names
-from grammar.orders import find
-from grammar.parser import parse
+from grammar.orders.find import find
 from grammar.reading import Problem, ReadAs, Reading, Unknown
-from grammar.scan import Folded, Raw, fold, raws_of, typed
-from grammar.spelling import Guess, guess
+from grammar.request.interpret import interpret
+from grammar.request.parser import parse
+from grammar.request.settling import settle
+from grammar.words.detect import heard, likeliest
+from grammar.words.mixed import Mixed, Other, mixed
+from grammar.words.scan import Folded, Raw, fold, raws_of, typed
+from grammar.words.spelling import Guess, guess
 
 #: The language of a message without words, from somebody we do not know yet.
 _DEFAULT = "en"

@@ -8,8 +8,8 @@ from molmass import Formula
 from bot.almanac.plants import genera
 from bot.almanac.reference import caution_severities, elements, measures, media
 from bot.dosing.label import OXIDE_FACTOR
-from grammar.interpret import ELEMENT_IN_OXIDE
 from grammar.lexicon import sections
+from grammar.request.interpret import ELEMENT_IN_OXIDE
 
 SOURCES = {
     **{f"medium {m.name}": m.source for m in media().values()},

@@ -11,7 +11,7 @@ from bot.almanac.waters import ec_ceilings_ms_cm
 from bot.conversation.answer import Answer
 from bot.records import Records
 from grammar import Names, Order, read
-from grammar.measured import mg_l_of
+from grammar.orders.measured import mg_l_of
 from tests.conversation.talking import Grower
 
 NAMES = Names(plants=("Ruby",), products=("blue tub",), places=("kitchen sill",))

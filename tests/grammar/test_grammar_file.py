@@ -7,13 +7,13 @@ from importlib import resources
 
 from lark import Lark
 
-from grammar.context import settle
 from grammar.lexicon import load
-from grammar.parser import _Tokens, terminals
-from grammar.scan import fold, raws_of, typed
+from grammar.request.parser import _Tokens, terminals
+from grammar.request.settling import settle
+from grammar.words.scan import fold, raws_of, typed
 from tests.grammar.told import messages
 
-SOURCE = resources.files("grammar").joinpath("request.lark").read_text(encoding="utf-8")
+SOURCE = resources.files("grammar.request").joinpath("request.lark").read_text(encoding="utf-8")
 #: Rarer than the fixtures.
 MORE = ["alkalinity 4 dKH", "4 in pot", "13N-3P-15K", "13-3-15 + 2 MgO + te", "every 9 days",
         "hardness 14", "KH 5", "20 cm", "3 weeks", "2 l pot", "1:500", "weakly",

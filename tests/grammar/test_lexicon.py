@@ -11,7 +11,7 @@ import pytest
 
 import grammar.lexicon as lexicon
 from grammar.lexicon import COMMON, heard_by, languages, sections
-from grammar.units import CANONICAL
+from grammar.words.units import CANONICAL
 
 GENERA = Path(__file__).parents[2] / "bot" / "almanac" / "genera.toml"
 UNIT_SECTIONS = ("volume_unit", "mass_unit", "ec_unit", "hardness_unit", "alkalinity_unit")

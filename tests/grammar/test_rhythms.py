@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from grammar import Names, Order, Rhythm, When, read, read_rhythm
-from grammar.reminding import VERBS
+from grammar.orders.reminding import VERBS
 from tests.grammar.told import messages
 
 NAMES = Names(

@@ -7,7 +7,7 @@ from rapidfuzz.distance import OSA
 
 from grammar import read
 from grammar.lexicon import load
-from grammar.spelling import reach
+from grammar.words.spelling import reach
 
 SLIPS = [
     ("sphagnim", "medium", "sphagnum"), ("wintr", "season", "winter"), ("liqiud", "form", "liquid"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 from .checks import Inputs, Result
 

@@ -14,7 +14,7 @@ from bot.dosing.comparing import (
     salt_index_per_n,
 )
 from bot.dosing.label import OXIDE_FACTOR
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 from .checks import Check, Inputs, Result, published
 

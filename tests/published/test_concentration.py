@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dosing.concentration import dilution_ml, element_mg_l, mass_g
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 from .checks import Check, Inputs, Result, published
 

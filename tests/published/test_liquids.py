@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dosing.concentration import element_mg_l, liquid_ml, mass_g
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 from .checks import Check, Inputs, Result, published
 

@@ -6,7 +6,7 @@ import pytest
 
 from bot.dosing.concentration import element_mg_l, mass_g
 from bot.dosing.label import elemental_percent
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 from .checks import Check, Inputs, Result, published
 

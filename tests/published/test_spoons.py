@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dosing.concentration import element_mg_l
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 from . import conversion
 from .checks import Check, Inputs, Result, published

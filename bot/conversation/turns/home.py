@@ -14,7 +14,7 @@ from bot.conversation.turns.reminders_said import clock
 from bot.records import log, owners, plants, waters
 from bot.records.kinds import Hemisphere, Units
 from bot.records.models import Plant, Water
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 _UNITS = {"gallons": Units.US, "imperial": Units.IMPERIAL, "metric": Units.METRIC}
 #: A can of this size or more nobody lifts, and a scale or syringe this coarse shows nothing.

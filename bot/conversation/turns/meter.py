@@ -28,7 +28,7 @@ from bot.dosing.strength import limits, most_sensitive
 from bot.dosing.supplement import ec_ceiling
 from bot.dosing.water import Range, Water
 from grammar import LabelRate, MeterSaid, Reading
-from grammar.measured import MOST_MS_CM
+from grammar.orders.measured import MOST_MS_CM
 
 _UNITS = {
     "": "mS/cm", "ms_cm": "mS/cm", "us_cm": "µS/cm", "ds_m": "dS/m", "ms_m": "mS/m", "cf": "CF",

@@ -43,7 +43,7 @@ from bot.records import waters
 from bot.records.models import Product
 from bot.records.models import Water as WaterRow
 from grammar import MixSaid, Reading
-from grammar.units import to_canonical
+from grammar.words.units import to_canonical
 
 _BALANCE = "IUPAC atomic weights; charges within 10 %, as laboratories hold them"
 _BLENDING = "mass balance of two waters, FAO Irrigation and Drainage Paper 29"

@@ -1,0 +1,79 @@
+"""Questions and remarks: facts, who, settings, home, the water, what follows an answer."""
+
+from __future__ import annotations
+
+from grammar.order import Order
+from grammar.orders.facts import Facts
+from grammar.orders.files import text_after
+
+#: Begins the value of a phrase that is answered with a fact.
+_TELL = "tell_"
+
+
+def home(facts: Facts) -> Order | None:
+    cue = facts.first("home")
+    if cue is not None and not facts.asks_dose and not facts.rest.genera:
+        text = text_after(facts, cue)
+        return Order("home", text=text) if text else None
+    if facts.has("south", "north") and not facts.asks_dose and not facts.rest.genera:
+        return Order("home", text="south" if facts.has("south") else "north")
+    return None
+
+
+def water(facts: Facts) -> Order | None:
+    rest = facts.rest
+    if rest.water is None or facts.asks_dose or facts.question or facts.has("make_it"):
+        return None
+    if rest.volume_l is not None and rest.analysis is not None:
+        return None  # a dose, and the water it is made with
+    name = facts.new_name[0] or None
+    if facts.target.named or (facts.target.again and facts.has("takes", "gave", "use")):
+        gets = rest.growth is None and not facts.has("add", "have")
+        return Order("water_for", target=facts.target) if gets else None
+    if facts.has("my", "have", "default", "settings", "use") or name:
+        return Order("water", name=name)
+    figures = (rest.water.hardness_mg_l_caco3, rest.water.ec_ms_cm)
+    return Order("water", name=name) if any(v is not None for v in figures) else None
+
+
+def follow_up(facts: Facts) -> Order | None:
+    for cue, factor in (("half_that", 0.5), ("double_that", 2.0), ("quarter_that", 0.25)):
+        if facts.has(cue) and not facts.rest.analysis:
+            return Order("follow_up", factor=factor, target=facts.target)
+    if facts.rest.analysis and facts.rest.volume_l is not None:
+        return None
+    begins = facts.raws and facts.is_and(0) and not facts.asks_something_else
+    if facts.has("make_it") or facts.starts("and_for") or begins:
+        return Order("follow_up", target=facts.target, products=facts.products)
+    chosen = facts.products and facts.has("use", "with_feed") and not facts.asks_dose
+    if chosen and not facts.target.named:
+        return Order("follow_up", products=facts.products)
+    return None
+
+
+def tell(facts: Facts) -> Order | None:
+    """What a beginner asks beside feed: 'how often do I feed', 'sticky drops on the leaves'."""
+    cue = next((m.value for m in facts.found if m.value.startswith(_TELL)), None)
+    others = ("fed", "flush", "clear", "repot", "remind", "naming", "history", "add", "move")
+    if cue is None or facts.asks_dose or facts.has(*others):
+        return None
+    return Order("tell", text=cue.removeprefix(_TELL))
+
+
+def who(facts: Facts) -> Order | None:
+    """'who is resting now', 'who rests in winter', 'who needs a flush'."""
+    rest = facts.rest
+    if facts.asks_dose or facts.products or rest.water or rest.mentions_feeding:
+        return None
+    if facts.has("flush_due") and not rest.growth:
+        return Order("who", text="flush", target=facts.target)
+    asks = facts.question or facts.has("who", "which", "relative")
+    named = facts.target.named_one or facts.target.again or rest.medium
+    if rest.growth != "resting" or not asks or named or rest.unknown:
+        return None
+    return Order("who", text="rest") if not facts.has("dose", "dose_word", "fed") else None
+
+
+def settings(facts: Facts) -> Order | None:
+    asked = facts.has("settings") and not facts.asks_dose and facts.alone
+    return Order("settings") if asked else None

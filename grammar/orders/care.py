@@ -1,0 +1,221 @@
+"""What was given and how it went: the log, runoff, growth, repotting, and what is due."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from grammar.lexicon import settings_of
+from grammar.order import Order, Target
+from grammar.orders import clauses, reminding
+from grammar.orders.facts import Facts
+from grammar.orders.measured import figure
+from grammar.rhythms.days import whole
+from grammar.words.spelling import denies_by_a_slip
+
+#: More than this no single pot takes at a watering [L].
+MOST_A_POT_L = 1.5
+
+
+def history(facts: Facts) -> Order | None:
+    asks_last = (
+        facts.has("last") and "?" in facts.folded.text and facts.has("fed", "flush", "clear")
+    )
+    logged = facts.has("log") and not facts.has("fed", "flush", "clear", "gave")
+    asked_back = _asks_of_itself(facts) and not facts.has("dose", "dose_word", "judge", "choose")
+    if not (facts.has("history") or logged or asks_last or asked_back) or facts.asks_dose:
+        return None
+    kinds = [k for k in ("flush", "clear", "fed") if facts.has(k)]
+    if not kinds and facts.rest.mentions_feeding:
+        kinds = ["fed"]
+    repotted = "repot" if facts.has("repot") else None
+    return Order(
+        "history",
+        target=facts.target,
+        when=facts.when[0],
+        asks_kind=repotted or (kinds[0] if len(kinds) == 1 else None),
+    )
+
+
+def _asks_of_itself(facts: Facts) -> bool:
+    """'¿aboné las vandas ayer?': what was done, asked in the words that also tell it."""
+    cue, text = facts.first("asks"), facts.folded.text
+    if cue is None or "?" not in text:
+        return False
+    begins = max(text.rfind(sign, 0, text.rfind("?")) for sign in ".,;!¿\n")
+    return facts.raws[cue.at].start > begins
+
+
+def plan(facts: Facts) -> Order | None:
+    another_day = facts.when[0] is not None and facts.only_a_day
+    cue = facts.first("plan")
+    stands = cue is not None and "plants" in cue.value.split() and facts.place is not None
+    if stands and facts.when[0] is None:
+        return None  # 'was steht auf dem Balkon?'
+    if not (facts.has("plan") or another_day) or facts.asks_dose:
+        return None
+    return Order("plan", target=facts.target, when=facts.when[0], products=facts.products)
+
+
+def done(facts: Facts) -> Order | None:
+    parts = facts.has("done") and facts.has("step")
+    if not (facts.starts("done") or parts or _done_last(facts)) or facts.asks_dose:
+        return None
+    steps = tuple(
+        n for i in range(len(facts.raws)) if (n := whole(facts.words, i)) is not None and n < 100
+    )
+    return Order("done", target=facts.target, steps=steps)
+
+
+def _done_last(facts: Facts) -> bool:
+    """'1 und 3 erledigt', in a language whose verb stands last."""
+    done = facts.first("done")
+    if done is None or done.end < len(facts.raws):
+        return False
+    if not reminding.verb_last(facts.words.lexicon.language):
+        return False
+    return all(whole(facts.words, i) is not None or facts.is_filler(i) for i in range(done.at))
+
+
+def repot(facts: Facts) -> Order | None:
+    if not facts.has("repot") or facts.asks_dose or facts.target.empty or facts.question:
+        return None
+    target = replace(facts.target, medium=None, place=None)
+    if target.empty:
+        target = replace(facts.target, medium=None)
+    return Order("repot", target=target, when=facts.when[0])
+
+
+def log(facts: Facts) -> Order | None:
+    """What was given: feed, clear water or a flush; to some this, to others that."""
+    parts = clauses.given_apart(facts)
+    if parts is None:
+        return Order("two_things")
+    orders: list[Order] = []
+    for part in parts:
+        target = clauses.meant_by(part, orders[-1].target if orders else None)
+        order = _log_one(part, target)
+        if order is None:
+            return _log_one(facts, facts.target)
+        orders.append(order)
+    if not orders:
+        return _log_one(facts, facts.target)
+    return replace(orders[0], also=tuple(orders[1:]))
+
+
+def _log_one(facts: Facts, target: Target) -> Order | None:
+    told = facts.starts("fed", "flush") or _day_and_done(facts)
+    bare = target.empty and not facts.asks_dose and told
+    if facts.question or facts.has("make_it") or (target.empty and not bare):
+        return None
+    if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
+        return None
+    verb = _given(facts)
+    if verb == "fed" and facts.has("clear") and _not_done(facts, verb):
+        verb = "clear"  # 'watered, not fed'
+    if verb is None:
+        return None
+    if _not_done(facts, verb):
+        return None if facts.asks_dose else Order("not_given")
+    if verb == "fed" and not facts.has("except") and any(t.type == "NOT" for t in facts.tokens):
+        return None  # 'fed them not too strong'
+    name = facts.new_name[0] or None
+    return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
+
+
+def _not_done(facts: Facts, verb: str) -> bool:
+    """'I have not fed Ruby', 'havnt fed', 'should have fed': nothing was given."""
+    lexicon = facts.words.lexicon
+    cue = facts.first("except")
+    denying = settings_of(lexicon.language).get("denies", ())
+    if cue is not None and (cue.size > 1 or facts.raws[cue.at].text not in denying):
+        return False
+    done = facts.first("fed", "gave") if verb == "fed" else facts.first(verb)
+    if done is None:
+        return False
+    denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT"]
+    if cue is not None and not denied:  # 'fed the phals, not Ruby'; 'gedüngt habe ich Ruby nicht'
+        last = all(_small(facts, i) for i in range(cue.end, len(facts.raws)))
+        return last and not facts.target.excepts and not facts.has("everything")
+    if verb != "fed":  # 'no feed, clear water for Ruby' is none of these
+        return any(all(_small(facts, j) for j in range(i + 1, done.at)) for i in denied)
+    before = (facts.raws[i] for i in range(done.at) if i not in facts.named)
+    slips = (denies_by_a_slip(raw, lexicon) for raw in before)
+    none = facts.words.type_at(done.end) == "NOT"  # 'fed no phals'
+    return bool(denied) or none or facts.has("not_done") or any(slips)
+
+
+def _small(facts: Facts, index: int) -> bool:
+    """Whether a word carries nothing, not even that it is about feed."""
+    entry = facts.words.lexicon.words.get(facts.raws[index].text)
+    return facts.is_filler(index) and (entry is None or entry.value != "feeding")
+
+
+def nothing_given(facts: Facts) -> Order | None:
+    """'I have not fed the phals': before 'I have ...' puts them on record."""
+    done = facts.first("fed", "clear", "flush")
+    if done is None or facts.question or facts.asks_dose:
+        return None
+    before = range(max(done.at - 2, 0), done.at)
+    denied = any(facts.words.type_at(i) == "NOT" for i in before)
+    had = [m.at for m in facts.found if m.type == "PLANT"] + [i for i, _ in facts.genus_places]
+    if not denied or not had or min(had) < done.at or not _not_done(facts, done.value.split()[0]):
+        return None
+    return Order("not_given")
+
+
+def _day_and_done(facts: Facts) -> bool:
+    """'gestern gespült', in a language whose verb stands last."""
+    done = facts.first("fed", "flush")
+    if done is None or not reminding.verb_last(facts.words.lexicon.language):
+        return False
+    return all(i in facts.when[1] or facts.is_filler(i) for i in range(done.at))
+
+
+def _given(facts: Facts) -> str | None:
+    watered = facts.has("clear") or any(t.type in ("WATER", "WATER_WORD") for t in facts.tokens)
+    if facts.has("flush") or (facts.has("poured") and watered):
+        return "flush"
+    if facts.has("give") and not facts.has("gave") and facts.rest.water is not None:
+        return None
+    if facts.has("watered") and (facts.has("with_feed") or facts.products or facts.rest.form):
+        return "fed"  # 'podlałam nawozem'
+    if clauses.wetted_and_fed(facts):
+        return "fed"
+    if facts.has("clear") and not facts.asks_dose:
+        return "clear"
+    gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
+    if facts.has("fed") or gave_feed or _day_of_a_feed(facts):
+        return "fed"
+    pure = facts.rest.water is not None and not facts.asks_dose
+    return "clear" if facts.has("gave") and pure else None
+
+
+def _day_of_a_feed(facts: Facts) -> bool:
+    """'gestern 2 l blaue Dose an Ruby': a day that has been, a feed and its plants tell enough."""
+    return bool(facts.been and facts.products and facts.target.named and not facts.has("dose"))
+
+
+def runoff(facts: Facts) -> Order | None:
+    if not facts.has("runoff") or facts.rest.analysis or facts.rest.volume_l is not None:
+        return None
+    if not any(raw.kind == "number" for raw in facts.raws):
+        return None
+    value = _lone_number(facts)
+    return Order("reading", target=facts.target, when=facts.when[0], value=value)
+
+
+def _lone_number(facts: Facts) -> float | None:
+    """The one figure beside names and days."""
+    taken = facts.when[1] | facts.named
+    found = [r for i, r in enumerate(facts.raws) if r.kind == "number" and i not in taken]
+    return figure(found[0]) if len(found) == 1 else None
+
+
+def growth(facts: Facts) -> Order | None:
+    if facts.rest.growth is None or facts.asks_dose or facts.question or facts.rest.regime:
+        return None
+    if facts.starts("show", "more") or facts.target.empty:
+        return None
+    if facts.has("add", "have", "choose") or facts.rest.mentions_feeding:
+        return None
+    return Order("growth", target=replace(facts.target, medium=None), when=facts.when[0])

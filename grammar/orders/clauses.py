@@ -1,0 +1,107 @@
+"""Messages that say several things of one kind: 'fed all but Ruby, Ruby only watered'."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from grammar.order import Target
+from grammar.orders.facts import Facts
+from grammar.words.marks import Mark
+
+#: What was given, by the word that says so.
+_GIVEN = frozenset({"fed", "clear", "flush"})
+
+
+def given_apart(facts: Facts) -> list[Facts] | None:
+    """What was given to whom, a part for each word that says so.
+
+    Parameters
+    ----------
+    facts : the message
+
+    Returns
+    -------
+    list of Facts or None
+        Empty where it says one thing only; None where it says several and it cannot be told
+        which plants belong to which.
+    """
+    said = [m for m in facts.found if m.type == "ORDER" and not _GIVEN.isdisjoint(m.value.split())]
+    if len(said) < 2 or facts.question:
+        return []
+    cuts = [0]
+    for before, mark in pairwise(said):
+        cut = _border(facts, before, mark)
+        if cut is None:
+            fed = {"fed" in m.value.split() for m in said}
+            return None if len(fed) > 1 and _names_plants(facts, said) else []
+        cuts.append(cut)
+    parts = [
+        facts.part(range(a, b)) for a, b in zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)
+    ]
+    return [] if any(_nobody(i, parts) for i in range(len(parts))) else parts
+
+
+def feeds_apart(facts: Facts) -> list[Facts]:
+    """What was told of several feeds on record, a part for each; empty where it is one."""
+    named = [m for m in facts.found if m.type == "PRODUCT"]
+    if len({m.value for m in named}) < 2 or len(named) != len({m.value for m in named}):
+        return []
+    cuts = [0]
+    for before, mark in pairwise(named):
+        cut = _border(facts, before, mark)
+        if cut is None:
+            return []
+        cuts.append(cut)
+    money = facts.label[0].currency or ""
+    spans = zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)
+    return [facts.part(range(a, b), money) for a, b in spans]
+
+
+def _border(facts: Facts, before: Mark, mark: Mark) -> int | None:
+    """Where the second of two things begins; None where several places are as likely."""
+    between = range(before.end, mark.at + 1)
+    breaks = [i for i in between if facts.raws[i].after_break]
+    joins = [i for i in between if facts.is_and(i)]
+    near = [
+        i for i in sorted({*breaks, *joins})
+        if all(facts.is_filler(j) and j not in facts.named for j in range(i, mark.at))
+    ]  # fmt: skip
+    found = breaks or joins
+    if near:
+        return near[-1]
+    return found[0] if len(found) == 1 else None
+
+
+def wetted_and_fed(facts: Facts) -> bool:
+    """'watered and fed Ruby': wetted first, as feed should be given."""
+    clear, fed = facts.first("clear"), facts.first("fed")
+    if clear is None or fed is None:
+        return False
+    first, last = sorted((clear, fed), key=lambda m: m.at)
+    between = range(first.end, last.at)
+    joined = any(facts.is_and(i) for i in between)
+    return joined and all(facts.is_filler(i) and i not in facts.named for i in between)
+
+
+def _names_plants(facts: Facts, said: list[Mark]) -> bool:
+    """Whether plants stand on both sides of the last of these words' first border."""
+    first = facts.part(range(said[0].at, said[1].at))
+    return not first.target.empty
+
+
+def _nobody(index: int, parts: list[Facts]) -> bool:
+    """Whether a part says nobody it could be about."""
+    return parts[index].target.empty and not (index and parts[index - 1].target.excepts)
+
+
+def meant_by(part: Facts, before: Target | None) -> Target:
+    """The plants of a part; those that were excepted just before, where it names none."""
+    target = part.target
+    if target.named or before is None or not before.excepts:
+        return target
+    return Target(
+        names=before.not_names,
+        genera=before.not_genera,
+        place=before.not_places[-1] if before.not_places else None,
+        more_places=before.not_places[:-1],
+    )

@@ -1,0 +1,178 @@
+"""The collection: plants added, listed, moved, renamed, lost, put right."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from grammar.lexicon import settings_of
+from grammar.order import Order
+from grammar.orders.additions import plants
+from grammar.orders.care import MOST_A_POT_L
+from grammar.orders.facts import Facts
+from grammar.rhythms.days import whole
+from grammar.words.folding import plain
+
+#: A kind stands so near behind 'new' at the head of a message [words].
+_NEW_KIND = 2
+
+#: 'vandas -> balcony'.
+_ARROWS = ("->", "=>", "→")
+
+
+def what_is_there(facts: Facts) -> Order | None:
+    spoken = any(t.type == "PLANTS" for t in facts.tokens)
+    there = facts.has("which") and facts.place is not None
+    listed = spoken or facts.alone or facts.place is not None or _only_kinds(facts)
+    shown = facts.starts("show") and listed
+    orchids = shown or (spoken and there)
+    if not (facts.has("plants") or orchids) or facts.asks_dose:
+        return None
+    if facts.has("flush", "fed", "clear", "dose") or facts.rest.mentions_feeding:
+        return None
+    if facts.has("move") and not (there and spoken):  # 'welche Pflanzen stehen am Fenster?'
+        return None
+    return Order("plants", target=facts.target)
+
+
+def _only_kinds(facts: Facts) -> bool:
+    """Whether beside order phrases only kinds of plants were said: 'list the vandas'."""
+    rest = facts.rest
+    said = rest.unknown or rest.growth or rest.medium or rest.water or rest.regime
+    return bool(facts.target.genera) and not said and not facts.has("salts_of", "card", "year")
+
+
+def lacking(facts: Facts) -> Order | None:
+    about = bool(facts.products) or facts.rest.form is not None or facts.has("my", "shelf")
+    if not facts.has("lacking") or not about or facts.asks_dose:
+        return None
+    return Order("lacking", products=facts.products)
+
+
+def rename(facts: Facts) -> Order | None:
+    if not facts.has("rename") or facts.asks_dose:
+        return None
+    name = facts.new_name[0]
+    meant = replace(facts.target, place=None)
+    if not name or (meant.empty and not facts.products):
+        return None
+    return Order("rename", target=meant, products=facts.products, name=name)
+
+
+def lose(facts: Facts) -> Order | None:
+    if facts.asks_dose or facts.asks_first or "?" in facts.folded.text:
+        return None
+    if facts.products and (facts.has("empty", "lose")):
+        return Order("product_remove", products=facts.products)
+    if not facts.has("lose") or facts.target.empty or _shed(facts):
+        return None
+    taken = facts.new_name[1] | facts.when[1] | facts.named
+    numbers = (whole(facts.words, i) for i in range(len(facts.raws)) if i not in taken)
+    count = facts.rest.count or next((n for n in numbers if n), None) or _one_of_a_kind(facts)
+    return Order("lose", target=facts.target, when=facts.when[0], count=count)
+
+
+def _shed(facts: Facts) -> bool:
+    """'Ruby lost a leaf': a part of it, and it is still there."""
+    settings = settings_of(facts.words.lexicon.language)
+    parts, sheds = (frozenset(map(plain, settings.get(k, ()))) for k in ("parts", "sheds"))
+    said = [m for m in facts.found if m.value == "lose"]
+    only_shed = all(facts.raws[i].text in sheds for m in said for i in range(m.at, m.end))
+    return only_shed and any(raw.text in parts for raw in facts.raws)
+
+
+def _one_of_a_kind(facts: Facts) -> int | None:
+    """One where an article counts a plant that has no name: 'regalé una vanda'."""
+    pairs = zip(facts.tokens, facts.tokens[1:], strict=False)
+    counted = any((a.type, a.value, b.type) == ("ARTICLE", "one", "GENUS") for a, b in pairs)
+    return 1 if counted and not facts.target.names and not facts.target.traits else None
+
+
+def move(facts: Facts) -> Order | None:
+    moved = facts.has("move", "be") or any(sign in facts.folded.text for sign in _ARROWS)
+    if facts.place is None or facts.asks_dose or facts.question or not moved:
+        return None
+    without = tuple(p for p in facts.target.not_places if p != facts.place)
+    sources = [name for name, _ in facts.place_runs[:-1] if name not in without]
+    target = replace(
+        facts.target,
+        place=sources[-1] if sources else None,
+        more_places=tuple(sources[:-1]),
+        medium=facts.rest.medium,
+        not_places=without,
+    )
+    if target.empty:
+        return None
+    return Order("move", target=target, place=facts.place, when=facts.when[0])
+
+
+def correct(facts: Facts) -> Order | None:
+    """What is known of a plant, told later: its pot, its medium, the water it takes."""
+    rest = facts.rest
+    target = replace(facts.target, medium=None)
+    if target.empty or facts.question or rest.mentions_feeding or rest.growth or rest.analysis:
+        return None
+    takes = facts.has("takes") and rest.volume_l is not None and rest.volume_l <= MOST_A_POT_L
+    told = facts.has("be", "move") and (rest.medium or rest.pot_cm) and rest.volume_l is None
+    if not (takes or told) or rest.strength is not None or rest.label_rate is not None:
+        return None
+    if facts.place is not None and not (target.names or target.genera or target.again):
+        return Order("correct", target=target)
+    return Order("correct", target=replace(target, place=None), place=facts.place)
+
+
+def add(facts: Facts) -> Order | None:
+    got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
+    more = facts.has("more") and facts.rest.count and facts.rest.genera
+    got = got or _received(facts) or _begins_new(facts)
+    new = facts.new_name[0] and facts.rest.genera and not facts.target.names
+    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or more or new):
+        return None
+    said = plants(facts)
+    orchids = facts.rest.count and any(t.type == "PLANTS" for t in facts.tokens)
+    strong = orchids or (
+        facts.has("add") and (facts.new_name[0] or facts.rest.count or facts.rest.medium)
+    )
+    if not (facts.rest.genera or strong):
+        return None
+    return Order("add", plants=said, when=facts.when[0])
+
+
+def listed(facts: Facts) -> Order | None:
+    """'30 dendrobiums, balcony, bark': a bare list, of plants to add or to feed."""
+    rest = facts.rest
+    described = facts.place is not None or (rest.medium and rest.pot_cm)
+    begun = bool(facts.raws) and (
+        facts.raws[0].kind == "number" or facts.words.type_at(0) == "NUMBER"
+    )
+    others = (rest.season, rest.month, rest.regime, rest.growth, rest.water, rest.form)
+    if not (described and begun and rest.genera) or facts.asks_dose or facts.question:
+        return None
+    if any(others) or facts.products or rest.mentions_feeding or facts.target.names:
+        return None
+    if any(m.type == "ORDER" and not {"both", "be"} & set(m.value.split()) for m in facts.found):
+        return None
+    said = plants(facts)
+    counted = all(p.genus and p.count for p in said)
+    return Order("add_offer", plants=said, target=facts.target) if counted else None
+
+
+def _received(facts: Facts) -> bool:
+    """'2 Phals in Rinde bekommen': a number of plants, and nothing that plants are given."""
+    rest = facts.rest
+    described = rest.count and (rest.medium or rest.pot_cm or facts.place)
+    else_said = rest.growth or rest.volume_l is not None or facts.has("fed", "flush", "repot")
+    return bool(facts.has("received") and described and not else_said and _new(facts))
+
+
+def _begins_new(facts: Facts) -> bool:
+    """'neue Phal, Rinde, 12er Topf': a word for new right before a kind, at the head."""
+    words = settings_of(facts.words.lexicon.language).get("new", ())
+    headed = bool(facts.raws) and facts.raws[0].text in words
+    near = any(0 < at <= _NEW_KIND for at, _ in facts.genus_places)
+    return headed and near and facts.rest.growth is None and _new(facts)
+
+
+def _new(facts: Facts) -> bool:
+    """Whether no plant on record was named, and nothing that plants are given."""
+    given = facts.rest.mentions_feeding or facts.rest.water is not None or facts.has("clear")
+    return not facts.target.names and not given

@@ -1,0 +1,333 @@
+"""What a message wants of the records: plants to add, what was given, a plan, a follow-up.
+
+`find` looks for the phrases of the lexicon's [order] section, takes out the names, places and
+days, has the rest read for its figures, and then asks the forms of `_FORMS` in turn; the first
+that fits says what is wanted. A message that asks for a dose fits none of them.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from grammar.lexicon import Lexicon
+from grammar.order import Names, Order
+from grammar.orders import (
+    asked,
+    asking,
+    care,
+    chemistry,
+    clauses,
+    collection,
+    files,
+    picturing,
+    prices,
+    reminding,
+    shelf,
+    signs,
+    simple,
+    waters,
+)
+from grammar.orders.additions import borders
+from grammar.orders.facts import Facts, Understand
+from grammar.orders.guiding import guiding
+from grammar.reading import ReadAs, Reading, Unknown
+from grammar.words.marks import Words, marks
+from grammar.words.scan import Folded, Raw
+from grammar.words.spelling import order_slip, rhythm_slip
+
+#: More slips than this in one message are another language.
+_MOST_SLIPS = 3
+
+#: Orders whose figures are no figures: a file's name, a town.
+_FREE_TEXT = frozenset({
+    "compare_labels", "import", "export", "home", "undo", "forget", "language", "pets", "remedy",
+    "kept", "removing", "quiet_night", "hurt", "food", "pests", "argue",
+})  # fmt: skip
+
+#: Orders that are done to all but those that are excepted.
+_OF_ALL = frozenset({"fed", "clear", "flush", "repot", "move", "growth", "water_for"})
+
+#: Orders whose words are names and free text, or numbers that the form itself has taken.
+_QUIET = frozenset({
+    "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
+    "history", "plan", "reading", "exception", "which_feed", "two_things", "all_or_some",
+    "not_given",
+    "tell",
+})  # fmt: skip
+
+
+def find(
+    raws: list[Raw], folded: Folded, lexicon: Lexicon, names: Names, understand: Understand
+) -> Reading:
+    """A message to somebody who keeps records.
+
+    Parameters
+    ----------
+    raws, folded : the message
+    lexicon : vocabulary
+    names : what is on record
+    understand : reads the figures in some of the words
+
+    Returns
+    -------
+    Reading
+        With an order; its verb is 'dose' where nothing but a dose can be meant.
+    """
+    facts = Facts(Words(folded, raws, lexicon, marks(raws, lexicon, names)), understand)
+    order = _wanted(facts)
+    mended, slips = _mended(facts, order)
+    if slips:
+        again = Facts(Words(folded, mended, lexicon, marks(mended, lexicon, names)), understand)
+        meant = _wanted(again)
+        if meant is not None and (order is None or order.verb in ("all_or_some", meant.verb)):
+            reading = _with_order(again, meant)
+            return replace(reading, read_as=(*slips, *reading.read_as))
+    return _dose(facts) if order is None else _with_order(facts, order)
+
+
+def _wanted(facts: Facts) -> Order | None:
+    """What the first form that fits says."""
+    order = next((order for form in _FORMS if (order := form(facts)) is not None), None)
+    if order is not None and order.verb in _OF_ALL and order.target.everything:
+        order = _with_exception(facts, order)
+        if _all_and_some(facts, order):
+            order = Order("all_or_some", target=replace(order.target, everything=False))
+    if facts.has("everyones"):
+        bare = Order("plants" if facts.alone else "dose", target=facts.target)
+        order = replace(order or bare, own=True)
+    return order
+
+
+def _with_exception(facts: Facts, order: Order) -> Order:
+    """An order for all but some; where those are not known it is done to nobody."""
+    cue = facts.first("except")
+    if cue is None or order.also:
+        return order
+    behind = facts.read_rest(range(cue.end, len(facts.raws))).unknown
+    return replace(order, verb="exception", text=behind[0].text) if behind else order
+
+
+def _all_and_some(facts: Facts, order: Order) -> bool:
+    """Whether all are meant and then some by name: 'fed all besides Ruby' in words not known."""
+    cue = facts.first("everything")
+    if cue is None or order.also or order.target.excepts or order.verb not in _OF_ALL:
+        return False
+    standing = {i for _, run in facts.place_runs for i in run}
+    names = [m.at for m in facts.found if m.type == "PLANT" and m.at >= cue.end]
+    kinds = [i for i, _ in facts.genus_places if i >= cue.end]
+    behind = min((i for i in (*names, *kinds) if i not in standing), default=None)
+    if behind is None:
+        return False
+    between = range(cue.end, behind)
+    if any(facts.is_and(i) for i in between):
+        return False
+    known = facts.held | standing
+    strange = any(
+        not facts.words.type_at(i) and i not in known and facts.raws[i].kind == "word"
+        for i in between
+    )
+    return strange or behind in names
+
+
+def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]:
+    """The words with slips for words of the records put right, and what was read as what.
+
+    Where it is clear what is wanted, only places, days and 'except' are put right: a further word
+    may be a plant's own.
+    """
+    lexicon = facts.words.lexicon
+    kept = facts.named | facts.new_name[1]
+    mended = list(facts.raws)
+    slips: list[ReadAs] = []
+    only_where_and_when = order is not None
+    paced = order is None or order.verb in reminding.VERBS or facts.has("remind")
+    for index, raw in enumerate(facts.raws):
+        known = index in kept or (paced and raw.text in lexicon.rhythm_words)
+        word = order_slip(raw, lexicon) if not known else None
+        if word is not None and only_where_and_when:
+            node = lexicon.orders.next.get(word)
+            entry = node.entry if node is not None else None
+            narrows = entry is not None and (
+                entry.type in ("PLACE", "WHEN") or entry.value == "except"
+            )
+            word = word if narrows else None
+        if word is None and index not in kept and paced:
+            word = rhythm_slip(raw, lexicon)
+        if word is not None and len(slips) < _MOST_SLIPS:
+            mended[index] = raw._replace(text=word)
+            shown = lexicon.spelled.get(word, word)
+            slips.append(ReadAs(facts.folded.written(raw.start, raw.end), shown))
+    return mended, slips
+
+
+def _with_order(facts: Facts, order: Order) -> Reading:
+    """The figures and the order; words that became a name or a trait are not unknown."""
+    said = {t for p in order.plants for t in (*p.traits, p.name or "")} | set(order.target.traits)
+    unknown = tuple(u for u in facts.rest.unknown if u.text.strip("\"'") not in said)
+    if order.verb in _QUIET:
+        unknown = ()
+    if order.verb in reminding.VERBS:
+        unused = (Unknown(order.unused),) if order.unused else ()
+        language = facts.rest.language
+        return Reading(facts.folded.original, language, unknown=unused, order=order)
+    if order.verb in _FREE_TEXT:
+        return Reading(facts.folded.original, facts.rest.language, order=order)
+    if order.also:  # figures of one part are not those of another
+        parts = _parts(facts, order)
+        first, *rests = (p.label_rest if order.verb == "product_change" else p.rest for p in parts)
+        doubts = tuple(c for reading in (first, *rests) for c in reading.conflicts)
+        further = (_with_order(p, o) for p, o in zip(parts[1:], order.also, strict=True))
+        base = replace(first, conflicts=doubts, further=tuple(further))
+    elif order.verb in ("product", "product_change"):
+        base = facts.label_rest
+    elif order.verb == "judge":
+        base = asked.judged(facts)
+        unknown = base.unknown
+    elif order.verb == "together" and order.feeds:  # two analyses are no contradiction here
+        over = [c for c in facts.rest.conflicts if c.slot != "analysis"]
+        base = replace(facts.rest, conflicts=tuple(over), analysis=None, read_as=())
+        unknown = _with_digits(unknown)
+    elif order.verb == "rescue":
+        base = signs.rest(facts)
+        unknown = base.unknown
+    elif order.verb == "meter":
+        base = replace(facts.meter_rest, read_as=())
+        unknown = _with_digits(base.unknown)
+    elif order.verb == "water" and order.ions:
+        base = facts.report_rest
+        unknown = _with_digits(base.unknown)
+    elif order.verb in ("water_mix", "water_suits", "supplement"):
+        base = facts.rest
+        if order.mix is not None:  # two waters are no contradiction here
+            base = replace(base, conflicts=(), target_ec_ms_cm=None, water=None, read_as=())
+        unknown = _with_digits(unknown) if order.mix is None else ()
+    elif order.verb == "reading":
+        base = replace(facts.rest, read_as=())  # what ran out of a pot is no water
+    elif order.verb == "stock":  # 'koncentrat z 20-20-20': what is made, not what it is made of
+        base = facts.read_rest(without=_cue_words(facts, "stock", "concentrate"))
+        unknown = base.unknown
+    elif order.verb == "kit":
+        base = replace(facts.rest, scale_step_g=shelf.scale_step(facts))
+    elif order.verb == "add" and len(order.plants) > 1:
+        each = [facts.read_rest(span) for span in borders(facts)]
+        doubts = tuple(c for reading in each for c in reading.conflicts)
+        base = replace(facts.rest, conflicts=doubts)
+    else:
+        base = facts.rest
+    read_as = tuple(r for r in base.read_as if r.text not in said)  # a name is no slip
+    return replace(base, text=facts.folded.original, unknown=unknown, read_as=read_as, order=order)
+
+
+def _parts(facts: Facts, order: Order) -> list[Facts]:
+    """What a message says that says several things of one kind."""
+    if order.verb == "product_change":
+        return clauses.feeds_apart(facts)
+    return clauses.given_apart(facts) or [facts]
+
+
+def _cue_words(facts: Facts, *values: str) -> frozenset[int]:
+    """The words of the first of these order phrases."""
+    cue = facts.first(*values)
+    return frozenset(range(cue.at, cue.end)) if cue is not None else frozenset()
+
+
+def _with_digits(unknown: tuple[Unknown, ...]) -> tuple[Unknown, ...]:
+    """Of what was not understood, the figures: they could change an answer."""
+    return tuple(u for u in unknown if any(c.isdigit() for c in u.text))
+
+
+def _dose(facts: Facts) -> Reading:
+    """A request for a dose: only names and places on record are taken out of it."""
+    names = {i for m in facts.found if m.type in ("PLANT", "PRODUCT") for i in range(m.at, m.end)}
+    names |= {i for _, run in facts.place_runs for i in run}
+    reading = facts.understand([r for i, r in enumerate(facts.raws) if i not in names])
+    order = Order(
+        "dose",
+        target=facts.target,
+        products=facts.products,
+        asks=facts.question,
+        asks_kind="dose" if facts.has("dose", "dose_word") else None,
+    )
+    return replace(reading, text=facts.folded.original, order=order)
+
+
+#: In this order; the first that fits says what is wanted.
+_FORMS: tuple[simple.Form, ...] = (
+    simple.only("thanks", "thanks"),
+    simple.only("greeting", "hail"),
+    simple.bare("undo", "undo"),
+    simple.bare("done", "done"),
+    simple.bare("yes", "yes"),
+    reminding.pause,
+    reminding.stop,
+    reminding.skip,
+    simple.bare("no", "no"),
+    simple.bare("no", "stop", text="stop"),
+    guiding,
+    simple.bare("why", "why"),
+    simple.bare("more", "more"),
+    simple.bare("help", "help"),
+    simple.bare("skip", "skip", "unsure"),
+    simple.bare("skip", "later", text="later"),
+    asked.kept,
+    simple.bare("quiet", "quiet"),
+    simple.bare("loud", "loud"),
+    reminding.quiet_hours,
+    reminding.resume,
+    reminding.move,
+    reminding.remind,
+    files.calendar,
+    picturing.year,
+    picturing.salts,
+    picturing.card,
+    reminding.listing,
+    simple.phrase("forget", "forget"),
+    files.take_in,
+    files.give_out,
+    asked.language,
+    asked.hurt,
+    asked.pets,
+    asked.not_for_feed,
+    asking.who,
+    asking.tell,
+    signs.rescue,
+    asked.judge,
+    asked.remedy,
+    asked.argue,
+    asked.bottle,
+    prices.compare,
+    care.history,
+    waters.meter,
+    waters.report,
+    waters.mix,
+    waters.suits,
+    waters.supplement,
+    chemistry.salts,
+    chemistry.together,
+    chemistry.stock,
+    chemistry.blend,
+    shelf.choose,
+    care.plan,
+    care.done,
+    collection.lose,
+    collection.lacking,
+    simple.phrase("shelf", "shelf"),
+    asking.settings,
+    asking.home,
+    shelf.kit,
+    collection.rename,
+    care.runoff,
+    care.repot,
+    shelf.products,
+    shelf.product,
+    care.nothing_given,
+    collection.add,
+    care.log,
+    care.growth,
+    collection.correct,
+    collection.move,
+    asking.water,
+    asking.follow_up,
+    collection.what_is_there,
+    collection.listed,
+)

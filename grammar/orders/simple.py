@@ -1,0 +1,43 @@
+"""Forms that a phrase alone decides."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TypeAlias
+
+from grammar.order import Order
+from grammar.orders.facts import Facts
+
+Form: TypeAlias = Callable[[Facts], Order | None]
+
+
+def phrase(verb: str, *cues: str) -> Form:
+    """A form of its own phrase, with nothing beside it that a dose needs."""
+
+    def form(facts: Facts) -> Order | None:
+        if not facts.has(*cues) or facts.asks_dose or facts.rest.genera:
+            return None
+        return Order(verb, target=facts.target, when=facts.when[0], products=facts.products)
+
+    return form
+
+
+def bare(verb: str, *cues: str, text: str = "") -> Form:
+    """A form that is the whole message."""
+
+    def form(facts: Facts) -> Order | None:
+        told = verb == "skip" and facts.has("fed", "clear", "flush")  # 'fed all, not sure'
+        bare = facts.starts(*cues) and facts.alone and not told
+        return Order(verb, text=text) if bare else None
+
+    return form
+
+
+def only(verb: str, *cues: str) -> Form:
+    """A form that says nothing else: no other order phrase stands beside it."""
+
+    def form(facts: Facts) -> Order | None:
+        said = [m for m in facts.found if m.value in cues]
+        return Order(verb) if said and len(said) == len(facts.found) and facts.alone else None
+
+    return form

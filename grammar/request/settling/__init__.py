@@ -1,0 +1,111 @@
+"""Words that mean one thing here and another there, settled by their neighbours.
+
+`settle` turns the scanner's tokens into the terminals of request.lark. Every rule is a
+small function over the token list; they run in the order of `_RULES`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TypeAlias
+
+from grammar.request import doubts
+from grammar.request.settling.labels import analyses, declared, extras, oxides
+from grammar.request.settling.leftover import loose, measured_last, negations, nor, plain, rhythms
+from grammar.request.settling.meanings import (
+    fractions,
+    full,
+    growing,
+    homographs,
+    mixtures,
+    slow_growth,
+)
+from grammar.request.settling.numbers import (
+    amounts,
+    counted,
+    ranges,
+    signs,
+    sizes,
+    strength_numbers,
+    times,
+)
+from grammar.request.settling.rates import (
+    countries,
+    dilutions,
+    forms_before,
+    milligrams,
+    per_plant,
+    pure_per,
+    rates,
+)
+from grammar.words.numerals import compose
+from grammar.words.tokens import Tokens
+
+
+def settle(tokens: Tokens) -> Tokens:
+    """Terminals of the grammar from the scanner's tokens.
+
+    Parameters
+    ----------
+    tokens : as `scan` gives them
+
+    Returns
+    -------
+    list of Token
+        Without words that carry nothing; what is measured stands behind its number.
+    """
+    present = {token.type for token in tokens}
+    for rule, types in _RULES:
+        if not types or not types.isdisjoint(present):
+            tokens = rule(tokens)
+            present = {token.type for token in tokens}
+    return tokens
+
+
+Rule: TypeAlias = Callable[[Tokens], Tokens]
+
+#: The rules in order, each with the token types without which it would change nothing
+#: (none: it always runs). Most messages need only a few of them.
+_RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
+    (rule, frozenset(types.split()))
+    for rule, types in (
+        (compose, "NUMBER POINT AND FRACTION_OF HALF_MORE MEASURED_HALF"),
+        (nor, "NOR"),
+        (countries, "COUNTRY"),
+        (signs, "MINUS"),
+        (analyses, "NUMBER"),
+        (homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE SIZE_ENDING"),
+        (doubts.dates, "ANALYSIS NO_ANALYSIS"),
+        (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
+        (doubts.containers, "CONTAINER"),
+        (doubts.bounds, "BOUND BOUND_BEHIND TO BY"),
+        (doubts.past, "PAST PRESENT AGO"),
+        (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
+        (doubts.portions, "FRACTION EVERY PLUS AND APIECE"),
+        (sizes, "POT"),
+        (milligrams, "ELEMENT HARDNESS"),
+        (times, "TIMES"),
+        (rates, "PER ARTICLE IN TO FOR EVERY TIMES"),
+        (strength_numbers, "STRENGTH"),
+        (ranges, "MINUS TO OR BETWEEN ARTICLE"),
+        (mixtures, "MIX"),
+        (slow_growth, "GROWING_VERB GROWTH"),
+        (growing, "GROWING_VERB"),
+        (full, "FULL"),
+        (fractions, "FRACTION MULTIPLE PERCENT MULTIPLIER"),
+        (dilutions, "RATIO"),
+        (declared, "NPK"),
+        (extras, "ELEMENT OXIDE PLUS UNKNOWN MASS_UNIT"),
+        (loose, "LOOSE_MEASURE UNKNOWN"),
+        (rhythms, "EVERY"),
+        (counted, "NUMBER"),
+        (amounts, ""),
+        (per_plant, "POT PER EVERY"),
+        (pure_per, "PER"),
+        (negations, "NOT"),
+        (plain, ""),
+        (forms_before, "PER"),
+        (measured_last, "ELEMENT HARDNESS ALKALINITY EC SCALE UNKNOWN"),
+        (oxides, "OXIDE"),
+    )
+)

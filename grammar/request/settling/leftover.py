@@ -1,0 +1,171 @@
+"""What is left when the other rules have looked: negations, loose figures, glue."""
+
+from __future__ import annotations
+
+from grammar.request.settling.numbers import SLOTS
+from grammar.words.scan import Token
+from grammar.words.tokens import Tokens, rewrite
+from grammar.words.tokens import join as _join
+from grammar.words.tokens import type_at as _type
+
+#: Words that only hold a sentence together once the rules have looked at them.
+_GLUE = frozenset({
+    "FILLER", "ASIDE", "ARTICLE", "AND", "PLUS", "OF", "IN", "TO", "OR", "FOR", "EVERY",
+    "BETWEEN", "STRENGTH", "POINT", "TIMES", "NPK", "MIX", "MINUS", "PLANTS", "GROWING_VERB",
+    "LOOSE_MEASURE", "LABEL", "PER", "NOT", "POT", "FULL", "SLOWLY", "APIECE",
+})  # fmt: skip
+
+
+def negations(tokens: Tokens) -> Tokens:
+    """'no sphagnum', 'not in winter': what it is not, is not what it is."""
+    return rewrite(_denied_behind(tokens), _negation_at)
+
+
+def _denied_behind(tokens: Tokens) -> Tokens:
+    """'Sphagnum habe ich nicht': a 'not' that may stand behind, with nothing before it to deny."""
+    out = list(tokens)
+    for index in range(len(out) - 1, -1, -1):
+        if out[index].type != "NOT" or out[index].value not in ("behind", "last"):
+            continue
+        ends = index + 1 >= len(out) or out[index + 1].after_break
+        if out[index].value == "last" and not ends:
+            continue  # 'corteza no, musgo', but 'en corteza no crece'
+        ahead = _negated(out, index)
+        if _type(out, ahead) in SLOTS and not out[ahead].after_break:
+            continue
+        at = _denied_before(out, index)
+        if at is not None:
+            end = at + (2 if out[at].type == "AMOUNT" else 1)
+            out[index] = out[index]._replace(type="FILLER")
+            out[at:end] = [_join(out[at:end], "NEGATED", out[end - 1].type)]
+    return out
+
+
+def _denied_before(tokens: Tokens, index: int) -> int | None:
+    """The last slot before a 'not' in its clause; plants and how long something was are none."""
+    at = index
+    while at > 0 and not tokens[at].after_break:
+        at -= 1
+        lasted = _type(tokens, at + 1) in ("TIME_UNIT", "LENGTH_UNIT", "TEMPERATURE_UNIT")
+        if tokens[at].type in SLOTS - {"GENUS"} and not lasted:
+            return at
+    return None
+
+
+def nor(tokens: Tokens) -> Tokens:
+    """'weder Rinde noch Moos': a word that denies only behind a 'neither'."""
+    out: Tokens = []
+    neither = False
+    for token in tokens:
+        neither = neither or (token.type, token.value) == ("NOT", "neither")
+        if token.type == "NOR":
+            token = token._replace(type="NOT" if neither else "FILLER", value="filler")
+        out.append(token)
+    return out
+
+
+def _negation_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    if tokens[index].type != "NOT":
+        return None
+    at = _negated(tokens, index)
+    if _type(tokens, at) not in SLOTS or tokens[at].after_break:
+        return None
+    end = at + (2 if tokens[at].type == "AMOUNT" else 1)
+    return [_join(tokens[index:end], "NEGATED", tokens[end - 1].type)], end - index
+
+
+def _negated(tokens: Tokens, index: int) -> int:
+    """The word a 'not' is about: a few small words may stand between, no comma."""
+    at = index + 1
+    while at - index <= 3 and _type(tokens, at) in _GLUE - {"NOT", "LABEL"}:
+        if tokens[at].after_break:
+            break
+        at += 1
+    return at
+
+
+def loose(tokens: Tokens) -> Tokens:
+    """A capful or a pinch has no size: shown, never guessed."""
+    out: Tokens = []
+    for index, token in enumerate(tokens):
+        if token.type == "LOOSE_MEASURE":
+            start = len(out) - 1
+            while start > 0 and out[start].type in ("ARTICLE", "OF"):
+                start -= 1
+            if start >= 0 and start < len(out) - 1 and out[start].type == "FRACTION":
+                out[start:] = [_join([*out[start:], token], "UNKNOWN", "loose")]
+                continue
+            counted = out and out[-1].type in ("NUMBER", "FRACTION")
+            rate = _type(tokens, index + 1) == "PER" and out and out[-1].type == "ARTICLE"
+            if counted or rate:
+                number = out.pop()
+                out.append(_join([number, token], "UNKNOWN", "loose"))
+                continue
+        if token.type in ("$", "€", "£") or (
+            token.type == "UNKNOWN" and token.value in ("$", "€", "£")
+        ):
+            continue
+        out.append(token)
+    return out
+
+
+def rhythms(tokens: Tokens) -> Tokens:
+    """'every 9 days' is a rhythm, if none that the rules know."""
+    return rewrite(tokens, _rhythm_at)
+
+
+def _rhythm_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    every, count, unit = (_type(tokens, index + offset) for offset in range(3))
+    if every != "EVERY" or count not in ("NUMBER", "AMOUNT") or unit != "TIME_UNIT":
+        return None
+    return [_join(tokens[index : index + 3], "OTHER_REGIME", "other")], 3
+
+
+def plain(tokens: Tokens) -> Tokens:
+    """Drop the words that have done their work."""
+    return [token for token in tokens if token.type not in _GLUE or _still_needed(token)]
+
+
+def _still_needed(token: Token) -> bool:
+    return token.type in ("PER", "POT") and token.value in ("per", "pot", "before")
+
+
+_MEASURED: dict[str, tuple[str, ...]] = {
+    "ELEMENT": ("CONCENTRATION_UNIT",),
+    "HARDNESS": ("HARDNESS_UNIT", "CONCENTRATION_UNIT"),
+    "ALKALINITY": ("HARDNESS_UNIT", "ALKALINITY_UNIT", "CONCENTRATION_UNIT"),
+    "EC": ("EC_UNIT",),
+    "SCALE": ("MASS_UNIT",),
+}
+
+
+def measured_last(tokens: Tokens) -> Tokens:
+    """Put what is measured behind its number: 'hardness 12 dH' to '12 dH hardness'."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        units = _MEASURED.get(token.type)
+        small_n = token.type == "UNKNOWN" and token.value == "n"
+        if small_n and _type(out, len(out) - 1) == "CONCENTRATION_UNIT":
+            token = Token("ELEMENT", "N", token.raws)
+            units = _MEASURED["ELEMENT"]
+        if units is None:
+            out.append(token)
+            index += 1
+            continue
+        before = out[-1].type if out else ""
+        if before == "COUNTED_PERCENT" or (before in units and not token.after_break):
+            out.append(token)  # already behind it
+        elif _type(tokens, index + 1) == "AMOUNT" and _type(tokens, index + 2) in units:
+            out += [*tokens[index + 1 : index + 3], token]
+            index += 2
+        elif token.type != "ELEMENT" and _type(tokens, index + 1) == "NUMBER":
+            out += [tokens[index + 1], token]
+            index += 1
+        elif before in units or (token.type != "ELEMENT" and before == "NUMBER"):
+            out.append(token)
+        elif token.type == "ELEMENT":
+            out.append(token._replace(type="UNKNOWN"))
+        index += 1
+    return out

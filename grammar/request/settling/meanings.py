@@ -1,0 +1,214 @@
+"""Words with two meanings: fractions, 'full', 'slow', homographs, mixtures of media."""
+
+from __future__ import annotations
+
+from grammar.request.settling.near import is_amount, is_volume, litres, strength
+from grammar.request.settling.numbers import LEAST_WATER_L
+from grammar.words.scan import Token
+from grammar.words.tokens import PLANTS as _PLANTS
+from grammar.words.tokens import Tokens, rewrite
+from grammar.words.tokens import join as _join
+from grammar.words.tokens import skip as _skip
+from grammar.words.tokens import type_at as _type
+
+
+def fractions(tokens: Tokens) -> Tokens:
+    """Which halves and doubles are strengths: 'half the label' is, 'half of my phals' is not."""
+    out: Tokens = []
+    index = 0
+    while index < len(tokens):
+        token = tokens[index]
+        if token.type not in ("FRACTION", "MULTIPLE", "PERCENT", "MULTIPLIER"):
+            out.append(token)
+            index += 1
+            continue
+        behind = _skip(tokens, index + 1, ("STRENGTH",))
+        target = _skip(tokens, behind, ("OF", "FILLER", "ARTICLE", "ASIDE"))
+        if _type(tokens, target) in ("LEVEL", "LABEL") and not tokens[target].after_break:
+            out.append(strength(token))
+            index = target + 1  # 'half of the full strength' is half
+            continue
+        linked = _type(tokens, behind) == "OF"
+        of_water = _type(tokens, target) == "WATER_WORD" and not tokens[target].after_break
+        if token.type != "PERCENT" and of_water:
+            out.append(_join(tokens[index:target], "UNKNOWN", token.value))
+            index = target
+            continue
+        whole = tokens[behind].value if _type(tokens, behind) == "PLANTS" else ""
+        linked = linked or (whole == "of" and not tokens[behind].after_break)  # '1/3 storczyków'
+        if token.type != "PERCENT" and linked and _type(tokens, target) in _PLANTS | {"UNKNOWN"}:
+            out.append(_join(tokens[index:target], "UNKNOWN", token.value))
+            index = target
+            continue
+        if token.type == "FRACTION" and _type(tokens, index + 1) == "MULTIPLE":
+            out.append(_join(tokens[index : index + 2], "UNKNOWN", token.value))
+            index += 2
+            continue
+        if token.type == "MULTIPLE" and not _stands_alone(tokens, index):
+            out.append(Token("UNKNOWN", token.value, token.raws))
+            index += 1
+            continue
+        out.append(strength(token))
+        index += 1
+    return out
+
+
+def full(tokens: Tokens) -> Tokens:
+    """'Cymbidium, 5 l, voll': a word that fills sentences too is a strength only by itself."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        ends = index + 1 >= len(out) or out[index + 1].after_break
+        parted = token.after_break or _type(out, index - 1) in ("FORM", "ANALYSIS")
+        if token.type == "FULL" and parted and ends:
+            out[index] = token._replace(type="LEVEL", value="1")
+    return out
+
+
+#: Words that nobody calls full or double: a 'full' before them is the strength.
+_NOT_FULL = frozenset({
+    "", "STRENGTH", "LEVEL", "LABEL", "ANALYSIS", "NUMBER", "OF", "FORM", "AND", "REGIME",
+    "OTHER_REGIME", "SEASON", "MONTH", "WATER", "MEDIUM",
+})  # fmt: skip
+
+
+def _stands_alone(tokens: Tokens, index: int) -> bool:
+    """Whether 'full' or 'double' is not about the next word."""
+    following = _type(tokens, index + 1)
+    if following == "REGIME" and tokens[index].value != "1":
+        return False  # 'twice weekly'
+    if following in _NOT_FULL:
+        return True
+    return tokens[index + 1].after_break or following in ("FILLER", "FOR", "IN", "ARTICLE")
+
+
+def slow_growth(tokens: Tokens) -> Tokens:
+    """'growing rather slowly' is slow growth, not growth."""
+    return rewrite(tokens, _slow_growth_at)
+
+
+def _slow_growth_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    first = tokens[index]
+    if first.type != "GROWING_VERB" and (first.type, first.value) != ("GROWTH", "growing"):
+        return None
+    at = _skip(tokens, index + 1, ("FILLER",))
+    if _type(tokens, at) not in ("SLOWLY", "GROWTH") or tokens[at].value != "slow":
+        return None
+    return [_join(tokens[index : at + 1], "GROWTH", "slow")], at + 1 - index
+
+
+def growing(tokens: Tokens) -> Tokens:
+    """'growing' is a state of growth unless it only says that somebody grows something."""
+    out: Tokens = []
+    for index, token in enumerate(tokens):
+        if token.type == "GROWING_VERB":
+            following = _type(tokens, index + 1)
+            open_end = following == "" or tokens[index + 1].after_break
+            verb = following in _PLANTS | {"MEDIUM", "NUMBER", "IN", "COUNT"}
+            if open_end or not verb:
+                token = Token("GROWTH", "growing", token.raws)
+        out.append(token)
+    return out
+
+
+def mixtures(tokens: Tokens) -> Tokens:
+    """'bark and perlite mix' is a mixed medium; moss or clay in it stays two media to ask about."""
+    out: Tokens = []
+    index = 0
+    between = ("AND", "PLUS", "PER", "MIX", "ARTICLE", "OF", "FILLER", "FOR", "IN")
+    while index < len(tokens):
+        token = tokens[index]
+        if token.type in ("MEDIUM", "MIX"):
+            end = index + 1
+            media = [token] if token.type == "MEDIUM" else []
+            mixed = token.type == "MIX"
+            while True:
+                at = _skip(tokens, end, between)
+                mixed = mixed or any(t.type == "MIX" for t in tokens[end:at])
+                if _type(tokens, at) != "MEDIUM" or tokens[at].after_break:
+                    trailing = at if at > end and tokens[at - 1].type == "MIX" else end
+                    break
+                media.append(tokens[at])
+                end = at + 1
+            kinds = {t.value for t in media}
+            if mixed and len(kinds) > 1 and not kinds & {"sphagnum", "clay_pellets"}:
+                out.append(_join(tokens[index:trailing], "MEDIUM", "mixed"))
+                index = trailing
+                continue
+        out.append(token)
+        index += 1
+    return out
+
+
+def homographs(tokens: Tokens) -> Tokens:
+    """'7-7-7 conc.' is a liquid, 'half conc' a strength; 'well 9 gpg' a water, 'well' none."""
+    out = list(tokens)
+    for index, token in enumerate(out):
+        following = _type(out, index + 1)
+        if token.type == "CONCENTRATED":
+            liquid = _type(out, index - 1) in ("ANALYSIS", "OPEN_ANALYSIS")
+            type_ = "FORM" if liquid else "STRENGTH"
+            out[index] = token._replace(type=type_)
+        elif token.type == "MEASURED_WATER":
+            measured = following in _MEASURES or (
+                following == "NUMBER" and _type(out, index + 2) in _WATER_UNITS
+            )
+            out[index] = token._replace(type="WATER" if measured else "FILLER")
+        elif token.type == "DATED_MONTH":
+            out[index] = token._replace(type="MONTH" if _is_dated(out, index) else "FILLER")
+        elif token.type == "LEVEL" and _is_rate(out, index + 1):
+            out[index] = token._replace(type="LABEL")  # 'label dose 5 ml per 2 l'
+        elif (token.type, token.value) == ("IN", "article"):  # 'an Liter' on the Danube
+            one = following == "VOLUME_UNIT" and not out[index + 1].after_break
+            out[index] = token._replace(type="ARTICLE" if one else "IN", value="in")
+        elif token.type == "SIZE_ENDING":  # '12er', but not 'ist er'
+            glued = _type(out, index - 1) == "NUMBER" and not token.raws[0].after_space
+            ends = following == "" or out[index + 1].after_break
+            type_, value = ("LENGTH_UNIT", token.value) if glued and ends else ("FILLER", "clause")
+            out[index] = token._replace(type=type_, value=value)
+        elif token.type == "BARE_DEGREE":
+            hard = _hardness_near(out, index)
+            if hard is not None:
+                out[hard] = out[hard]._replace(value=token.value)
+            out[index] = token._replace(type="FILLER", value="filler")
+    return out
+
+
+def _hardness_near(tokens: Tokens, index: int) -> int | None:
+    """The word for hardness that a bare degree belongs to: 'Härte 14 Grad', '14 Grad Härte'."""
+    if _type(tokens, index - 1) != "NUMBER" or tokens[index].after_break:
+        return None
+    behind = _skip(tokens, index + 1, ("FILLER", "ARTICLE"))
+    if _type(tokens, behind) == "HARDNESS" and not tokens[behind].after_break:
+        return behind
+    before = index - 2
+    while _type(tokens, before) in ("FILLER", "OF", "ARTICLE", "IN") and index - before < 5:
+        before -= 1
+    return before if _type(tokens, before) == "HARDNESS" else None
+
+
+def _is_dated(tokens: Tokens, index: int) -> bool:
+    """Whether a word that could be a verb is a month: '3 maja', 'od maja', 'kwiecień i maja'."""
+    before = _type(tokens, index - 1)
+    if tokens[index].after_break or _type(tokens, index + 1) == "GROWTH":
+        return False
+    joined = before in ("AND", "OR", "MINUS") and _type(tokens, index - 2) == "MONTH"
+    return joined or before in ("NUMBER", "BETWEEN", "TO")
+
+
+_MEASURES = frozenset({"EC", "HARDNESS", "ALKALINITY"})
+
+_WATER_UNITS = frozenset({"EC_UNIT", "HARDNESS_UNIT", "ALKALINITY_UNIT"})
+
+
+def _is_rate(tokens: Tokens, index: int) -> bool:
+    """Whether a quantity per volume stands here."""
+    at = _skip(tokens, index, ("FILLER", "ARTICLE"))
+    if not is_amount(tokens, at) or any(t.after_break for t in tokens[index : at + 1]):
+        return False
+    if _type(tokens, at + 2) not in ("PER", "IN", "TO", "FOR", "EVERY"):
+        return False
+    behind = _skip(tokens, at + 3, ("ARTICLE", "EVERY", "FILLER"))
+    per_volume = _type(tokens, behind) == "VOLUME_UNIT" or is_volume(tokens, behind)
+    # 'full strength 2 litres in summer': so much is water, and no feed that goes into it
+    water = is_volume(tokens, at) and (litres(tokens, at) or 0.0) >= LEAST_WATER_L
+    return per_volume or not water

@@ -1,0 +1,1 @@
+"""When and how often: rhythms, days, clock times."""

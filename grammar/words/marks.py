@@ -1,0 +1,212 @@
+"""Words of the records in a message: names on record, orders, places, days.
+
+They are found over the raw words, apart from the vocabulary of a dose, so that neither can
+change what the other means.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from typing import NamedTuple
+
+from grammar.lexicon import Entry, Lexicon, Trie, pieces, settings_of
+from grammar.order import Names
+from grammar.words.scan import Folded, Raw, fold
+
+
+class Mark(NamedTuple):
+    """A phrase that was found: its type and value, and the raw words it stands for."""
+
+    type: str
+    value: str
+    at: int
+    size: int
+
+    @property
+    def end(self) -> int:
+        """The place of the raw word behind it."""
+        return self.at + self.size
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A message as raw words, with the phrases of the records in it."""
+
+    folded: Folded
+    raws: list[Raw]
+    lexicon: Lexicon
+    found: list[Mark]
+
+    def type_at(self, index: int) -> str:
+        """What the vocabulary of a dose takes this word for; empty outside and for unknown."""
+        if not 0 <= index < len(self.raws):
+            return ""
+        entry = self.lexicon.words.get(self.raws[index].text)
+        return entry.type if entry is not None else ""
+
+    def cue_at(self, index: int) -> str:
+        """The value of the order phrase that holds this word; empty where none does."""
+        held = (m.value for m in self.found if m.type == "ORDER" and m.at <= index < m.end)
+        return next(held, "")
+
+
+@lru_cache(maxsize=256)
+def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], umlauts: bool) -> Trie:
+    """The names on record, also as owning something, in other cases and without umlauts."""
+    trie = Trie()
+    known: list[tuple[list[str], Entry]] = []
+    for type_, listed in (
+        ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
+    ):  # fmt: skip
+        for name in listed:
+            written = name.casefold()
+            for text in dict.fromkeys((written, written.translate(_SPREAD) if umlauts else "")):
+                parts = pieces(fold(text).text)
+                if parts:
+                    _put(trie, parts, Entry(type_, name))
+                    known.append((parts, Entry(type_, name)))
+    for parts, entry in known:  # behind all names as they are, so that no form hides one
+        for ending in possessive:
+            form = inflected(parts[-1], ending)
+            if form:
+                _put(trie, [*parts[:-1], form], entry)
+        for ending in bent if len(parts) > 1 else ():
+            before = [inflected(p, ending) or p for p in parts[:-1]]
+            for form in (parts[-1], *(inflected(parts[-1], e) for e in possessive)):
+                if form:
+                    _put(trie, [*before, form], entry)
+        noun_first = len(parts) > 1 and entry.type != "PLANT"  # 'nawóz wapniowy'
+        for ending in bent if noun_first else ():
+            last = inflected(parts[-1], ending)
+            for noun in (inflected(parts[0], e) for e in possessive) if last else ():
+                if noun:
+                    _put(trie, [noun, *parts[1:-1], last], entry)
+    return trie
+
+
+#: How umlauts are typed without their dots.
+_SPREAD = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+
+
+@cache
+def _umlauts(language: str) -> bool:
+    """Whether people type 'ue' for 'ü' in a language."""
+    return "umlauts" in settings_of(language)
+
+
+#: Shorter names are not inflected by changing their last letter: the form could be any word.
+_SHORTEST_STEM = 4
+
+
+def inflected(word: str, ending: str) -> str:
+    """A name with an ending; 'a/y' puts 'y' for its last letter 'a'. Empty where it has none."""
+    last, slash, new = ending.partition("/")
+    if not slash:
+        return word + ending
+    fits = word.endswith(last) and len(word) >= _SHORTEST_STEM
+    return word[: -len(last)] + new if fits else ""
+
+
+def _put(trie: Trie, parts: list[str], entry: Entry) -> None:
+    node = trie
+    for part in parts:
+        node = node.grown(part)
+    node.entry = node.entry or entry
+
+
+def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
+    """The phrases of the records in a message, longest first, a name before all else.
+
+    Parameters
+    ----------
+    raws : the words of the message
+    lexicon : vocabulary
+    names : what is on record
+
+    Returns
+    -------
+    list of Mark
+        In order, none overlapping another.
+    """
+    known = _known(names, lexicon.possessive, lexicon.bent, _umlauts(lexicon.language))
+    found: list[Mark] = []
+    index = 0
+    while index < len(raws):
+        name, long = longest(raws, index, known)
+        entry, size = longest(raws, index, lexicon.orders)
+        if name is not None and long >= size:
+            entry, size = name, long
+        letter = name is None and size == 1 < len(raws) and len(raws[index].text) == 1
+        if name is None and size > 1:
+            size = _before_a_name(raws, index, size, known)
+        # A lone 'n' says no, the one of 'ppm N' does not.
+        if (
+            entry is None
+            or (letter and entry.type == "ORDER")
+            or _of_time(entry, raws[index + size :], lexicon)
+        ):
+            index += 1
+            continue
+        found.append(Mark(entry.type, entry.value, index, size))
+        index += size
+    return found
+
+
+def _before_a_name(raws: list[Raw], index: int, size: int, known: Trie) -> int:
+    """The size of a phrase without the name that begins in it: 'z' of 'z nawozem wapniowym'."""
+    for inside in range(1, size):
+        name, long = longest(raws, index + inside, known)
+        if name is not None and inside + long > size:
+            return inside
+    return size
+
+
+def _of_time(entry: Entry, behind: list[Raw], lexicon: Lexicon) -> bool:
+    """Whether a word for 'all' counts time: 'alle 10 Tage'."""
+    if entry.value != "everything" or len(behind) < 2:
+        return False
+    number, unit = behind[:2]
+    named = lexicon.words.get(number.text)
+    counted = number.kind == "number" or (named is not None and named.type == "NUMBER")
+    said = lexicon.words.get(unit.text)
+    return counted and said is not None and said.type == "TIME_UNIT"
+
+
+def phrases(raws: list[Raw], trie: Trie) -> list[Mark]:
+    """The phrases of a trie in a message, longest first, none overlapping another."""
+    found: list[Mark] = []
+    index = 0
+    while index < len(raws):
+        entry, size = longest(raws, index, trie)
+        if entry is not None:
+            found.append(Mark(entry.type, entry.value, index, size))
+        index += max(size, 1)
+    return found
+
+
+def longest(raws: list[Raw], index: int, trie: Trie) -> tuple[Entry | None, int]:
+    """The longest phrase of a vocabulary that begins here, and its number of words."""
+    best, size, node = None, 0, trie
+    for offset in range(index, len(raws)):
+        raw = raws[offset]
+        if offset > index and raw.after_break and raw.kind == "word":
+            break
+        following = node.next.get(raw.text)
+        if following is None:
+            break
+        node = following
+        if node.entry is not None:
+            best, size = node.entry, offset - index + 1
+    return best, size
+
+
+def written(folded: Folded, raws: list[Raw]) -> str:
+    """A run of raw words as the person wrote or meant them, without quotation marks around."""
+    if not raws:
+        return ""
+    mended = any(r.kind == "word" and folded.text[r.start : r.end] != r.text for r in raws)
+    text = folded.written(raws[0].start, raws[-1].end)
+    if mended:  # a slip that was put right
+        text = " ".join(raw.text for raw in raws)
+    return " ".join(text.strip("\"'“”‘’«» ").split())

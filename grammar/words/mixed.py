@@ -1,0 +1,105 @@
+"""Words of another language in a message: taken where the message's own has none for them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from grammar.lexicon import load
+from grammar.words.detect import knows_any
+from grammar.words.scan import Folded, Raw, Token, typed
+
+#: Token types that say something of a dose by themselves: a stray word may be one of these.
+#: Words that only hold a sentence together need more of their language around them.
+_CONTENT = frozenset({
+    "FORM", "MEDIUM", "GENUS", "SEASON", "MONTH", "GROWTH", "REGIME", "WATER", "OTHER_WATER",
+    "FRACTION", "LEVEL", "VAGUE", "STRENGTH", "LABEL", "VOLUME_UNIT", "MASS_UNIT", "SPOON",
+    "LOOSE_MEASURE", "ELEMENT", "OXIDE", "HARDNESS", "PLANTS", "POT",
+})  # fmt: skip
+#: Shorter words have a double in some other language too often [letters].
+_SHORTEST = 4
+#: From so much of another language on, its small words count as well [words].
+_SPOKEN = 2.0
+
+
+class Other(NamedTuple):
+    """A further language of a message, and how much of it was heard [words]."""
+
+    code: str
+    heard: float
+    among: tuple[str, ...]
+
+    def knows_any(self, raws: list[Raw]) -> bool:
+        """Whether it has a word for one of these; most have none, and need not be loaded."""
+        return knows_any((raw.text for raw in raws), self.code, self.among)
+
+
+class Mixed(NamedTuple):
+    """Tokens of a message, and those of a language of which there is nothing else in it."""
+
+    tokens: list[Token]
+    stray: tuple[Token, ...] = ()
+
+
+def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> Mixed:
+    """Tokens with the unknown words read in a further language, where one has them.
+
+    Parameters
+    ----------
+    tokens : of `scan.typed`
+    folded : the message
+    others : the languages that come into question, the likeliest first
+    """
+    if not others or all(t.type != "UNKNOWN" for t in tokens):
+        return Mixed(tokens)
+    out: list[Token] = []
+    stray: list[Token] = []
+    index = 0
+    while index < len(tokens):
+        end = index
+        while end < len(tokens) and tokens[end].type == "UNKNOWN":
+            end += 1
+        if end == index:
+            out.append(tokens[index])
+            index += 1
+            continue
+        raws = [raw for token in tokens[index:end] for raw in token.raws]
+        found, other = _read(raws, folded, others)
+        out += found
+        if other is not None and other.heard < _SPOKEN:
+            stray += [t for t in found if t.type in _CONTENT]
+        index = end
+    return Mixed(out, tuple(stray))
+
+
+def _read(
+    raws: list[Raw], folded: Folded, others: Sequence[Other]
+) -> tuple[list[Token], Other | None]:
+    """A stretch of unknown words in the language that knows most of them, and that language."""
+    best, by = [Token("UNKNOWN", raw.text, (raw,)) for raw in raws], None
+    for other in others:
+        if not other.knows_any(raws):
+            continue
+        tokens = [
+            token
+            for found in typed(raws, folded, load(other.code))
+            for token in ([found] if _taken(found, other) else _unknown(found))
+        ]
+        if _unclear(tokens) < _unclear(best):
+            best, by = tokens, other
+    return best, by
+
+
+def _taken(token: Token, other: Other) -> bool:
+    if other.heard >= _SPOKEN:
+        return True
+    long = sum(len(raw.text) for raw in token.raws) >= _SHORTEST
+    return token.type in _CONTENT and long
+
+
+def _unknown(token: Token) -> list[Token]:
+    return [Token("UNKNOWN", raw.text, (raw,)) for raw in token.raws]
+
+
+def _unclear(tokens: list[Token]) -> int:
+    return sum(t.type == "UNKNOWN" for t in tokens)
