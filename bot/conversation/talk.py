@@ -26,35 +26,29 @@ from bot.conversation.listening import listen
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import (
-    bottles,
     calendar,
-    compare,
-    day,
     diary,
-    doses,
     guide,
     home,
-    judging,
     language,
     meeting,
-    meter,
-    pictures,
     plants,
-    reminders,
-    reminders_after,
-    reminders_answers,
-    reminders_asked,
-    reminders_change,
-    reminders_offer,
-    reminders_pause,
-    reminders_pings,
-    rescue,
-    salts,
     shelf,
     take_along,
-    waters,
     who,
 )
+from bot.conversation.turns.day import day
+from bot.conversation.turns.feeding import bottles, compare, doses, judging, meter, waters
+from bot.conversation.turns.pots import pictures, salts
+from bot.conversation.turns.reminders import after as reminders_after
+from bot.conversation.turns.reminders import answers as reminders_answers
+from bot.conversation.turns.reminders import asked as reminders_asked
+from bot.conversation.turns.reminders import change as reminders_change
+from bot.conversation.turns.reminders import offer as reminders_offer
+from bot.conversation.turns.reminders import pause as reminders_pause
+from bot.conversation.turns.reminders import pings as reminders_pings
+from bot.conversation.turns.reminders import setting as reminders
+from bot.conversation.turns.rescue import asking as rescue
 from bot.conversation.wording import METRIC, tongues, wording
 from bot.records import Records, memory, owners, pings
 from bot.records.errors import (

@@ -9,7 +9,9 @@ from typing import Any, cast
 from bot.conversation import answer as out
 from bot.conversation.answering import NEEDS_RECORDS, Setting
 from bot.conversation.turn import Incoming, Turn
-from bot.conversation.turns import bottles, guide, meter, rescue, waters
+from bot.conversation.turns import guide
+from bot.conversation.turns.feeding import bottles, meter, waters
+from bot.conversation.turns.rescue import asking as rescue
 from bot.conversation.wording import wording
 from bot.records import Records
 from grammar import Reading

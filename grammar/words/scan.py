@@ -1,6 +1,6 @@
 """Text to typed tokens, by the lexicon alone: longest entry first, spans kept.
 
-Nothing is decided here that needs the neighbourhood of a word; see `context`.
+Nothing is decided here that needs the neighbourhood of a word; see `request.settling`.
 """
 
 from __future__ import annotations

@@ -10,8 +10,8 @@ import pytest
 from PIL import Image
 
 from bot.conversation.answer import Answer
-from bot.conversation.turns import picture_year
-from bot.conversation.turns import pictures as asked
+from bot.conversation.turns.pots import pictures as asked
+from bot.conversation.turns.pots import year as picture_year
 from bot.pictures import PicturesMissing
 from bot.pictures import card as card_drawn
 from bot.pictures import salts as salts_drawn

@@ -34,7 +34,7 @@ def run(script: str) -> list[object]:
 def test_a_conversation_loads_nothing_that_draws() -> None:
     script = (
         "import json, sys\n"
-        "import bot.conversation.talk, bot.conversation.turns.pictures, bot.pictures.look\n"
+        "import bot.conversation.talk, bot.conversation.turns.pots.pictures, bot.pictures.look\n"
         "from bot.pictures import available\n"
         "print(json.dumps([available(), sorted({n.split('.')[0] for n in sys.modules})]))\n"
     )

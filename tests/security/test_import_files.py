@@ -200,7 +200,7 @@ async def test_what_cannot_be_said_keeps_nobody_from_an_answer(
     async def broken(*_: Any) -> None:
         raise KeyError("reminder-what")
 
-    monkeypatch.setattr("bot.conversation.turns.reminders_pings.compose", broken)
+    monkeypatch.setattr("bot.conversation.turns.reminders.pings.compose", broken)
     from dataclasses import replace
 
     incoming = replace(mira.incoming("my plants"), pulls=True)

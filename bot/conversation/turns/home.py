@@ -10,7 +10,7 @@ from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels
 from bot.conversation.turn import Turn
 from bot.conversation.turns.plants import on_target
-from bot.conversation.turns.reminders_said import clock
+from bot.conversation.turns.reminders.said import clock
 from bot.records import log, owners, plants, waters
 from bot.records.kinds import Hemisphere, Units
 from bot.records.models import Plant, Water

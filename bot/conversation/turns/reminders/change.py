@@ -9,10 +9,9 @@ from datetime import UTC, date, datetime, time, timedelta
 from bot.conversation import answer as out
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn, UnfitDay
-from bot.conversation.turns.reminders import last_done, line
-from bot.conversation.turns.reminders_open import newest_open
-from bot.conversation.turns.reminders_pause import occurrence_of, pause, quiet_hours, resume
-from bot.conversation.turns.reminders_rules import (
+from bot.conversation.turns.reminders.open import newest_open
+from bot.conversation.turns.reminders.pause import occurrence_of, pause, quiet_hours, resume
+from bot.conversation.turns.reminders.rules import (
     at_day,
     clock_of,
     fit,
@@ -21,8 +20,9 @@ from bot.conversation.turns.reminders_rules import (
     next_day,
     shifted,
 )
-from bot.conversation.turns.reminders_said import comes, plants_of, what
-from bot.conversation.turns.reminders_which import on, which
+from bot.conversation.turns.reminders.said import comes, plants_of, what
+from bot.conversation.turns.reminders.setting import last_done, line
+from bot.conversation.turns.reminders.which import on, which
 from bot.records import log, pings, reminders
 from bot.records.kinds import PingState
 from bot.records.models import Reminder

@@ -9,8 +9,8 @@ from typing import TypeAlias
 from bot.conversation import answer as out
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, meeting
-from bot.conversation.turns.reminders import UTC, settled, zone_of
-from bot.conversation.turns.reminders_after import after_home
+from bot.conversation.turns.reminders.after import after_home
+from bot.conversation.turns.reminders.setting import UTC, settled, zone_of
 from bot.records import owners
 from grammar import Order, read_rhythm
 

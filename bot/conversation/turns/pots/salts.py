@@ -8,9 +8,9 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, label, labels
 from bot.conversation.turn import Turn
-from bot.conversation.turns.cautioning import with_cautions
+from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.plants import on_target
-from bot.conversation.turns.pot_logs import PotLog, pot_logs
+from bot.conversation.turns.pots.logs import PotLog, pot_logs
 from bot.dosing.pot_salts import (
     WATER_MARGIN,
     FlushDue,

@@ -10,8 +10,8 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import labels, pick, places_meant, plants_said
 from bot.conversation.turn import Turn
-from bot.conversation.turns.reminders_rules import Made, make
-from bot.conversation.turns.reminders_said import cadence, comes, plants_of, what, whom
+from bot.conversation.turns.reminders.rules import Made, make
+from bot.conversation.turns.reminders.said import cadence, comes, plants_of, what, whom
 from bot.records import reminders
 from bot.records.kinds import ReminderKind, ReminderState
 from bot.records.models import Plant, Reminder

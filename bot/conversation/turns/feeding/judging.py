@@ -8,7 +8,7 @@ from math import floor, log10
 from bot.conversation import answer as out
 from bot.conversation.answering import respond, worked_out
 from bot.conversation.turn import Turn
-from bot.conversation.turns.doses import mix_asked_about
+from bot.conversation.turns.feeding.doses import mix_asked_about
 from bot.dosing.dose import ASSUMED_DENSITY_KG_L, HEAVIEST_TEASPOON_G, US_TEASPOON_ML, Dose
 from bot.dosing.measuring import LEVEL_TEASPOON_G
 

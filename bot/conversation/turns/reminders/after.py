@@ -8,11 +8,11 @@ from datetime import datetime, timedelta
 from bot.conversation import answer as out
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
-from bot.conversation.turns.reminders_answers import next_lines
-from bot.conversation.turns.reminders_open import ms, newest_open
-from bot.conversation.turns.reminders_rules import moment
-from bot.conversation.turns.reminders_said import plants_of
-from bot.conversation.turns.reminders_work import rests
+from bot.conversation.turns.reminders.answers import next_lines
+from bot.conversation.turns.reminders.open import ms, newest_open
+from bot.conversation.turns.reminders.rules import moment
+from bot.conversation.turns.reminders.said import plants_of
+from bot.conversation.turns.reminders.work import rests
 from bot.records import log, owners, pings, reminders
 from bot.records.kinds import CARE, EventKind, PingState, ReminderKind
 from bot.records.models import Event, Reminder

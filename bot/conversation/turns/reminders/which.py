@@ -8,9 +8,9 @@ from typing import Any, TypeAlias
 
 from bot.conversation import answer as out
 from bot.conversation.turn import Turn
-from bot.conversation.turns.reminders import line, listed
-from bot.conversation.turns.reminders_open import newest_open
-from bot.conversation.turns.reminders_said import plants_of
+from bot.conversation.turns.reminders.open import newest_open
+from bot.conversation.turns.reminders.said import plants_of
+from bot.conversation.turns.reminders.setting import line, listed
 from bot.records.models import Reminder
 from grammar import Target
 

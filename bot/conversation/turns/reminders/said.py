@@ -10,7 +10,7 @@ from babel.dates import format_time, get_day_names, get_month_names
 
 from bot.conversation.collection import Collection, is_of, labels, places_meant
 from bot.conversation.turn import Turn
-from bot.conversation.turns.reminders_rules import DAYS
+from bot.conversation.turns.reminders.rules import DAYS
 from bot.conversation.wording import Wording
 from bot.records.models import Plant
 from bot.reminders.rhythm import to_local

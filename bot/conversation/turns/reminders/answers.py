@@ -8,11 +8,11 @@ from bot.conversation import answer as out
 from bot.conversation.collection import labels
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
-from bot.conversation.turns import day as days
-from bot.conversation.turns.reminders_open import ms, newest_open, shown_ms
-from bot.conversation.turns.reminders_rules import moment
-from bot.conversation.turns.reminders_said import comes, what
-from bot.conversation.turns.reminders_work import work_for
+from bot.conversation.turns.day import day as days
+from bot.conversation.turns.reminders.open import ms, newest_open, shown_ms
+from bot.conversation.turns.reminders.rules import moment
+from bot.conversation.turns.reminders.said import comes, what
+from bot.conversation.turns.reminders.work import work_for
 from bot.records import log, pings, reminders
 from bot.records.kinds import EventKind, PingState
 from bot.records.models import Ping, Plant, Reminder
@@ -86,7 +86,7 @@ async def bare(turn: Turn) -> out.Answer | None:
     if verb not in ("skip", "no") or (verb == "no" and text != "stop"):
         return None
     if text == "stop":
-        from bot.conversation.turns import reminders_change
+        from bot.conversation.turns.reminders import change as reminders_change
 
         if not await newest_open(turn) and not await _any(turn):
             return None
@@ -127,7 +127,7 @@ async def _later(turn: Turn, opened: Sequence[Ping]) -> out.Answer:
 
 
 async def _skip(turn: Turn, opened: Sequence[Ping]) -> out.Answer:
-    from bot.conversation.turns.reminders_change import skipped
+    from bot.conversation.turns.reminders.change import skipped
 
     found = {r.id: r for r in await _reminders_of(turn, opened)}
     lines = []

@@ -9,11 +9,11 @@ from datetime import datetime
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, load
 from bot.conversation.turn import Turn
-from bot.conversation.turns.advice import genus_of
-from bot.conversation.turns.reminders import line, setter
-from bot.conversation.turns.reminders_asked import home_told
-from bot.conversation.turns.reminders_rules import USUAL, fit
-from bot.conversation.turns.reminders_said import clock
+from bot.conversation.turns.day.advice import genus_of
+from bot.conversation.turns.reminders.asked import home_told
+from bot.conversation.turns.reminders.rules import USUAL, fit
+from bot.conversation.turns.reminders.said import clock
+from bot.conversation.turns.reminders.setting import line, setter
 from bot.dosing.plants import Genus
 from bot.records import reminders
 from bot.records.kinds import ReminderKind

@@ -8,10 +8,10 @@ from datetime import date, datetime, time, timedelta
 from bot.conversation import answer as out
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn, UnfitDay
-from bot.conversation.turns.reminders import listed
-from bot.conversation.turns.reminders_rules import USUAL, at_day, moment, next_day, shifted
-from bot.conversation.turns.reminders_said import clock
-from bot.conversation.turns.reminders_which import on
+from bot.conversation.turns.reminders.rules import USUAL, at_day, moment, next_day, shifted
+from bot.conversation.turns.reminders.said import clock
+from bot.conversation.turns.reminders.setting import listed
+from bot.conversation.turns.reminders.which import on
 from bot.records import owners, reminders
 from bot.records.models import Reminder
 from bot.reminders.catching_up import following

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from bot.conversation.collection import Collection, labels
 from bot.conversation.turn import Turn
-from bot.conversation.turns.groups import Group
+from bot.conversation.turns.day.groups import Group
 from bot.conversation.turns.shelf import title
 from bot.dosing.measuring import (
     BOTTLES_ML,

@@ -1,0 +1,1 @@
+"""Doses and what belongs to them: waters, meters, bottles, feeds compared."""

@@ -1,0 +1,1 @@
+"""What happened in pots: their logs, their salts, and both as pictures."""

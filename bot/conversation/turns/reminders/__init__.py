@@ -1,0 +1,1 @@
+"""Reminders in the conversation: set, shown, moved, answered."""

@@ -1,0 +1,1 @@
+"""An ailing plant: what is asked, the plan, and what the log keeps of it."""
