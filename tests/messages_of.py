@@ -18,8 +18,8 @@ from hypothesis import strategies as st
 
 from bot.conversation.answer import Answer
 from bot.conversation.ask import Setting, ask
+from grammar.folding import plain
 from grammar.lexicon import COMMON, load, sections
-from grammar.words.folding import plain
 
 LANGUAGES = ("de", "en", "es", "pl")
 TODAY = date(2026, 6, 10)

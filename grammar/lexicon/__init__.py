@@ -16,7 +16,7 @@ from sys import intern
 from types import MappingProxyType
 from typing import Any, NamedTuple
 
-from grammar.words.folding import plain
+from grammar.folding import plain
 
 COMMON = "common"
 

@@ -12,8 +12,8 @@ from collections.abc import Sequence
 from functools import cache
 from itertools import product
 
+from grammar.folding import plain
 from grammar.lexicon import Lexicon, settings_of
-from grammar.words.folding import plain
 from grammar.words.marks import Mark, Words, inflected, written
 
 #: Names of towns have no more words and signs than this, and their cases no more readings.

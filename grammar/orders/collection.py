@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from grammar.folding import plain
 from grammar.lexicon import settings_of
 from grammar.order import Order
 from grammar.orders.additions import plants
 from grammar.orders.care import MOST_A_POT_L
 from grammar.orders.facts import Facts
 from grammar.rhythms.days import whole
-from grammar.words.folding import plain
 
 #: A kind stands so near behind 'new' at the head of a message [words].
 _NEW_KIND = 2

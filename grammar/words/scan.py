@@ -9,8 +9,8 @@ import re
 from functools import cache
 from typing import NamedTuple
 
+from grammar.folding import Folded, fold
 from grammar.lexicon import Entry, Lexicon, Trie
-from grammar.words.folding import Folded, fold
 
 __all__ = ["AMBIGUOUS", "Folded", "Raw", "Token", "fold", "raws_of", "scan", "typed"]
 

@@ -7,8 +7,8 @@ from typing import Any
 import pytest
 
 from grammar import Names, Order, Reading, Rhythm, When, read
+from grammar.folding import plain
 from grammar.orders.agreeing import cases
-from grammar.words.folding import plain
 from tests.grammar.told import same, value
 
 NAMES = Names(

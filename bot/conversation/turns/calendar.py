@@ -11,12 +11,12 @@ from bot.conversation import answer as out
 from bot.conversation.collection import labels, pick, plants_said
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import genus_of
 from bot.conversation.turns.reminders.asked import home_told
 from bot.conversation.turns.reminders.offer import FLUSH, fitting, turns_of
 from bot.conversation.turns.reminders.rules import USUAL, fit, shifted
 from bot.conversation.turns.reminders.said import cadence, plants_of, whom
 from bot.conversation.turns.reminders.setting import UTC, listed
+from bot.conversation.turns.standing.advice import genus_of
 from bot.dosing.plants import Genus
 from bot.records import owners
 from bot.records.kinds import ReminderKind, ReminderState

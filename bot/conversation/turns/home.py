@@ -10,7 +10,6 @@ from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels
 from bot.conversation.turn import Turn
 from bot.conversation.turns.plants import on_target
-from bot.conversation.turns.reminders.said import clock
 from bot.records import log, owners, plants, waters
 from bot.records.kinds import Hemisphere, Units
 from bot.records.models import Plant, Water
@@ -213,7 +212,7 @@ async def settings(turn: Turn) -> out.Answer:
         lines.append(words.say("quiet-line"))
     hours = turn.quiet
     if owner is not None and owner.quiet_from_min is not None and hours.start != hours.end:
-        start, end = (clock(at, words) for at in (hours.start, hours.end))
+        start, end = (words.clock(at) for at in (hours.start, hours.end))
         lines.append(words.say("reminder-quiet-so", start=start, end=end))
     if not lines:
         return turn.say("settings", "settings-none")

@@ -21,9 +21,9 @@ from bot.conversation.collection import (
 from bot.conversation.listening import listen
 from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns import shelf
-from bot.conversation.turns.day.advice import Logged, due
-from bot.conversation.turns.pots.logs import logged
 from bot.conversation.turns.splitting import split
+from bot.conversation.turns.standing.advice import Logged, due
+from bot.conversation.turns.standing.pot_logs import logged
 from bot.records import log, places, plants
 from bot.records.models import Plant
 from grammar import Names, PlantSaid, Target

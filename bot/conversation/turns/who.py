@@ -7,8 +7,8 @@ from datetime import date
 from bot.conversation import answer as out
 from bot.conversation.collection import labels, pick
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import Logged, advice_for
-from bot.conversation.turns.pots.logs import logged
+from bot.conversation.turns.standing.advice import Logged, advice_for
+from bot.conversation.turns.standing.pot_logs import logged
 from bot.records.models import Plant
 
 #: The middle month of a season in the north.

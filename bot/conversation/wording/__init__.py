@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from datetime import date
+from datetime import date, time
 from fractions import Fraction
 from functools import cache, lru_cache
 from importlib import resources
 from typing import Any, Literal
 
-from babel.dates import format_date, get_month_names
+from babel.dates import format_date, format_time, get_month_names
 from babel.lists import format_list
 from babel.numbers import format_decimal, format_scientific
 from fluent.runtime import FluentBundle, FluentResource
@@ -220,6 +220,10 @@ class Wording:
     def date(self, day: date, pattern: str) -> str:
         """A day in one of the language's patterns."""
         return str(format_date(day, format=self.say(pattern), locale=self.language))
+
+    def clock(self, at: time) -> str:
+        """A clock time."""
+        return str(format_time(at, format="H:mm", locale=self.language))
 
     def months(self, width: Literal["narrow", "abbreviated"]) -> tuple[str, ...]:
         """The names of the twelve months, as they stand alone."""

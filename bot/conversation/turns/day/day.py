@@ -10,7 +10,7 @@ from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_ahead
 from bot.conversation.turns.day.can import ASSUMED_CAN_L, CanPlan, can_plan, whom
 from bot.conversation.turns.day.groups import Group, groups_of
-from bot.conversation.turns.pots.logs import logged
+from bot.conversation.turns.standing.pot_logs import logged
 from bot.records import log, memory
 from bot.records.kinds import EventKind
 from bot.records.models import Plant, Product

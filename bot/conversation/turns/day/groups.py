@@ -10,7 +10,8 @@ from typing import TypeAlias
 from bot.conversation.answering import LEAST_N_PERCENT
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import (
+from bot.conversation.turns.shelf import analysis_of
+from bot.conversation.turns.standing.advice import (
     Logged,
     advice_for,
     genus_of,
@@ -18,7 +19,6 @@ from bot.conversation.turns.day.advice import (
     reason,
     water_for,
 )
-from bot.conversation.turns.shelf import analysis_of
 from bot.dosing.advice import Action
 from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
 from bot.dosing.plants import Genus
@@ -65,7 +65,7 @@ def groups_of(
 ) -> list[Group]:
     """The plants by what they get, strongest first; clear water before, nothing last.
 
-    `logged` is what the logs of plants add, by their ids (`pots.logs.logged`).
+    `logged` is what the logs of plants add, by their ids (`pot_logs.logged`).
     """
     gathered: dict[_Key, list[Plant]] = {}
     why: dict[_Key, dict[tuple[str, ...], list[Plant]]] = {}

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from bot.conversation import answer as out
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import genus_of
 from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.shelf import analysis_of, title
+from bot.conversation.turns.standing.advice import genus_of
 from bot.dosing.blending import Blend, blend, goal
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.plants import of_name

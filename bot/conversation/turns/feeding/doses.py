@@ -20,9 +20,9 @@ from bot.conversation.collection import (
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
 from bot.conversation.turns import guide, home, shelf
-from bot.conversation.turns.day.advice import advice_for, genus_of, growth_on, water_for
 from bot.conversation.turns.plants import listing as plants_listed
-from bot.conversation.turns.rescue import log as rescue_log
+from bot.conversation.turns.standing import rescue_log
+from bot.conversation.turns.standing.advice import advice_for, genus_of, growth_on, water_for
 from bot.dosing.dose import Dose, DoseRequest
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
 from bot.dosing.water import Report, read_report

@@ -9,10 +9,10 @@ from bot.conversation import answer as out
 from bot.conversation.answering import OnRecord, asking, worked_out
 from bot.conversation.collection import pick
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import genus_of
 from bot.conversation.turns.feeding import doses
 from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.feeding.refusing import impossible
+from bot.conversation.turns.standing.advice import genus_of
 from bot.dosing.conductivity import EcRange
 from bot.dosing.dose import (
     ASSUMED_DENSITY_KG_L,

@@ -11,12 +11,12 @@ from bot.conversation.collection import pick
 from bot.conversation.replies import measure_line
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home
-from bot.conversation.turns.day.advice import genus_of
 from bot.conversation.turns.feeding import doses
 from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.feeding.meter import volume
 from bot.conversation.turns.feeding.refusing import impossible, shown
 from bot.conversation.turns.shelf import analysis_of, nitrogen_forms, title
+from bot.conversation.turns.standing.advice import genus_of
 from bot.dosing.conductivity import MAX_CHARGE_IMBALANCE
 from bot.dosing.dose import ASSUMED_DENSITY_KG_L, ASSUMED_N_MG_L, pure_water_ec_ms_cm
 from bot.dosing.label import elemental_percent

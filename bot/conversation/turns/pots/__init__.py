@@ -1,1 +1,1 @@
-"""What happened in pots: their logs, their salts, and both as pictures."""
+"""The salts in pots, and years and doses as pictures."""

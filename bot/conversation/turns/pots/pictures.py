@@ -28,9 +28,9 @@ from bot.conversation.turn import Turn
 from bot.conversation.turns.feeding import doses
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.pots import salts as salts_told
-from bot.conversation.turns.pots.logs import PotLog, pot_logs
 from bot.conversation.turns.pots.year import year_of
-from bot.conversation.turns.rescue import log as rescue_log
+from bot.conversation.turns.standing import rescue_log
+from bot.conversation.turns.standing.pot_logs import PotLog, pot_logs
 from bot.dosing.pot_salts import PotEvent, PotState, between, simulate, wet_ec
 from bot.pictures import card as card_drawn
 from bot.pictures import salts as salts_drawn

@@ -10,7 +10,7 @@ from bot.conversation.collection import Collection, label, labels
 from bot.conversation.turn import Turn
 from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.plants import on_target
-from bot.conversation.turns.pots.logs import PotLog, pot_logs
+from bot.conversation.turns.standing.pot_logs import PotLog, pot_logs
 from bot.dosing.pot_salts import (
     WATER_MARGIN,
     FlushDue,

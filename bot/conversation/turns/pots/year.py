@@ -11,8 +11,8 @@ from typing import TypeAlias
 
 from bot.conversation.collection import labels
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import Logged, state_of
-from bot.conversation.turns.rescue.log import pauses
+from bot.conversation.turns.standing.advice import Logged, state_of
+from bot.conversation.turns.standing.rescue_log import pauses
 from bot.dosing.advice import Action, Advice, advise
 from bot.dosing.season import season_of
 from bot.pictures.year import FLUSHED, MOST_ROWS, Cell, Row, Year

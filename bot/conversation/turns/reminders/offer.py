@@ -9,11 +9,10 @@ from datetime import datetime
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, load
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import genus_of
 from bot.conversation.turns.reminders.asked import home_told
 from bot.conversation.turns.reminders.rules import USUAL, fit
-from bot.conversation.turns.reminders.said import clock
 from bot.conversation.turns.reminders.setting import line, setter
+from bot.conversation.turns.standing.advice import genus_of
 from bot.dosing.plants import Genus
 from bot.records import reminders
 from bot.records.kinds import ReminderKind
@@ -137,5 +136,5 @@ async def take(turn: Turn, zone: str | None) -> out.Answer | None:
             )
             lines.append(f"- {line(row, turn)}")
     turn = replace(turn, reading=replace(turn.reading, unknown=(), read_as=()))
-    head = turn.words.say("offer-taken", time=clock(USUAL, turn.words))
+    head = turn.words.say("offer-taken", time=turn.words.clock(USUAL))
     return turn.tell("reminder", [head, *lines], choices=("undo",))

@@ -9,7 +9,6 @@ from bot.conversation import answer as out
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn, UnfitDay
 from bot.conversation.turns.reminders.rules import USUAL, at_day, moment, next_day, shifted
-from bot.conversation.turns.reminders.said import clock
 from bot.conversation.turns.reminders.setting import listed
 from bot.conversation.turns.reminders.which import on
 from bot.records import owners, reminders
@@ -139,7 +138,7 @@ async def quiet_hours(turn: Turn) -> out.Answer:
                 await reminders.change(told, row.id, **moment(then, moved=row.moved))
     if quiet.start == quiet.end:
         return turn.say("reminder", "reminder-quiet-none", choices=("undo",))
-    begin, finish = (clock(at, turn.words) for at in (quiet.start, quiet.end))
+    begin, finish = (turn.words.clock(at) for at in (quiet.start, quiet.end))
     return turn.say("reminder", "reminder-quiet-so", start=begin, end=finish, choices=("undo",))
 
 

@@ -9,10 +9,10 @@ from bot.conversation import answer as out
 from bot.conversation.collection import labels
 from bot.conversation.reminding import Due, Pinging
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import genus_of
 from bot.conversation.turns.day.can import can_plan, whom
 from bot.conversation.turns.reminders.said import plants_of, what
 from bot.conversation.turns.reminders.work import Work, work_for
+from bot.conversation.turns.standing.advice import genus_of
 from bot.records.kinds import ReminderKind
 from bot.records.models import Plant
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import date, datetime, time
+from datetime import date, datetime
 from typing import Any, Protocol
 
-from babel.dates import format_time, get_day_names, get_month_names
+from babel.dates import get_day_names, get_month_names
 
 from bot.conversation.collection import Collection, is_of, labels, places_meant
 from bot.conversation.turn import Turn
@@ -82,7 +82,7 @@ def cadence(reminder: Reminding, words: Wording) -> str:
     said = [_often(parts, start, words)]
     if "BYMONTH" in parts and parts["FREQ"] != "YEARLY":
         said.append(_months([int(m) for m in parts["BYMONTH"].split(",")], words))
-    said.append(words.say("reminder-at", time=clock(start.time(), words)))
+    said.append(words.say("reminder-at", time=words.clock(start.time())))
     if "UNTIL" in parts:
         last = datetime.strptime(parts["UNTIL"][:8], "%Y%m%d").date()
         said.append(words.say("reminder-until", day=_date(last, words)))
@@ -175,11 +175,6 @@ def _run(months: Sequence[int]) -> list[int] | None:
 # --- when ---------------------------------------------------------------------------------------
 
 
-def clock(at: time, words: Wording) -> str:
-    """A clock time."""
-    return str(format_time(at, format="H:mm", locale=words.language))
-
-
 def _date(day: date, words: Wording) -> str:
     return words.date(day, "pattern-date-year")
 
@@ -187,7 +182,7 @@ def _date(day: date, words: Wording) -> str:
 def moment(local: datetime, today: date, words: Wording) -> str:
     """A moment as one says it: 'tomorrow 9:00', 'Sun 5 Jul 9:00'."""
     return words.say(
-        "reminder-moment", day=words.day(local.date(), today), time=clock(local.time(), words)
+        "reminder-moment", day=words.day(local.date(), today), time=words.clock(local.time())
     )
 
 

@@ -10,11 +10,11 @@ from typing import Any
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
 from bot.conversation.turns.day import day as days
-from bot.conversation.turns.day.advice import genus_of, growth_on
 from bot.conversation.turns.day.can import CanPlan, can_plan
 from bot.conversation.turns.day.groups import Group, groups_of
-from bot.conversation.turns.pots.logs import logged
 from bot.conversation.turns.reminders.said import plants_of
+from bot.conversation.turns.standing.advice import genus_of, growth_on
+from bot.conversation.turns.standing.pot_logs import logged
 from bot.dosing.pot_water import flush_volume_l
 from bot.records import log
 from bot.records.kinds import EventKind, ReminderKind

@@ -1,1 +1,1 @@
-"""An ailing plant: what is asked, the plan, and what the log keeps of it."""
+"""An ailing plant: what is asked, and the plan."""

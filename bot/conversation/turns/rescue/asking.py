@@ -9,11 +9,11 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, UnfitDay, day_past
-from bot.conversation.turns.day.advice import growth_on
 from bot.conversation.turns.feeding.doses import keep_why
 from bot.conversation.turns.plants import move, which
-from bot.conversation.turns.rescue import log as rescue_log
 from bot.conversation.turns.rescue.plan import planned
+from bot.conversation.turns.standing import rescue_log
+from bot.conversation.turns.standing.advice import growth_on
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.rescue import (
     NO,

@@ -10,7 +10,7 @@ from bot.conversation import answer as out
 from bot.conversation.collection import label, labels
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import advice_for, genus_of, growth_on
+from bot.conversation.turns.standing.advice import advice_for, genus_of, growth_on
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.plants import named
 from bot.dosing.pot_water import ASSUMED_POT_CM

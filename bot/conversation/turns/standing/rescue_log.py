@@ -10,7 +10,7 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import labels
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import growth_on
+from bot.conversation.turns.standing.advice import growth_on
 from bot.dosing.rescue import Plan
 from bot.dosing.strength import GROWING
 from bot.records import log

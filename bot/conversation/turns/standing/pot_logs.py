@@ -10,9 +10,9 @@ from typing import Any
 
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.day.advice import Logged, advice_for, genus_of
-from bot.conversation.turns.rescue.log import pauses
 from bot.conversation.turns.shelf import analysis_of, nitrogen_forms
+from bot.conversation.turns.standing.advice import Logged, advice_for, genus_of
+from bot.conversation.turns.standing.rescue_log import pauses
 from bot.dosing.advice import BY_SALTS
 from bot.dosing.conductivity import MAX_READING_MS_CM, feed_ec_ms_cm
 from bot.dosing.dose import (

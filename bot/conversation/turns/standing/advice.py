@@ -41,7 +41,7 @@ def growth_on(plant: Plant, day: date) -> str | None:
 
 @dataclass(frozen=True, slots=True)
 class Logged:
-    """What the log of a plant adds: salts by `pots.logs`, a pause by `rescue.log`."""
+    """What the log of a plant adds: salts by `pot_logs`, a pause by `rescue_log`."""
 
     too_salty: bool = False
     pause_days: int | None = None
