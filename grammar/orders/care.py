@@ -116,7 +116,8 @@ def _log_one(facts: Facts, target: Target) -> Order | None:
         return None
     if _not_done(facts, verb):
         return None if facts.asks_dose else Order("not_given")
-    if verb == "fed" and not facts.has("except") and any(t.type == "NOT" for t in facts.tokens):
+    spared = facts.has("except") or facts.passed_over
+    if verb == "fed" and not spared and any(t.type == "NOT" for t in facts.tokens):
         return None  # 'fed them not too strong'
     name = facts.new_name[0] or None
     return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
@@ -132,7 +133,8 @@ def _not_done(facts: Facts, verb: str) -> bool:
     done = facts.first("fed", "gave") if verb == "fed" else facts.first(verb)
     if done is None:
         return False
-    denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT"]
+    passed = facts.passed_over
+    denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT" and i not in passed]
     if cue is not None and not denied:  # 'fed the phals, not Ruby'; 'gedüngt habe ich Ruby nicht'
         last = all(_small(facts, i) for i in range(cue.end, len(facts.raws)))
         return last and not facts.target.excepts and not facts.has("everything")
@@ -161,6 +163,17 @@ def nothing_given(facts: Facts) -> Order | None:
     if not denied or not had or min(had) < done.at or not _not_done(facts, done.value.split()[0]):
         return None
     return Order("not_given")
+
+
+def unfed(facts: Facts) -> Order | None:
+    """'did not feed Ruby', 'nobody got feed today': nothing was given, and no dose is asked for."""
+    cue = facts.first("not_fed")
+    if cue is None or facts.question or facts.asks_dose or facts.rest.volume_l is not None:
+        return None
+    done = facts.first("fed", "gave", "clear", "flush")
+    near = done is not None and cue.end <= done.at <= cue.end + 1
+    apart = done is not None and not (near and not facts.raws[done.at].after_break)
+    return None if apart else Order("not_given")
 
 
 def _day_and_done(facts: Facts) -> bool:

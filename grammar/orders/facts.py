@@ -492,7 +492,9 @@ class Facts:
         standing, without = self._places_about(cut)
         held = self.new_name[1]
         names = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
-        genus = self.genus_places[0][1] if self.genus_places else None
+        passed = self.passed_over
+        genera = [(i, v) for i, v in self.genus_places if i not in passed]
+        genus = genera[0][1] if genera else None
         traits = [
             agreeing.trait(self.words, m, genus)
             for m in self.found
@@ -502,18 +504,29 @@ class Facts:
         ]  # fmt: skip
         unique = dict.fromkeys
         return Target(
-            names=tuple(unique(v for i, v in names if i < cut)),
-            genera=tuple(unique(v for i, v in self.genus_places if i < cut)),
+            names=tuple(unique(v for i, v in names if i < cut and i not in passed)),
+            genera=tuple(unique(v for i, v in genera if i < cut)),
             traits=tuple(traits),
             place=standing[-1] if standing else None,
             more_places=tuple(unique(standing[:-1])),
             medium=self.rest.medium,
             everything=self.has("everything", "both") or self._all_but(cut),
             again=self.has("them"),
-            not_names=tuple(unique(v for i, v in names if i > cut)),
-            not_genera=tuple(unique(v for i, v in self.genus_places if i > cut)),
+            not_names=tuple(unique(v for i, v in names if i > cut or i in passed)),
+            not_genera=tuple(unique(v for i, v in self.genus_places if i > cut or i in passed)),
             not_places=tuple(unique(without)),
         )
+
+    @cached_property
+    def passed_over(self) -> frozenset[int]:
+        """The words of a clause that says who got nothing, beside others: '..., not fed: Ruby'."""
+        cue = self.first("not_fed")
+        if cue is None:
+            return frozenset()
+        breaks = [i for i, raw in enumerate(self.raws) if i and raw.after_break]
+        begin = max((i for i in breaks if i <= cue.at), default=0)
+        end = min((i for i in breaks if i >= cue.end), default=len(self.raws))
+        return frozenset(range(begin, end) if end - begin < len(self.raws) else ())
 
     def _places_about(self, cut: int) -> tuple[list[str], list[str]]:
         """The places that are meant, and those that were excepted: 'all but the balcony'.

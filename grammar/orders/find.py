@@ -321,6 +321,7 @@ _FORMS: tuple[simple.Form, ...] = (
     shelf.products,
     shelf.product,
     care.nothing_given,
+    care.unfed,
     collection.add,
     care.log,
     care.growth,
