@@ -90,6 +90,8 @@ class Reading:
     measure_taken : 'us' or 'imperial' where a gallon, quart, pint or fluid ounce came
         without a country
     trace_elements : whether the label was said to hold them
+    ailing : signs of an ailing plant beside a request for a dose
+    hard_water : whether the water was called hard without a figure
     """
 
     text: str
@@ -118,6 +120,8 @@ class Reading:
     weight_g: float | None = None
     measure_taken: str | None = None
     mentions_feeding: bool = False
+    ailing: tuple[str, ...] = ()
+    hard_water: bool = False
     read_as: tuple[ReadAs, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     conflicts: tuple[Conflict, ...] = ()

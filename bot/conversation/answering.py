@@ -29,6 +29,7 @@ from grammar import Conflict, Reading
 #: What is answered beside a dose with nothing on record, and what takes records.
 TOPICS = frozenset({
     "meter", "water_suits", "water_mix", "stock", "together", "rescue", "explain", "help",
+    "judge", "remedy", "pets", "food", "pests", "hurt",
 })  # fmt: skip
 NEEDS_RECORDS = frozenset({
     "water", "supplement", "salts", "blend", "compare", "compare_labels", "plan", "plants", "shelf",
@@ -325,6 +326,9 @@ def _request(reading: Reading, setting: Setting, plants: tuple[Genus, ...]) -> D
         scale_step_g=reading.scale_step_g or known.scale_step_g,
         syringe_step_ml=known.syringe_step_ml,
         hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
+        alkalinity_mg_l_caco3=water.alkalinity_mg_l_caco3 if water else None,
+        called_hard=reading.hard_water,
+        ailing=bool(reading.ailing),
     )
 
 

@@ -10,7 +10,7 @@ from bot.conversation import answer as out
 from bot.conversation.answering import NEEDS_RECORDS, Setting
 from bot.conversation.turn import Incoming, Turn
 from bot.conversation.turns import guide
-from bot.conversation.turns.feeding import bottles, meter, waters
+from bot.conversation.turns.feeding import bottles, judging, meter, waters
 from bot.conversation.turns.rescue import asking as rescue
 from bot.conversation.wording import wording
 from bot.records import Records
@@ -23,6 +23,12 @@ _HANDLERS: dict[str, Callable[[Turn], Awaitable[out.Answer]]] = {
     "stock": bottles.stock,
     "together": bottles.together,
     "rescue": rescue.rescue,
+    "judge": judging.judge,
+    "remedy": judging.remedy,
+    "pets": judging.pets,
+    "food": judging.food,
+    "pests": judging.pests,
+    "hurt": judging.hurt,
     "explain": guide.explain,
     "help": guide.helping,
 }

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from bot.almanac.reference import caution_severities, measures
+from bot.almanac.waters import orchid_limits
 
 
 class Caution(NamedTuple):
@@ -16,6 +17,11 @@ class Caution(NamedTuple):
 
 _PURE_WATERS = frozenset({"rain", "reverse_osmosis", "distilled"})
 HARD_WATER_MG_L_CACO3 = measures()["hard_water"].value
+
+
+def _above(quantity: str, value: float | None, feeding_class: str) -> bool:
+    """Whether a water's figure is more than the class of plants bears."""
+    return value is not None and value > orchid_limits()[quantity].up_to[feeding_class][1]
 
 
 def cautions(
@@ -30,10 +36,17 @@ def cautions(
     winter_target: bool,
     water_kind: str | None,
     hardness_mg_l_caco3: float | None,
+    called_hard: bool,
+    water_ec_ms_cm: float | None,
+    alkalinity_mg_l_caco3: float | None,
+    ailing: bool,
     has_calcium: bool,
     has_magnesium: bool,
 ) -> tuple[Caution, ...]:
-    """Codes for one dose, most severe first, in a stable order."""
+    """Codes for one dose, most severe first, in a stable order.
+
+    `called_hard` is a hardness told in words; figures of the water are None where nobody told them.
+    """
     pure = water_kind in _PURE_WATERS
     applies = {
         "softened-water": water_kind == "softened",
@@ -44,7 +57,10 @@ def cautions(
         "sensitive-roots": feeding_class == "sensitive",
         "winter-half": winter_target,
         "slow-growth": growth == "slow",
-        "hard-water": (hardness_mg_l_caco3 or 0) > HARD_WATER_MG_L_CACO3,
+        "ailing": ailing,
+        "hard-water": called_hard or (hardness_mg_l_caco3 or 0) > HARD_WATER_MG_L_CACO3,
+        "salty-water": _above("ec_ms_cm", water_ec_ms_cm, feeding_class)
+        or _above("alkalinity_mg_l_caco3", alkalinity_mg_l_caco3, feeding_class),
         "no-calcium-in-water": pure and not (has_calcium and has_magnesium),
         "clear-water-monthly": regime in (None, "every_watering", "weekly"),
         "too-much-signs": True,

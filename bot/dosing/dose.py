@@ -67,6 +67,8 @@ class DoseRequest:
         hardness, and where that is not known either, an EC target is what the feed adds
     water : by its ions where they are known; then `water_ec_ms_cm` does not count
     nitrogen : forms of the product's nitrogen, where its label has them
+    called_hard : whether the water was called hard without a figure
+    ailing : whether the plant was said to ail
     scale_step_g, syringe_step_ml : of the person's tools
     """
 
@@ -93,6 +95,9 @@ class DoseRequest:
     water: Water | None = None
     nitrogen: NitrogenForms | None = None
     hardness_mg_l_caco3: float | None = None
+    alkalinity_mg_l_caco3: float | None = None
+    called_hard: bool = False
+    ailing: bool = False
     scale_step_g: float | None = None
     syringe_step_ml: float | None = None
 
@@ -385,6 +390,10 @@ def _measured(
             winter_target=source == "target" and request.season == "winter",
             water_kind=request.water_kind,
             hardness_mg_l_caco3=request.hardness_mg_l_caco3,
+            called_hard=request.called_hard,
+            water_ec_ms_cm=request.water.ec_ms_cm if request.water else request.water_ec_ms_cm,
+            alkalinity_mg_l_caco3=request.alkalinity_mg_l_caco3,
+            ailing=request.ailing,
             has_calcium=bool(product.percent.get("Ca")),
             has_magnesium=bool(product.percent.get("Mg")),
         ),

@@ -20,6 +20,17 @@ def home(facts: Facts) -> Order | None:
     return None
 
 
+def hard(facts: Facts) -> Order | None:
+    """'my water is very hard': how hard is asked for."""
+    if not facts.has("hard_water") or facts.asks_dose or facts.question:
+        return None
+    said = facts.rest.water
+    if said is not None and said.hardness_mg_l_caco3 is not None:
+        return None
+    watery = said is not None or any(t.type == "WATER_WORD" for t in facts.tokens)
+    return Order("water", text="hard") if watery or facts.alone else None
+
+
 def water(facts: Facts) -> Order | None:
     rest = facts.rest
     if rest.water is None or facts.asks_dose or facts.question or facts.has("make_it"):

@@ -241,6 +241,7 @@ def _dose(facts: Facts) -> Reading:
     names = {i for m in facts.found if m.type in ("PLANT", "PRODUCT") for i in range(m.at, m.end)}
     names |= {i for _, run in facts.place_runs for i in run}
     reading = facts.understand([r for i, r in enumerate(facts.raws) if i not in names])
+    ailing, held = signs.beside_a_dose(facts)
     order = Order(
         "dose",
         target=facts.target,
@@ -248,7 +249,15 @@ def _dose(facts: Facts) -> Reading:
         asks=facts.question,
         asks_kind="dose" if facts.has("dose", "dose_word") else None,
     )
-    return replace(reading, text=facts.folded.original, order=order)
+    figures = reading.water.hardness_mg_l_caco3 if reading.water is not None else None
+    return replace(
+        reading,
+        text=facts.folded.original,
+        order=order,
+        ailing=ailing,
+        hard_water=figures is None and facts.has("hard_water"),
+        unknown=tuple(u for u in reading.unknown if u.text not in held),
+    )
 
 
 #: In this order; the first that fits says what is wanted.
@@ -312,6 +321,7 @@ _FORMS: tuple[simple.Form, ...] = (
     collection.lose,
     collection.lacking,
     simple.phrase("shelf", "shelf"),
+    asking.hard,
     asking.settings,
     asking.home,
     shelf.kit,

@@ -77,6 +77,15 @@ def rescue(facts: Facts) -> Order | None:
     )  # fmt: skip
 
 
+def beside_a_dose(facts: Facts) -> tuple[tuple[str, ...], frozenset[str]]:
+    """Signs that a request for a dose tells of its plant, and the words that say so."""
+    seen = look(facts)
+    if not any(s not in _ONLY_BESIDE for s in seen.there):
+        return (), frozenset()
+    held = (facts.raws[i] for i in seen.held)
+    return seen.there, frozenset(facts.folded.written(raw.start, raw.end) for raw in held)
+
+
 def rest(facts: Facts) -> Reading:
     """The figures of a rescue, without the words of its signs."""
     seen = look(facts)

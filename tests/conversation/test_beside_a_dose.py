@@ -382,3 +382,52 @@ async def test_a_language_from_elsewhere_breaks_nothing(mira: Grower) -> None:
         assert owner is not None
         owner.language = "tlh"
     assert (await mira.says("my plants")).language == "en"
+
+
+# --- a plant that ails, a water that is called hard ----------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "phal has root rot, 1 l 20-20-20 powder half",
+        "1 l 20-20-20 powder for my phal with yellow leaves",
+        "2 l für eine Phal mit gelben Blättern, 20-20-20 Pulver",
+        "1 l 20-20-20 polvo para una phal con hojas amarillas",
+        "1 l 20-20-20 proszek dla falka, ma żółte liście",
+    ],
+)
+async def test_who_asks_for_feed_for_an_ailing_plant_is_warned_first(
+    mira: Grower, line: str
+) -> None:
+    answer = await mira.says(line)
+    assert answer.cautions[0].code == "ailing"
+
+
+async def test_a_sound_plant_brings_no_such_warning(mira: Grower) -> None:
+    for line in (
+        "phal, no yellow leaves, 1 l 20-20-20 powder",
+        "phal with new roots, 1 l 20-20-20",
+    ):
+        answer = await mira.says(line)
+        assert "ailing" not in [c.code for c in answer.cautions], line
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "my water is very hard", "we have hard water", "mein Wasser ist sehr hart",
+        "mi agua es muy dura", "moja woda jest bardzo twarda",
+    ],
+)  # fmt: skip
+async def test_how_hard_a_hard_water_is_gets_asked(mira: Grower, line: str) -> None:
+    answer = await mira.says(line)
+    assert answer.kind == "ask"
+    assert "18 dH" in answer.reply
+
+
+async def test_a_water_called_hard_counts_as_hard_until_a_figure_is_told(mira: Grower) -> None:
+    told = await mira.says("very hard tap water, phal in bark, 2 l 20-20-20 powder quarter")
+    figure = await mira.says("tap 5 dH, not very hard, phal, 2 l 20-20-20 powder quarter")
+    assert "hard-water" in [c.code for c in told.cautions]
+    assert "hard-water" not in [c.code for c in figure.cautions]

@@ -30,6 +30,10 @@ KINDS = [
     ("500 ml stock of 20-20-20", "stock"),
     ("can 15.5-0-0 +19Ca and 20-20-20 share a bottle?", "stock"),
     ("brown root tips and white crust", "rescue"),
+    ("is 2 g per litre of 20-20-20 too strong", "cautions"),
+    ("5 l 20-20-20 powder for tomatoes", "refused"),
+    ("can i use coffee grounds", "refused"),
+    ("my cat drank from the can", "cautions"),
     # what a dose needs stays a dose
     ("5 l 20-20-20 powder phal quarter", "dose"),
     ("5 l 20-20-20, EC 0.8, tap 0.3 mS", "dose"),

@@ -20,6 +20,10 @@ PLAIN: dict[str, object] = {
     "winter_target": False,
     "water_kind": None,
     "hardness_mg_l_caco3": None,
+    "called_hard": False,
+    "water_ec_ms_cm": None,
+    "alkalinity_mg_l_caco3": None,
+    "ailing": False,
     "has_calcium": False,
     "has_magnesium": False,
 }
@@ -59,6 +63,11 @@ def codes(**said: object) -> list[str]:
         ({"water_kind": "distilled", "has_calcium": True}, "no-calcium-in-water"),
         ({"water_kind": "distilled", "has_magnesium": True}, "no-calcium-in-water"),
         ({"hardness_mg_l_caco3": 250.1}, "hard-water"),
+        ({"called_hard": True}, "hard-water"),
+        ({"ailing": True}, "ailing"),
+        # an EC above 0.5 mS/cm, an alkalinity above 100 mg/l: waters.toml, moderate plants
+        ({"water_ec_ms_cm": 0.51}, "salty-water"),
+        ({"alkalinity_mg_l_caco3": 101.0}, "salty-water"),
         ({"has_calcium": True}, "calcium-apart"),
         ({"form": "liquid"}, "no-splash"),
     ],
@@ -72,6 +81,8 @@ def test_a_fact_brings_its_caution(said: dict[str, object], code: str) -> None:
     ("said", "code"),
     [
         ({"hardness_mg_l_caco3": 250.0}, "hard-water"),  # the German act's limit itself
+        ({"water_ec_ms_cm": 0.5, "alkalinity_mg_l_caco3": 100.0}, "salty-water"),
+        ({"water_ec_ms_cm": 0.7, "feeding_class": "hungry"}, "salty-water"),
         ({"water_kind": "tap"}, "no-calcium-in-water"),
         ({"water_kind": "rain", "has_calcium": True, "has_magnesium": True}, "no-calcium-in-water"),
         ({"regime": "fortnightly"}, "clear-water-monthly"),
@@ -91,13 +102,17 @@ def test_those_fed_often_get_clear_water_once_a_month(regime: str | None) -> Non
     assert "clear-water-monthly" in codes(regime=regime)
 
 
+VARIED = (
+    "form", "spoons", "plant_known", "feeding_class", "regime", "growth", "types_rest",
+    "winter_target", "water_kind", "hardness_mg_l_caco3", "has_calcium", "ailing",
+)  # fmt: skip
 CASES = [
-    dict(zip(PLAIN, values, strict=True))
+    dict(zip(VARIED, values, strict=True))
     for values in product(
         ["powder", "liquid"], [False, True], [False, True], ["moderate", "sensitive"],
         [None, "monthly"], [None, "slow"], [False, True], [False, True], ["softened", "rain"],
         [None, 300.0],
-        [False, True], [False],
+        [False, True], [False, True],
     )
 ]  # fmt: skip
 

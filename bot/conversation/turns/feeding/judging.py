@@ -124,7 +124,7 @@ async def remedy(turn: Turn) -> out.Answer:
 
 async def pets(turn: Turn) -> out.Answer:
     """What to keep from pets and children, and whom to call."""
-    return turn.tell("cautions", [turn.words.say("pets-keep"), turn.words.say("pets-call")])
+    return turn.tell("cautions", [turn.words.say("pets-call"), turn.words.say("pets-keep")])
 
 
 async def argued(turn: Turn) -> out.Answer:

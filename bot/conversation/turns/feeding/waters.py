@@ -77,6 +77,8 @@ def refused(turn: Turn) -> out.Answer | None:
 
 async def told(turn: Turn) -> out.Answer:
     """Put a water on record: by its ions where a report was sent, else by its figures."""
+    if turn.order.text == "hard":
+        return turn.ask("ask-how-hard")
     if not turn.order.ions:
         try:
             for name, value in _said(turn).items():
