@@ -11,6 +11,7 @@ import secrets
 import signal
 import socket
 from collections.abc import AsyncIterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -38,6 +39,8 @@ if TYPE_CHECKING:
 log = logging.getLogger("sinkside")
 #: A poll lasts half a minute; one that is silent for longer hangs [s] (ours).
 POLLS_WITHIN_S = 90.0
+#: Threads for what would hold the loop: a picture, a file, a name looked up (ours).
+THREADS = 2
 
 NO_TOKEN = (
     "SINKSIDE_TELEGRAM_TOKEN is missing: in the messenger, write to @BotFather, send /newbot, "
@@ -96,7 +99,10 @@ async def served(channel: Channel, url: str, operator: tuple[str, int] | None = 
 
     `operator` is where the operator's pages are shown, None for nowhere.
     """
-    asyncio.get_running_loop().set_exception_handler(quiet_loop)
+    loop = asyncio.get_running_loop()
+    loop.set_exception_handler(quiet_loop)
+    # What goes to threads takes turns anyway, and each thread keeps a heap of its own.
+    loop.set_default_executor(ThreadPoolExecutor(THREADS, thread_name_prefix="beside"))
     records = await open_records(url)
     try:
         async with _watched(operator, records) as watch:

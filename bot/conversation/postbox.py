@@ -274,6 +274,8 @@ class Postbox:
                 await _regain(session, self.source, reached)
             if most < 1:
                 return []
+            await session.connection()  # the write has begun: what was waited for it is over
+            at = now_ms()
             return await post.claim_letters(
                 session, self.source, self.worker,
                 now_ms=at, until_ms=at + CLAIM_MS, most=most, rank=rank, limits=self.limits,

@@ -550,3 +550,21 @@ async def test_quiet_hours_hold_for_what_is_sent(mira: Talker) -> None:
         found = await pings.due(session, "test", now_ms=late, most=10)
     assert [owner.quiet_min for owner in found] == [(22 * 60, 10 * 60)]
     assert reminding.reckon(found[0], late).pinging
+
+
+# --- the night of two hours -----------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("asked", "due"),
+    # A minute passes before each line. In Portugal 1:00 to 1:59 comes twice on 25 October 2026: IANA zone Europe/Lisbon.
+    [("22:09", "2026-10-25 00:10"), ("23:09", "2026-10-25 01:10"), ("00:09", "2026-10-25 02:10")],
+)
+async def test_so_many_hours_are_so_many_where_the_clock_shows_one_twice(
+    mira: Talker, asked: str, due: str
+) -> None:
+    await mira.says(LISBON)
+    mira.at("2026-10-25" if asked.startswith("00") else "2026-10-24", asked)
+    await mira.says("remind me in 2 hours to open the vents")
+    (row,) = await reminders(mira)
+    assert moment(row) == due

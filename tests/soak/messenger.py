@@ -19,6 +19,8 @@ from tests.soak.ledger import Sent
 #: What counts against the limits of a chat.
 TO_CHATS = ("sendMessage", "sendPhoto", "sendDocument", "editMessageText")
 _REMEMBERED = 400
+#: It looks at its own loop so often, and calls it late from here on [s] (ours).
+_BEAT_S, _LATE_S = 0.02, 0.05
 
 
 @dataclass
@@ -42,6 +44,7 @@ class Messenger(Loopback):
     blocked : chats that take nothing
     hurts : how often each fault struck
     too_fast : requests over the published limits
+    unsure : those that came while its own loop was late, so that it cannot tell
     """
 
     clock: BotClock = field(default_factory=lambda: BotClock(time.time(), time.monotonic(), 1.0))
@@ -52,11 +55,22 @@ class Messenger(Loopback):
     too_fast: Counter[str] = field(default_factory=Counter)
     random: random.Random = field(default_factory=lambda: random.Random(5))
     _given: deque[dict[str, Any]] = field(default_factory=lambda: deque(maxlen=_REMEMBERED))
+    unsure: int = 0
+    _late: deque[tuple[float, float]] = field(default_factory=lambda: deque(maxlen=100))
     _all: deque[float] = field(default_factory=deque)
     _chats: dict[int, deque[float]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.fail = self._struck
+
+    async def watch_itself(self) -> None:
+        """Note how late its own loop is: what comes in then was perhaps not sent so."""
+        while True:
+            meant = time.monotonic() + _BEAT_S
+            await asyncio.sleep(_BEAT_S)
+            late = time.monotonic() - meant
+            if late > _LATE_S:
+                self._late.append((meant, late))
 
     def now(self) -> int:
         """What it dates messages with [s since 1970]."""
@@ -124,7 +138,10 @@ class Messenger(Loopback):
         self._all.append(now)
         while self._all[0] <= now - 1.0:
             self._all.popleft()
-        self.too_fast["overall"] += len(self._all) > A_SECOND
+        if len(self._all) > A_SECOND:
+            held_up = any(meant + late > now - 1.0 for meant, late in self._late)
+            self.unsure += held_up
+            self.too_fast["overall"] += not held_up
         times = self._chats.setdefault(chat, deque(maxlen=A_MINUTE + 1))
         # On a busy machine two meet on their way; three in a second were sent too fast.
         self.too_fast["chat"] += len(times) > 1 and now - times[-2] < 1.0

@@ -116,7 +116,8 @@ def _answers(soak: Soak, report: Report, drained_s: float) -> None:
     report.wrong += [f"does not fit: {m}" for m in ledger.misfits[:50]]
     report.wrong += [f"malformed: {r}" for r in soak.messenger.refused[:20]]
     too_fast = {k: n for k, n in soak.messenger.too_fast.items() if n}
-    report.rows.append(("over the messenger's limits", str(sum(too_fast.values()))))
+    unsure = f"; {soak.messenger.unsure} while the judge itself was late"
+    report.rows.append(("over the messenger's limits", f"{sum(too_fast.values())}{unsure}"))
     report.wrong += [f"too fast: {n} times, {kind}" for kind, n in too_fast.items()]
 
 

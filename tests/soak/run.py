@@ -201,6 +201,7 @@ class Soak:
         events = asked.events if asked.events is not None else plan(asked.seconds, asked.seed)
         weighing = asyncio.create_task(self._weigh())
         happening = asyncio.create_task(self._happens(events))
+        watching = asyncio.create_task(self.messenger.watch_itself())
         try:
             await self._live()
             await happening
@@ -211,6 +212,7 @@ class Soak:
         finally:
             weighing.cancel()
             happening.cancel()
+            watching.cancel()
             for name in list(self.bots.running):
                 await self.bots.end(name)
         code, said = await asyncio.to_thread(self.bots.doctor)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from calendar import monthrange
 from dataclasses import dataclass, replace
-from datetime import date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 from bot.conversation.turn import UnfitDay, day_ahead
 from bot.dosing.season import season_of
@@ -24,6 +24,7 @@ PARTS = {
 }  # fmt: skip
 DAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 _FREQUENCIES = {"day": "DAILY", "week": "WEEKLY", "month": "MONTHLY", "year": "YEARLY"}
+_SECONDS = {"hour": 3600, "minute": 60}
 #: From this day of the month on, some months have no such day.
 _LATE_DAY = 28
 
@@ -83,8 +84,15 @@ def make(
         There is no such day, or it has passed.
     """
     local = to_local(now, zone)
-    in_hours = said.ahead is not None and said.ahead[1] in ("hour", "minute")
-    as_said = said.clock is not None or in_hours
+    if not said.recurs and said.ahead is not None and said.ahead[1] in _SECONDS:
+        # So long from now, also where the clock shows that time twice.
+        at = now + timedelta(seconds=said.ahead[0] * _SECONDS[said.ahead[1]])
+        at = at.astimezone(UTC).replace(microsecond=0)
+        if at <= now:
+            raise UnfitDay("refuse-reminder-past")
+        shown = to_local(at, zone)
+        return Made(Rhythm(None, shown, zone), Due(at, shown), True)
+    as_said = said.clock is not None or (said.ahead is not None and said.ahead[1] in _SECONDS)
     rule: str | None
     if said.recurs:
         rule, start = _recurring(said, local, south=south, last=last)
@@ -137,9 +145,6 @@ def _once(
     clock, today = clock_of(said), local.date()
     if said.nth or said.month_days:
         return _first_of(said, datetime.combine(today, clock))
-    if said.ahead is not None and said.ahead[1] in ("hour", "minute"):
-        seconds = said.ahead[0] * (3600 if said.ahead[1] == "hour" else 60)
-        return None, to_local(now + timedelta(seconds=seconds), zone).replace(microsecond=0)
     if said.ahead is not None:
         return None, datetime.combine(shifted(today, *said.ahead), clock)
     if said.day is not None:
