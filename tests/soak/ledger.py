@@ -18,6 +18,8 @@ MOST_ON_THEIR_WAY = 32
 #: A request is written down as sent so soon after it was accepted [s] (ours): at once, but where
 #: several processes wait for one file of SQLite on a busy machine the turn may be long in coming.
 NOTED_WITHIN_S = 60.0
+#: What was on the wire when a process was killed is accepted so long after it at most [s] (ours).
+ON_THE_WIRE_S = 0.3
 #: What a killed process had claimed goes out again within this time of its death [s]: a claim, a
 #: start and a queue. Who was answered just before waits so long, lest the two be mixed up.
 AGAIN_WITHIN_S = 100.0
@@ -251,7 +253,8 @@ class Ledger:
     # --- the judgement ---
 
     def _killed_between(self, first_s: float, again_s: float) -> bool:
-        near = (k for k in self.kills if first_s <= k <= min(again_s, first_s + NOTED_WITHIN_S))
+        begun_s = first_s - ON_THE_WIRE_S
+        near = (k for k in self.kills if begun_s <= k <= min(again_s, first_s + NOTED_WITHIN_S))
         return any(again_s - k <= AGAIN_WITHIN_S for k in near)
 
     def lost(self, excused: Callable[[Update], bool] = lambda _: False) -> list[Update]:
@@ -265,7 +268,8 @@ class Ledger:
         for repeat in self.repeats:
             near = [
                 k for k in self.kills
-                if repeat.first_s <= k <= min(repeat.again_s, repeat.first_s + NOTED_WITHIN_S)
+                if repeat.first_s - ON_THE_WIRE_S <= k
+                and k <= min(repeat.again_s, repeat.first_s + NOTED_WITHIN_S)
                 and by_kill[k] < MOST_ON_THEIR_WAY
             ]  # fmt: skip
             if near:

@@ -14,7 +14,7 @@ from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 from zoneinfo import ZoneInfo
 
-from tests.soak.ledger import NOTED_WITHIN_S
+from tests.soak.ledger import NOTED_WITHIN_S, ON_THE_WIRE_S
 
 #: A ping may come so much before its moment [s of the bot's clock]: times are kept to the second.
 EARLY_S = 60.0
@@ -156,7 +156,7 @@ def excused(verdict: Verdict, kills: list[float], most_s: float) -> tuple[int, l
     fine, wrong = 0, []
     for what, again, first_s, second_s in verdict.repeated:
         noted_s = min(second_s, first_s + NOTED_WITHIN_S)
-        near = [k for k in kills if first_s <= k <= noted_s and not used[k]]
+        near = [k for k in kills if first_s - ON_THE_WIRE_S <= k <= noted_s and not used[k]]
         if near and again and second_s - first_s <= most_s:
             used[near[0]] += 1
             fine += 1
