@@ -12,6 +12,7 @@ class Names:
     plants: tuple[str, ...] = ()
     products: tuple[str, ...] = ()
     places: tuple[str, ...] = ()
+    gone: tuple[str, ...] = ()  # of plants that were taken off the list
 
 
 @dataclass(frozen=True, slots=True)
@@ -231,6 +232,12 @@ class Order:
     factor : of the last answer ('half that') [1]
     steps : numbers of steps that are done
     count : how many of several alike are meant
+    picks : numbers of a list, where nothing else was said
+    only_plants : whether plants were said and nothing else
+    gone : names that were said of plants that are no longer on the list
+    standing : of plants to put on record, whether it was said that one has them: 'some', or
+        'total' where those are all
+    amends : how it would put the last entry of the log right, said right after that
     text : free text, such as where somebody lives
     asks_kind : what of the history is asked for: fed, clear, flush or repot; 'dose' where a
         message that fits no order says that it wants an amount
@@ -286,3 +293,8 @@ class Order:
     task: str = ""
     unused: str = ""
     also: tuple[Order, ...] = ()
+    picks: tuple[int, ...] = ()
+    only_plants: bool = False
+    gone: tuple[str, ...] = ()
+    standing: str = ""
+    amends: Order | None = None

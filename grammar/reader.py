@@ -23,6 +23,8 @@ from grammar.words.spelling import Guess, guess
 _DEFAULT = "en"
 #: Longer messages are not about one watering [characters].
 LONGEST = 2000
+#: Words for feeding, those among them that say 'I feed' too.
+_FEEDING = ("feeding", "feeding_own")
 #: Each slip costs one more parse; a message with more of them is another language.
 _MOST_SLIPS = 8
 #: What does not show and could turn figures round (direction marks) or join them (zero width
@@ -132,12 +134,12 @@ def _figures(raws: list[Raw], folded: Folded, tongue: Tongue, measure: str) -> R
 
 
 def _tokens(raws: list[Raw], folded: Folded, tongue: Tongue) -> Mixed:
-    return mixed(typed(raws, folded, tongue.lexicon), folded, tongue.others)
+    return mixed(typed(raws, folded, tongue.lexicon), folded, tongue.lexicon, tongue.others)
 
 
 def _meaning(raws: list[Raw], folded: Folded, tongue: Tongue, measure: str) -> Reading:
     tokens, stray = _tokens(raws, folded, tongue)
-    feeding = any(t.type == "FILLER" and t.value == "feeding" for t in tokens)
+    feeding = any(t.type == "FILLER" and t.value in _FEEDING for t in tokens)
     reading = interpret(parse(settle(tokens)), folded, tongue.lexicon.language, measure)
     if stray:  # a word of a language that is not spoken here: shown, as a slip would be
         shown = (ReadAs(folded.written(t.start, t.end), t.value) for t in stray)
@@ -197,10 +199,17 @@ def _denied(raws: list[Raw], place: int, lexicon: Lexicon) -> bool:
 
 def _clearer(candidate: Reading, before: Reading) -> bool:
     return (
-        len(candidate.unknown) <= len(before.unknown)
+        not _retold(candidate, before)
+        and len(candidate.unknown) <= len(before.unknown)
         and len(candidate.conflicts) <= len(before.conflicts)
         and _unknown_length(candidate) < _unknown_length(before)
     )
+
+
+def _retold(candidate: Reading, before: Reading) -> bool:
+    """Whether a slip would be a season beside the month that was told, or the other way."""
+    season = before.month is not None and candidate.season != before.season
+    return season or (before.season is not None and candidate.month != before.month)
 
 
 def _unknown_length(reading: Reading) -> int:

@@ -29,7 +29,7 @@ from grammar import Conflict, Reading
 #: What is answered beside a dose with nothing on record, and what takes records.
 TOPICS = frozenset({
     "meter", "water_suits", "water_mix", "stock", "together", "rescue", "explain", "help",
-    "judge", "remedy", "pets", "food", "pests", "hurt",
+    "judge", "reach", "remedy", "pets", "food", "pests", "hurt", "spill",
 })  # fmt: skip
 NEEDS_RECORDS = frozenset({
     "water", "supplement", "salts", "blend", "compare", "compare_labels", "plan", "plants", "shelf",
@@ -54,7 +54,8 @@ LEAST_N_PERCENT = 1.0
 class OnRecord:
     """What the records add to a request beyond what its reading can hold.
 
-    `label_from` is 'product' where the rate is that of the shelf; `some_unknown` where the kind of
+    `label_from` is 'product' where the rate is that of the shelf; `spoons_only` where nothing finer
+    is at hand to measure with; `some_unknown` where the kind of
     some plants is not known; `nitrogen` and `water` hold the forms of a label and the ions of a
     report; `lines` say in the reply what was taken from the records.
     """
@@ -64,6 +65,7 @@ class OnRecord:
     density_kg_l: float | None = None
     scale_step_g: float | None = None
     syringe_step_ml: float | None = None
+    spoons_only: bool = False
     some_unknown: bool = False
     nitrogen: NitrogenForms | None = None
     water: WaterIons | None = None
@@ -179,7 +181,8 @@ def _question(conflict: Conflict, words: Wording) -> str:
     texts = conflict.texts
     several = [words.say("not-used-one", text=t) for t in texts[:4]]
     shown = words.listed(several) if len(texts) > 1 else texts[0]
-    return words.say(f"ask-{conflict.code}", texts=shown)
+    of_slot = f"ask-{conflict.code}-{conflict.slot}"
+    return words.say(of_slot if words.has(of_slot) else f"ask-{conflict.code}", texts=shown)
 
 
 def _season(reading: Reading, setting: Setting) -> tuple[int, str]:
@@ -371,7 +374,10 @@ def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
     cautions = [
         out.Caution(code=c.code, text=words.say(f"caution-{c.code}")) for c in dose.cautions
     ]
-    text = dose_reply(request, dose, why, cautions, setting.on_record.product_name, words)
+    known = setting.on_record
+    text = dose_reply(
+        request, dose, why, cautions, known.product_name, words, spoons_only=known.spoons_only
+    )
     text = "\n".join((text, *setting.on_record.lines))
     return answer_to(reading, "dose", text, dose=_figures_of(dose), why=why, cautions=cautions)
 

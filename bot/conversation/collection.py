@@ -18,12 +18,20 @@ from grammar import Names, PlantSaid, Target
 
 @dataclass(frozen=True, slots=True)
 class Collection:
-    """Plants, products, waters and places of one owner."""
+    """Plants, products, waters and places of one owner; `gone` were taken off the list."""
 
     plants: tuple[Plant, ...] = ()
     products: tuple[Product, ...] = ()
     waters: tuple[Water, ...] = ()
     places: tuple[Place, ...] = ()
+    gone: tuple[Plant, ...] = ()
+
+    @property
+    def names_gone(self) -> tuple[str, ...]:
+        """Names of plants that were taken off the list, that none bears now."""
+        borne = {p.name_key for p in self.plants}
+        named = (p.name for p in self.gone if p.name and p.name_key not in borne)
+        return tuple(dict.fromkeys(named))
 
     def place_of(self, plant: Plant) -> str:
         """The name of the place a plant stands in; empty where unknown."""
@@ -51,11 +59,13 @@ class Collection:
 
 async def load(session: AsyncSession, owner_id: int) -> Collection:
     """Everything the owner has, in the order in which it was added."""
+    known = await plants.listing(session, owner_id, include_lost=True)
     return Collection(
-        tuple(await plants.listing(session, owner_id)),
+        tuple(p for p in known if p.lost_on is None),
         tuple(await products.listing(session, owner_id)),
         tuple(await waters.listing(session, owner_id)),
         tuple(await places.listing(session, owner_id)),
+        tuple(p for p in known if p.lost_on is not None),
     )
 
 
@@ -94,11 +104,13 @@ async def refreshed(session: AsyncSession, owner_id: int, seen: Seen) -> Seen | 
     if any(c.kind in _WIDER for c in changes):
         return None
     before = seen.collection
-    changed = {p.id: p for p in await plants.some(session, owner_id, ids)}
-    kept = {p.id: p for p in before.plants if p.id not in ids}
-    standing = sorted({**kept, **changed}.values(), key=lambda p: p.id)
+    changed = await plants.some(session, owner_id, ids, include_lost=True)
+    kept = [p for p in (*before.plants, *before.gone) if p.id not in ids]
+    known = sorted([*kept, *changed], key=lambda p: p.id)
+    standing = tuple(p for p in known if p.lost_on is None)
+    gone = tuple(p for p in known if p.lost_on is not None)
     spots = tuple(await places.listing(session, owner_id))
-    return Seen(passed[-1], replace(before, plants=tuple(standing), places=spots))
+    return Seen(passed[-1], replace(before, plants=standing, gone=gone, places=spots))
 
 
 def names_in(collection: Collection) -> Names:
@@ -107,6 +119,7 @@ def names_in(collection: Collection) -> Names:
         plants=tuple(p.name for p in collection.plants if p.name),
         products=tuple(p.name for p in collection.products if p.name),
         places=tuple(p.name for p in collection.places),
+        gone=collection.names_gone,
     )
 
 

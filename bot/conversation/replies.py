@@ -6,12 +6,14 @@ from math import ceil, floor, log10
 
 from bot.conversation import answer as out
 from bot.conversation.wording import Wording
-from bot.dosing.dose import Dose, DoseRequest
-from bot.dosing.measuring import Measured, level_teaspoons
+from bot.dosing.dose import US_TEASPOON_ML, Dose, DoseRequest
+from bot.dosing.measuring import KEEPS_DAYS, Measured, level_teaspoons, spoon_stock
 from grammar import Reading
 
 #: Cautions shown at once; the rest is behind a choice.
 SHOWN_CAUTIONS = 3
+#: Less of a teaspoon than this nobody fills [1]; ours.
+_LEAST_SPOON = 0.125
 #: Elements in the one short line; micro elements are in the details.
 _SHOWN_ELEMENTS = ("N", "P", "K", "Ca", "Mg", "S")
 
@@ -23,20 +25,27 @@ def dose_reply(
     cautions: list[out.Caution],
     product_name: str,
     words: Wording,
+    *,
+    spoons_only: bool = False,
 ) -> str:
     """The reply to one dose, line by line."""
     lines = [
         _amount_line(request, dose, product_name, words),
-        measure_line(dose, words),
+        spoon_line(dose, words) if spoons_only else measure_line(dose, words),
         makes_line(dose, words),
-        words.say(
-            "chain",
-            steps=_chained([w.text for w in why]),
-            strength=f"{words.significant(dose.strength * 100)} %",
-        ),
+        chain_line(dose, why, words),
         *(f"- {c.text}" for c in cautions[:SHOWN_CAUTIONS]),
     ]
     return "\n".join(line for line in lines if line)
+
+
+def chain_line(dose: Dose, why: list[out.Why], words: Wording) -> str:
+    """The steps to a dose in one line."""
+    return words.say(
+        "chain-target" if dose.full_strength_source == "target" else "chain",
+        steps=_chained([w.text for w in why]),
+        strength=f"{words.significant(dose.strength * 100)} %",
+    )
 
 
 def no_feed_reply(plants: str, count: int, others: str, words: Wording) -> str:
@@ -130,7 +139,7 @@ def _last_digit(value: float) -> float:
 def measure_line(dose: Dose | Measured, words: Wording) -> str:
     """How to measure an amount: at once, through a stock, or only in a larger batch."""
     if dose.relative_error is None or dose.measuring_step is None:
-        return words.say("measure-spoon")
+        return _by_spoons(dose.amount, words)
     step = words.number(dose.measuring_step)
     error = words.significant(100 * dose.relative_error)
     weighed = dose.unit == "g"
@@ -148,11 +157,48 @@ def measure_line(dose: Dose | Measured, words: Wording) -> str:
     if dose.batch_l is not None:
         return words.say("measure-batch", error=error, batch=volume_text(dose.batch_l, words))
     line = words.say("measure-weigh" if weighed else "measure-syringe", step=step, error=error)
-    spoons = level_teaspoons(dose.amount) if weighed else None
+    return " ".join(filter(None, (line, _cross_check(dose, words))))
+
+
+def _cross_check(dose: Dose | Measured, words: Wording) -> str:
+    """Powder in level teaspoons; empty for a liquid, and below an eighth of one."""
+    spoons = level_teaspoons(dose.amount) if dose.unit == "g" else None
     if spoons is None:
-        return line
+        return ""
     many = "yes" if spoons > 1 else "no"
-    return f"{line} {words.say('measure-cross-check', spoons=words.eighths(spoons), many=many)}"
+    return words.say("measure-cross-check", spoons=words.eighths(spoons), many=many)
+
+
+def spoon_line(dose: Dose, words: Wording) -> str:
+    """How to measure an amount with nothing but spoons at hand."""
+    if dose.unit == "tsp":
+        return measure_line(dose, words)
+    return " ".join(filter(None, (words.say("on-record-spoons"), _cross_check(dose, words))))
+
+
+def last_spoons(dose: Dose, words: Wording) -> str:
+    """Whether a teaspoon can measure a dose, and how much of one it is."""
+    if dose.unit == "tsp":
+        return measure_line(dose, words)
+    spoons = level_teaspoons(dose.amount) if dose.unit == "g" else dose.amount / US_TEASPOON_ML
+    few = spoons is None or spoons < _LEAST_SPOON
+    return words.say(
+        "last-spoon", spoons="none" if few else words.eighths(spoons or 0.0), unit=dose.unit
+    )
+
+
+def _by_spoons(teaspoons: float, words: Wording) -> str:
+    """How to measure what the label counts in spoons."""
+    stock = spoon_stock(teaspoons)
+    if stock is None:
+        return words.say("measure-spoon")
+    return words.say(
+        "measure-spoon-stock",
+        spoons=words.eighths(stock.teaspoons),
+        bottle=words.number(stock.in_ml, 0),
+        use=words.number(stock.use_ml, 1),
+        days=KEEPS_DAYS,
+    )
 
 
 def makes_line(dose: Dose, words: Wording) -> str:

@@ -26,9 +26,11 @@ from bot.conversation.listening import listen
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Incoming, Turn, UnfitDay
 from bot.conversation.turns import (
+    amending,
     calendar,
     diary,
     guide,
+    having,
     home,
     language,
     meeting,
@@ -38,7 +40,7 @@ from bot.conversation.turns import (
     who,
 )
 from bot.conversation.turns.day import day
-from bot.conversation.turns.feeding import bottles, compare, doses, judging, meter, waters
+from bot.conversation.turns.feeding import bottles, compare, doses, judging, meter, reaching, waters
 from bot.conversation.turns.pots import pictures, salts
 from bot.conversation.turns.reminders import after as reminders_after
 from bot.conversation.turns.reminders import answers as reminders_answers
@@ -73,17 +75,22 @@ Handler = Callable[[Turn], Awaitable[out.Answer]]
 HANDLERS: dict[str, Handler] = {
     "add": plants.add,
     "add_offer": doses.listed,
+    "add_names": having.names_unclear,
+    "had": having.had,
     "rename": plants.rename,
     "move": plants.move,
     "repot": plants.repot,
     "growth": plants.growth,
     "correct": plants.correct,
     "lose": plants.lose,
+    "lose_apart": plants.lose_apart,
     "plants": plants.listing,
     "who": who.who,
     "product": shelf.add,
+    "name": shelf.name_it,
     "product_change": shelf.change,
     "which_feed": shelf.which_feed,
+    "remains": shelf.remains,
     "product_remove": shelf.remove,
     "product_default": shelf.use,
     "shelf": shelf.listing,
@@ -103,6 +110,8 @@ HANDLERS: dict[str, Handler] = {
     "two_things": diary.two_things,
     "all_or_some": diary.all_or_some,
     "not_given": diary.not_given,
+    "not_changed": diary.not_changed,
+    "not_told": diary.not_told,
     "exception": plants.exception,
     "reading": diary.reading,
     "undo": diary.undo,
@@ -118,12 +127,15 @@ HANDLERS: dict[str, Handler] = {
     "stock": bottles.stock,
     "together": bottles.together,
     "judge": judging.judge,
+    "last": judging.of_the_last,
+    "reach": reaching.reach,
     "remedy": judging.remedy,
     "pets": judging.pets,
     "argue": judging.argued,
     "pests": judging.pests,
     "food": judging.food,
     "hurt": judging.hurt,
+    "spill": judging.spilled,
     "blend": bottles.mix,
     "rescue": rescue.rescue,
     "compare": compare.compare,
@@ -167,6 +179,8 @@ IN_PRIVATE_ONLY = frozenset({
 })  # fmt: skip
 #: Answers to an aside: a question of the first meeting waits on.
 ASIDES = frozenset({"help", "explain", "refused", "fault", "plan", "why", "cautions"})
+#: Answers that end the question where somebody lives, which a reminder waits for.
+REMINDS = frozenset({"reminder", "home", "forget", "import"})
 #: Who is writing to us just now is not woken by what is due.
 AWAKE = Quiet(time(), time())
 #: Collections kept in memory, those asked for last.
@@ -395,6 +409,9 @@ async def _respond(turn: Turn) -> out.Answer:
     if turn.incoming.shared:  # whoever made the link may not give orders to who follows it
         dose = replace(turn, reading=replace(turn.reading, order=None), question={})
         return await doses.keep_why(dose, await doses.dose(dose))
+    amended = await amending.heard(turn)
+    if amended is not None:
+        return await _keep_question(turn, amended)
     answered = await _to_question(turn)
     if answered is not None:
         return answered
@@ -404,6 +421,13 @@ async def _respond(turn: Turn) -> out.Answer:
 async def _handled(turn: Turn) -> out.Answer:
     """The answer of the module that the order belongs to."""
     verb, reading = turn.order.verb, turn.reading
+    if verb == "no" and turn.order.text == "leave" and turn.question:
+        return turn.say("help", "question-left")
+    if verb == "no" and turn.order.amends is not None and doses.has_last(turn):
+        verb = "follow_up"  # 'no, Ruby', said of a dose
+        target = turn.order.amends.target
+        reading = replace(reading, order=replace(turn.order, verb=verb, target=target))
+        turn = replace(turn, reading=reading)
     if verb in ("yes", "no", "skip"):
         answer = await reminders_answers.bare(turn)
         if answer is not None or not reading.exact:
@@ -416,6 +440,9 @@ async def _handled(turn: Turn) -> out.Answer:
     unclear = reading.problems or (reading.conflicts and verb not in ("dose", "follow_up"))
     if unclear:
         return respond(reading, turn.setting)  # refuses or asks
+    gone = having.no_longer(turn)
+    if gone is not None:
+        return gone
     answer = await doses.keep_why(turn, await HANDLERS[verb](turn))
     if verb in ("fed", "clear", "flush", "done"):
         answer = await reminders_after.after_log(turn, answer)
@@ -432,6 +459,10 @@ async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:
     """Remember what our question waits for; an answered one is dropped."""
     waiting = (answer.details or {}).get("waiting")
     aside = turn.question.get("kind") == "meeting" and answer.kind in ASIDES
+    home = turn.question.get("step") == "home" and answer.kind not in REMINDS
+    if home and waiting is None and not turn.question.get("late"):
+        await turn.wait_for({**turn.question, "late": True})
+    aside = aside or home
     stale = bool(turn.question) and answer.kind != "ask" and not aside
     if waiting is None and not stale:
         return answer
@@ -460,6 +491,8 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         if answer is None:
             return None
         return await _keep_question(turn, await doses.keep_why(turn, answer))
+    if kind == "product_name" and turn.order.verb == "name":
+        return await _keep_question(turn, await shelf.name_it(turn))
     if kind == "rescue":
         answer = await rescue.answered(turn)
         return None if answer is None else await _keep_question(turn, answer)
@@ -519,7 +552,7 @@ async def _offer_taken(turn: Turn) -> out.Answer | None:
     listed = _read_again(turn)
     if listed.order is None:
         return None
-    reading = replace(listed, order=replace(listed.order, verb="add"))
+    reading = replace(listed, order=replace(listed.order, verb="add", standing=""))
     again = replace(turn, reading=reading, question={})
     answer = await plants.add(again)
     answer = await reminders_offer.with_offer(again, answer)
@@ -527,15 +560,14 @@ async def _offer_taken(turn: Turn) -> out.Answer | None:
 
 
 async def _picked(turn: Turn) -> out.Answer | None:
-    """The plant that was picked, and what was wanted with it."""
-    text = turn.incoming.text.strip().casefold().rstrip(".!")
+    """The plants that were picked by a line that says nothing else, and what was wanted of them."""
     ids: list[int] = turn.question["ids"]
-    target = turn.order.target
-    if target.everything and not target.named_one:
-        chosen = tuple(turn.question["all"])
-    elif text.isdecimal() and 1 <= int(text) <= len(ids):
-        chosen = (ids[int(text) - 1],)
-    elif turn.order.verb == "dose" and not target.empty:
+    order = turn.order
+    if order.picks and all(1 <= n <= len(ids) for n in order.picks):
+        chosen = tuple(dict.fromkeys(ids[n - 1] for n in order.picks))
+    elif order.verb == "dose" and order.only_plants and order.target.everything:
+        chosen = tuple(turn.question["all"]) if not order.target.named_one else ()
+    elif order.verb == "dose" and order.only_plants:
         chosen = _narrowed(turn)
     else:
         return None
@@ -543,8 +575,26 @@ async def _picked(turn: Turn) -> out.Answer | None:
         return None
     reading = _read_again(turn)
     again = replace(turn, reading=reading, question={}, chosen=chosen)
+    if _still_open(turn, chosen):
+        found = [p for p in turn.collection.plants if p.id in chosen]
+        some, held = turn.question.get("some"), sum(p.count for p in found)
+        if some is not None and held < some:  # 'Ruby', of two that were sold
+            found = [p for p in turn.collection.plants if p.id in turn.question["all"]]
+        asked = plants.which(again, turn.collection, found, str(turn.question["text"]))
+        return await _keep_question(replace(again, question=turn.question), asked)
     answer = await HANDLERS[again.order.verb](again)
     return await _keep_question(replace(again, question=turn.question), answer)
+
+
+def _still_open(turn: Turn, chosen: tuple[int, ...]) -> bool:
+    """Whether those picked are not as many as were asked for, or a kind or place left several."""
+    held = [p.count for p in turn.collection.plants if p.id in chosen]
+    some = turn.question.get("some")
+    if some is not None:
+        return sum(held) < some or (len(held) > 1 and sum(held) > some)
+    target = turn.order.target
+    alone = not (target.names or turn.order.picks or target.everything)
+    return alone and len(held) > 1
 
 
 def _narrowed(turn: Turn) -> tuple[int, ...]:

@@ -109,6 +109,7 @@ class Turn:
     recalled_at: datetime | None = None  # when that was last remembered
     just_pinged: frozenset[int] = frozenset()  # pings that come with this answer
     told: log.Said | None = None  # what is being written already: all of it is one batch
+    batch: int | None = None  # of what this message has written already
 
     @property
     def order(self) -> Order:
@@ -193,7 +194,9 @@ class Turn:
         async with self.records.writing() as session:
             owner_id = await self._owner_id(session)
             by = _member(self.incoming, owner_id)
-            yield await log.begin(session, owner_id, on=on or self.today, said_at=at, by=by)
+            yield await log.begin(
+                session, owner_id, on=on or self.today, said_at=at, by=by, batch=self.batch
+            )
             if self.remembered != self.recalled:
                 await memory.remember(
                     session, owner_id, person, request=self.remembered, said_at=at
@@ -303,6 +306,10 @@ class UnfitDay(Exception):
         self.code = code
 
 
+#: A date without its year that lies so far ahead is a slip, and not last year's.
+SOON = timedelta(weeks=8)
+
+
 def _dated(when: When, year: int) -> date:
     """The day a date means, in this year where none was said.
 
@@ -334,6 +341,8 @@ def day_past(when: When | None, today: date) -> date:
     elif when.kind == "date":
         said = _dated(when, today.year)
         if said > today and when.year is None:
+            if said - today <= SOON:
+                raise UnfitDay("refuse-date-ahead")
             said = _dated(when, today.year - 1)
     else:
         raise UnfitDay("refuse-which-day")
@@ -384,4 +393,6 @@ def day_since(when: When | None, today: date) -> date | None:
         return today - timedelta(days=today.isoweekday() - 1 + 7 * when.value)
     if when.kind == "year":
         return date(today.year - when.value, 1, 1)
+    if when.kind == "date" and when.year is None and _dated(when, today.year) > today:
+        return _dated(when, today.year - 1)
     return day_past(when, today)

@@ -10,7 +10,7 @@ from bot.conversation import answer as out
 from bot.conversation.answering import NEEDS_RECORDS, Setting
 from bot.conversation.turn import Incoming, Turn
 from bot.conversation.turns import guide
-from bot.conversation.turns.feeding import bottles, judging, meter, waters
+from bot.conversation.turns.feeding import bottles, judging, meter, reaching, waters
 from bot.conversation.turns.rescue import asking as rescue
 from bot.conversation.wording import wording
 from bot.records import Records
@@ -24,11 +24,13 @@ _HANDLERS: dict[str, Callable[[Turn], Awaitable[out.Answer]]] = {
     "together": bottles.together,
     "rescue": rescue.rescue,
     "judge": judging.judge,
+    "reach": reaching.reach,
     "remedy": judging.remedy,
     "pets": judging.pets,
     "food": judging.food,
     "pests": judging.pests,
     "hurt": judging.hurt,
+    "spill": judging.spilled,
     "explain": guide.explain,
     "help": guide.helping,
 }

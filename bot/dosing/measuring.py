@@ -85,6 +85,43 @@ def stock_for(amount: float, unit: str, step: float) -> Stock | None:
     return min(good, key=lambda s: (s.product_amount, s.in_ml), default=None)
 
 
+@dataclass(frozen=True, slots=True)
+class SpoonStock:
+    """So many level teaspoons made up to `in_ml`, of which `use_ml` go into the can [mL]."""
+
+    teaspoons: float
+    in_ml: float
+    use_ml: float
+
+
+#: The smallest spoon of a kitchen set, and those a stock is made with [tsp] (ours).
+SMALLEST_SPOON_TSP = 1 / 8
+_SPOONS_TSP = (0.25, 0.5, 1.0)
+
+
+def spoon_stock(teaspoons: float) -> SpoonStock | None:
+    """A stock by whole spoons for an amount that no spoon holds.
+
+    Parameters
+    ----------
+    teaspoons : wanted in the can [tsp]
+
+    Returns
+    -------
+    SpoonStock or None
+        None where a spoon measures it, and where no usual bottle does.
+    """
+    if teaspoons >= SMALLEST_SPOON_TSP:
+        return None
+    for spoons in _SPOONS_TSP:
+        for bottle_ml in BOTTLES_ML:
+            use_ml = teaspoons / spoons * bottle_ml
+            strong = spoons * LEVEL_TEASPOON_G / bottle_ml * 1000 > STRONGEST_STOCK_G_L
+            if _fits(use_ml) and not strong:
+                return SpoonStock(spoons, bottle_ml, use_ml)
+    return None
+
+
 def _fits(use_ml: float) -> bool:
     return _USE_ML[0] <= use_ml <= _USE_ML[1]
 

@@ -57,7 +57,13 @@ class Poured:
 
 
 async def begin(
-    session: AsyncSession, owner_id: int, *, on: date, said_at: datetime, by: str | None = None
+    session: AsyncSession,
+    owner_id: int,
+    *,
+    on: date,
+    said_at: datetime,
+    by: str | None = None,
+    batch: int | None = None,
 ) -> Said:
     """Begin to write what was said; the owner's other writers wait until the session ends.
 
@@ -73,6 +79,8 @@ async def begin(
         The instant it was said, with a zone.
     by
         Which member of a group says it.
+    batch
+        The batch that this goes on with, where nothing was written since; None for a new one.
 
     Raises
     ------
@@ -83,8 +91,16 @@ async def begin(
     """
     fit = checked(Event, {"on": on, "said_at": said_at})
     await hold(session, owner_id)
-    batch = await next_id(session, owner_id, Event)
+    if batch is None or batch != await newest_batch(session, owner_id):
+        batch = await next_id(session, owner_id, Event)
     return Said(session, owner_id, batch, fit["on"], fit["said_at"], by)
+
+
+async def newest_batch(session: AsyncSession, owner_id: int) -> int | None:
+    """The batch of the newest entry; None where there is none."""
+    newest = select(Event.batch).where(Event.owner_id == owner_id).order_by(Event.id.desc())
+    found: int | None = await session.scalar(newest.limit(1))
+    return found
 
 
 async def record(said: Said, entries: Iterable[Entry]) -> list[int]:

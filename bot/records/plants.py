@@ -54,11 +54,16 @@ async def listing(
     return list(await session.scalars(query))
 
 
-async def some(session: AsyncSession, owner_id: int, plant_ids: Iterable[int]) -> list[Plant]:
+async def some(
+    session: AsyncSession,
+    owner_id: int,
+    plant_ids: Iterable[int],
+    *,
+    include_lost: bool = False,
+) -> list[Plant]:
     """Return those of these plants that the owner still has, in the order they were added."""
-    query = select(Plant).where(
-        Plant.owner_id == owner_id, Plant.id.in_(list(plant_ids)), *in_use(Plant)
-    )
+    kept = (Plant.present,) if include_lost else in_use(Plant)
+    query = select(Plant).where(Plant.owner_id == owner_id, Plant.id.in_(list(plant_ids)), *kept)
     return list(await session.scalars(query.order_by(Plant.id)))
 
 

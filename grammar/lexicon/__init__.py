@@ -47,8 +47,12 @@ _SHORTEST = 3
 #: Sections of what somebody wants to have explained: see `guiding`.
 _GUIDE_SECTIONS = ("guide", "topic", "term")
 
+#: Sections of what puts the last entry of the log right: see `amending`.
+_AMEND_SECTIONS = ("amend",)
+
 _APART = frozenset({
-    *_GUIDE_SECTIONS, *_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS, *_RHYTHM_SECTIONS,
+    *_AMEND_SECTIONS, *_GUIDE_SECTIONS, *_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS,
+    *_RHYTHM_SECTIONS,
 })  # fmt: skip
 
 _WHOLE_DAY = 24
@@ -109,6 +113,7 @@ class Lexicon:
     measured: tuple[Trie, ...]  # what is said of reports, of meters, of waters
     rhythms: Trie  # how often and when something is wanted, and what
     rhythm_words: frozenset[str]  # the longer words of that, for the speller
+    amends: Trie  # what puts the last entry of the log right
     guides: dict[str, Trie]  # what asks for an explanation, and of what
     bent: tuple[str, ...]  # endings of the words before the noun of a name
     whole_day: bool  # whether people count the hours of a day to 24
@@ -225,6 +230,7 @@ def load(language: str) -> Lexicon:
         measured=tuple(_measured({n: own.get(n, {}) for n in group}) for group in _MEASURED),
         rhythms=_orders(paced),
         rhythm_words=frozenset(w for w in pace if len(w) > _SHORTEST and w.isalpha()),
+        amends=_orders({name: own.get(name, {}) for name in _AMEND_SECTIONS}),
         guides={name: _measured({name: own.get(name, {})}) for name in _GUIDE_SECTIONS},
         bent=tuple(meta.get("bent", [])),
         whole_day=meta.get("hours") == _WHOLE_DAY,

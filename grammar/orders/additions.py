@@ -6,15 +6,16 @@ from dataclasses import replace
 from itertools import pairwise
 
 from grammar.order import PlantSaid
-from grammar.orders import agreeing
+from grammar.orders import agreeing, called
 from grammar.orders.facts import Facts
 from grammar.words.marks import Mark
 
 
 def plants(facts: Facts) -> tuple[PlantSaid, ...]:
     """Each kind in a message that puts plants on record, with what is said of it."""
-    said = [_plant(facts, span) for span in borders(facts)]
-    if len(said) > 1 and len(facts.place_runs) == 1:
+    spans = borders(facts)
+    said = [_plant(facts, span) for span in spans]
+    if len(said) > 1 and _place_of_all(facts, spans, said):
         place = facts.place
         said = [replace(p, place=p.place or place) for p in said]
     if len(said) > 1 and facts.has("both"):
@@ -22,7 +23,68 @@ def plants(facts: Facts) -> tuple[PlantSaid, ...]:
         said = [
             replace(p, medium=p.medium or last.medium, pot_cm=p.pot_cm or last.pot_cm) for p in said
         ]
-    return tuple(said)
+    each = (_apart(facts, span, p) for span, p in zip(spans, said, strict=True))
+    return tuple(p for part in each for p in part)
+
+
+def names_at(facts: Facts) -> frozenset[int]:
+    """The words that are names of new plants, without a 'called' that says so."""
+    found: set[int] = set()
+    for span in borders(facts):
+        before = called.before_kind(facts, span)
+        found |= before.at if before is not None else frozenset()
+        found |= {i for c in called.several(facts, span) for i in c.at}
+    return frozenset(found)
+
+
+def too_many_names(facts: Facts) -> tuple[int, tuple[str, ...]] | None:
+    """A number of plants and more names than that: '2 phals called Otto, Rita and Belle'."""
+    for span in borders(facts):
+        names = [c.name for c in called.several(facts, span)]
+        count = _plant(facts, span).count if names else None
+        if count is not None and len(names) > count:
+            return count, tuple(names)
+    return None
+
+
+def _place_of_all(facts: Facts, spans: list[range], said: list[PlantSaid]) -> bool:
+    """Whether the one place holds for all: at the head, or at the end of a plain list."""
+    if len(facts.place_runs) != 1:
+        return False
+    small = ("IN", "ARTICLE", "FILLER", "OF")
+    at = min(facts.place_runs[0][1])
+    if facts.has("both") or all(
+        facts.words.type_at(i) in small or facts.words.cue_at(i) for i in range(at)
+    ):
+        return True
+    starts = (facts.raws[span.start] for span in spans[1:])
+    apart = any(_parted(facts, raw.start) for raw in starts)
+    plain = not any(p.medium or p.pot_cm or p.growth for p in said[:-1])
+
+    def broken(index: int) -> bool:
+        return facts.raws[index].after_break
+
+    lead = at
+    first = spans[-1].start
+    while lead > first and facts.words.type_at(lead - 1) in small and not broken(lead):
+        lead -= 1
+    return at in spans[-1] and (plain or broken(lead)) and not apart
+
+
+def _parted(facts: Facts, start: int) -> bool:
+    """Whether a semicolon, a full stop or a new line stands before this place in the text."""
+    before = facts.folded.text[:start].rstrip(" \t")
+    return before[-1:] in (";", ".", "\n")
+
+
+def _apart(facts: Facts, span: range, plant: PlantSaid) -> list[PlantSaid]:
+    """A plant for each of several names, and those that are left without one."""
+    names = called.several(facts, span)
+    if not names:
+        return [plant]
+    each = [replace(plant, name=c.name, count=1) for c in names]
+    left = (plant.count or 0) - len(names)
+    return [*each, replace(plant, name=None, count=left)] if left > 0 else each
 
 
 def borders(facts: Facts) -> list[range]:
@@ -34,8 +96,23 @@ def borders(facts: Facts) -> list[range]:
         cut = place
         while cut > before + 1 and not _begins(facts, cut):
             cut -= 1
-        cuts.append(_with_name_before(facts, before, cut))
+        apart = called.begins_before(facts, before, cut)
+        if apart is not None and _named_before(facts, cuts[-1], before, apart):
+            cuts.append(apart)
+        else:
+            cuts.append(_with_name_before(facts, before, cut))
     return [range(a, b) for a, b in zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)]
+
+
+def _named_before(facts: Facts, start: int, kind: int, name: int) -> bool:
+    """Whether a name in a part of its own goes with the kind behind it: 'Ruby, a phal; Bella, a'.
+
+    So it is where the plant before has its name before its kind as well, or another sentence
+    begins: 'a phal, Bella, a vanda' says nothing of the kind.
+    """
+    return _parted(facts, facts.raws[name].start) or (
+        called.before_kind(facts, range(start, kind + 1)) is not None
+    )
 
 
 def _with_name_before(facts: Facts, before: int, cut: int) -> int:
@@ -60,8 +137,15 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
     # Each part may have a name of its own: 'a masdevallia called Anna, a vanda called Bella'.
     name, held = facts.part(span).new_name
     name_at = frozenset(i + span.start for i in held) | facts.new_name[1]
-    named = name or None
+    several = called.several(facts, span)
+    before = called.before_kind(facts, span) if not name and not several else None
+    name_at = name_at.union(*(c.at for c in several), before.at if before else ())
+    named = name or (before.name if before else None)
     reading = facts.read_rest(span, without=name_at)
+    if before is not None and reading.count is not None and reading.count > 1:
+        before, named = None, name or None  # '3 Otto phals' are of a kind
+        name_at = facts.new_name[1]
+        reading = facts.read_rest(span, without=name_at)
     known = next((m.value for m in facts.found if m.type == "PLANT" and m.at in span), None)
     named = named or known
     genus = reading.genera[0] if reading.genera else None
@@ -72,8 +156,11 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
         lone = text[:1].isupper() and named is None and not any(c.isdigit() for c in text)
         if lone and _stands_alone(facts, span, text):
             named = agreeing.name(text, facts.words.lexicon.language)
-        elif not any(c.isdigit() for c in text):
+        elif not any(c.isdigit() for c in text) and not called.come_by(facts, text):
             traits.append(text)
+    lost = called.passed_over(facts, span)
+    if lost is not None and lost.at.isdisjoint(name_at) and lost.name not in traits:
+        traits.append(lost.name)
     places = [text for text, run in facts.place_runs if min(run) in span]
     return PlantSaid(
         genus=genus,

@@ -10,6 +10,7 @@ import math
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from grammar.lexicon import settings_of
 from grammar.order import FeedSaid, Order
 from grammar.orders.facts import Facts
 from grammar.reading import Reading
@@ -24,6 +25,8 @@ _FEED_OF_WATER = 0.1
 #: A lone volume up to this is a feed that is measured [L].
 _MOST_FEED_L = 0.2
 _SPOONS = {"us_teaspoon": 1.0, "us_tablespoon": 3.0}
+#: That some of it was eaten or drunk.
+_EATEN = ("eaten", "swallowed", "mouth")
 #: What else a weight or a volume can be said of.
 _OTHER_AMOUNTS = (
     "naming", "price", "stock", "share_bottle", "blend", "salts", "runoff", "plan", "rename",
@@ -55,11 +58,16 @@ def language(facts: Facts) -> Order | None:
 
 def pets(facts: Facts) -> Order | None:
     """Pets and children near the feed: 'is that safe for my cat?', 'my dog drank from the can'."""
-    if not facts.has("pets") or facts.asks_dose or facts.has("add", "naming", "rename", "lose"):
+    if not facts.has("pets") or facts.has("add", "naming", "rename", "lose"):
         return None
+    eaten = facts.has(*_EATEN)
+    if (facts.asks_dose or facts.has("dose")) and not eaten:
+        return None  # 'my cat drank 100 ml of it' asks for no dose
     about_plants = bool(facts.target.named or facts.rest.genera)
-    asks = facts.has("harm") or (facts.question and not about_plants)
-    return Order("pets") if asks or (facts.has("takes") and not about_plants) else None
+    asks = eaten or facts.has("harm") or (facts.question and not about_plants)
+    if not asks and (about_plants or not facts.has("takes")):
+        return None
+    return Order("pets", text="child" if facts.has("child") else "")
 
 
 def kept(facts: Facts) -> Order | None:
@@ -75,8 +83,27 @@ def kept(facts: Facts) -> Order | None:
 
 def hurt(facts: Facts) -> Order | None:
     """Feed where it should not be: 'I got powder in my eye'."""
-    meant = facts.has("hurt_me") and facts.rest.volume_l is None
-    return Order("hurt") if meant and not facts.has("naming") else None
+    swallowed = facts.has("swallowed", "mouth")
+    if facts.has("naming", "remedy") or not (swallowed or facts.has("hurt_me")):
+        return None
+    if swallowed:  # whose pet or child did is told so
+        return None if facts.has("pets") else Order("hurt", text="swallowed")
+    return Order("hurt") if facts.rest.volume_l is None else None
+
+
+def spilled(facts: Facts) -> Order | None:
+    """Feed on the floor, or on a plant: 'spilled concentrate on the floor'."""
+    if not facts.has("spilled") or facts.has("naming", "rename", "lose", "dose", "remind"):
+        return None
+    if facts.rest.volume_l is not None and (facts.rest.analysis or facts.products):
+        return None  # 'spilled the can, again 2 l of 20-20-20'
+    rest = facts.rest
+    feed = rest.mentions_feeding or rest.form or facts.products or facts.has("concentrate", "stock")
+    if facts.target.named and not feed:
+        return None
+    if facts.target.named:  # as much as was spilled, and as strong
+        return Order("rescue", target=facts.target, signs=("fed_strong",))
+    return Order("spill")
 
 
 def not_for_feed(facts: Facts) -> Order | None:
@@ -96,7 +123,7 @@ def argue(facts: Facts) -> Order | None:
     asks = "?" in facts.folded.text or facts.has(
         "make_it", "half_that", "double_that", "quarter_that", "and_for", "fed", "clear", "flush",
     )  # fmt: skip
-    dosed = rest.volume_l is not None or rest.analysis is not None or facts.products
+    dosed = rest.volume_l is not None or rest.analysis is not None or facts.products or rest.water
     if not facts.has("argues") or asks or dosed or rest.genera or facts.target.named:
         return None
     return Order("argue")
@@ -145,18 +172,80 @@ def judge(facts: Facts) -> Order | None:
     asked_for = "?" in facts.folded.text
     asks = facts.has("judge") or (asked_for and facts.has("yes", "argues"))
     asks = asks or (facts.has("argues") and facts.rest.analysis is None and not facts.products)
-    if not asks or facts.has(*_OTHER_AMOUNTS) or any(t.type == "SCALE" for t in facts.tokens):
-        return None
-    if any(m.type == "CURRENCY" for m in facts.found):
-        return None
+    if not asks or _of_something_else(facts):
+        logged = facts.has("fed", "gave") and not facts.target.empty
+        told = not logged and put_in(facts) is not None
+        if facts.question or not (told or _put_unmeasured(facts)):
+            return None
     said = _amount(facts)
     if said is None:  # 'is that too much?' of our own answer
-        return Order("why") if asked_for and not _says_of_what(facts) else None
-    given = facts.has("fed", "gave") or any(t.type == "PAST" for t in facts.tokens)
+        bare = asked_for or (_alone(facts) and not facts.has("argues"))
+        return Order("last", text="strong") if bare and not _says_of_what(facts) else None
+    given = facts.has("fed", "gave", "put_in") or any(t.type == "PAST" for t in facts.tokens)
     return Order(
         "judge", target=facts.target, products=facts.products,
         amount=said.amount, unit=said.unit, given=given,
     )  # fmt: skip
+
+
+def of_the_last(facts: Facts) -> Order | None:
+    """What is asked of the dose that was just told: 'is that safe', 'how many drops is that'."""
+    rest = facts.rest
+    others = rest.volume_l is not None or rest.analysis or rest.label_rate or rest.genera
+    if others or facts.products or facts.target.named or facts.has("pets", "have", "fed", "gave"):
+        return None
+    asks = facts.question or facts.has("may")
+    for cue in ("by_spoon", "by_drops", "content"):
+        if facts.has(cue) and (asks or facts.alone):
+            return Order("last", text=cue)
+    if facts.has("spoons") and facts.has("may"):
+        return Order("last", text="by_spoon")
+    safe = facts.has("harm") and not facts.has(*_EATEN) and _alone(facts)
+    return Order("last", text="safe") if safe else None
+
+
+def _alone(facts: Facts) -> bool:
+    """Whether nothing stands in it but order phrases, filler and a word that begins a question."""
+    begins = settings_of(facts.words.lexicon.language).get("asking", ())
+    if facts.alone or not facts.raws or facts.raws[0].text not in begins:
+        return facts.alone
+    return facts.part(range(1, len(facts.raws))).alone
+
+
+def put_in(facts: Facts) -> _Said | None:
+    """An amount of feed that went into so much water: 'I put 10 g blue in 5 l'; None otherwise."""
+    done = facts.has("fed", "gave", "put_in") or any(t.type == "PAST" for t in facts.tokens)
+    labelled = facts.has("make_it", "half_that", "double_that") or any(
+        t.type == "LABEL" for t in facts.tokens
+    )
+    if not done or labelled or _of_something_else(facts):
+        return None
+    said = _amount(facts)
+    full = said is not None and said.amount is not None and said.volume_l is not None
+    return said if full else None
+
+
+def _put_unmeasured(facts: Facts) -> bool:
+    """Whether a measure without a size went into so much water: 'I put 2 caps in 5 l'."""
+    done = facts.has("gave", "put_in") or any(t.type == "PAST" for t in facts.tokens)
+    if not done or facts.has("fed") or _of_something_else(facts):
+        return False
+    said = _amount(facts)
+    return said is not None and said.unit == "loose" and said.volume_l is not None
+
+
+def of_a_mix(facts: Facts) -> bool:
+    """Whether feed is said in so much water, and not as a label says it: '10 g blue in 5 l'."""
+    said = _amount(facts)
+    labelled = any(t.type in ("LABEL", "PER", "EVERY") for t in facts.tokens)
+    return said is not None and said.volume_l is not None and not labelled
+
+
+def _of_something_else(facts: Facts) -> bool:
+    """Whether a weight or a volume is said of something else than feed in water."""
+    if facts.has(*_OTHER_AMOUNTS) or any(t.type == "SCALE" for t in facts.tokens):
+        return True
+    return any(m.type == "CURRENCY" for m in facts.found)
 
 
 def _says_of_what(facts: Facts) -> bool:

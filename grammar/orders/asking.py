@@ -38,11 +38,15 @@ def water(facts: Facts) -> Order | None:
     if rest.volume_l is not None and rest.analysis is not None:
         return None  # a dose, and the water it is made with
     name = facts.new_name[0] or None
+    owns = facts.has("my", "have", "default", "settings") or name
+    if facts.starts("with_it") and not owns and not facts.target.named:
+        return None  # 'with rain water': what a dose is made with
+    used = "use" if facts.has("use", "default") else None
     if facts.target.named or (facts.target.again and facts.has("takes", "gave", "use")):
         gets = rest.growth is None and not facts.has("add", "have")
         return Order("water_for", target=facts.target) if gets else None
-    if facts.has("my", "have", "default", "settings", "use") or name:
-        return Order("water", name=name)
+    if owns or used:
+        return Order("water", name=name, asks_kind=used)
     figures = (rest.water.hardness_mg_l_caco3, rest.water.ec_ms_cm)
     return Order("water", name=name) if any(v is not None for v in figures) else None
 
@@ -82,7 +86,11 @@ def who(facts: Facts) -> Order | None:
     named = facts.target.named_one or facts.target.again or rest.medium
     if rest.growth != "resting" or not asks or named or rest.unknown:
         return None
-    return Order("who", text="rest") if not facts.has("dose", "dose_word", "fed") else None
+    return (
+        Order("who", text="rest", when=facts.when[0])
+        if not facts.has("dose", "dose_word", "fed")
+        else None
+    )
 
 
 def settings(facts: Facts) -> Order | None:

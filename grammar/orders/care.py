@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from grammar.lexicon import settings_of
-from grammar.order import Order, Target
-from grammar.orders import clauses, reminding
+from grammar.order import Order, Target, When
+from grammar.orders import asked, clauses, reminding
 from grammar.orders.facts import Facts
 from grammar.orders.measured import figure
 from grammar.rhythms.days import whole
+from grammar.words.marks import Mark, longest
 from grammar.words.spelling import denies_by_a_slip
 
 #: More than this no single pot takes at a watering [L].
@@ -21,7 +22,8 @@ def history(facts: Facts) -> Order | None:
         facts.has("last") and "?" in facts.folded.text and facts.has("fed", "flush", "clear")
     )
     logged = facts.has("log") and not facts.has("fed", "flush", "clear", "gave")
-    asked_back = _asks_of_itself(facts) and not facts.has("dose", "dose_word", "judge", "choose")
+    asked_back = _asks_who(facts) or _asks_of_itself(facts)
+    asked_back = asked_back and not facts.has("dose", "dose_word", "judge", "choose")
     if not (facts.has("history") or logged or asks_last or asked_back) or facts.asks_dose:
         return None
     kinds = [k for k in ("flush", "clear", "fed") if facts.has(k)]
@@ -31,9 +33,38 @@ def history(facts: Facts) -> Order | None:
     return Order(
         "history",
         target=facts.target,
-        when=facts.when[0],
+        when=facts.when[0] or (_day_asked(facts) if asked_back else None),
         asks_kind=repotted or (kinds[0] if len(kinds) == 1 else None),
     )
+
+
+def _asks_who(facts: Facts) -> bool:
+    """'who got feed today', 'what got fed this week': asked of all that was given."""
+    who = facts.starts("who", "which") or _who_in_a_plan(facts) is not None
+    if not who or not facts.has("fed", "clear", "flush", "gave"):
+        return False
+    denied = facts.has("not_fed", "except") or any(t.type == "NOT" for t in facts.tokens)
+    given = facts.has("fed", "flush") or _given(facts) is not None
+    return given and not denied
+
+
+def _who_in_a_plan(facts: Facts) -> Mark | None:
+    """A phrase of the plan that begins with 'who': 'kto dziś', of 'kto dziś dostał nawóz'."""
+    cue = facts.first("plan")
+    if cue is None or cue.at or facts.raws[0].text not in facts.words.lexicon.orders.next:
+        return None
+    entry = facts.words.lexicon.orders.next[facts.raws[0].text].entry
+    return cue if entry is not None and entry.value in ("who", "which") else None
+
+
+def _day_asked(facts: Facts) -> When | None:
+    """The day in such a phrase."""
+    cue = _who_in_a_plan(facts)
+    for index in range(cue.at, cue.end) if cue is not None else ():
+        entry, _ = longest(facts.raws, index, facts.words.lexicon.orders)
+        if entry is not None and entry.type == "WHEN" and entry.value.startswith("day "):
+            return When("day", int(entry.value.split()[1]))
+    return None
 
 
 def _asks_of_itself(facts: Facts) -> bool:
@@ -51,7 +82,9 @@ def plan(facts: Facts) -> Order | None:
     stands = cue is not None and "plants" in cue.value.split() and facts.place is not None
     if stands and facts.when[0] is None:
         return None  # 'was steht auf dem Balkon?'
-    if not (facts.has("plan") or another_day) or facts.asks_dose:
+    with_can = facts.has("plan") and facts.only_a_volume and not facts.has("dose", "dose_word")
+    asks_dose = facts.asks_dose and not with_can  # 'plan today, 10 l'
+    if not (facts.has("plan") or another_day) or asks_dose:
         return None
     return Order("plan", target=facts.target, when=facts.when[0], products=facts.products)
 
@@ -91,25 +124,32 @@ def log(facts: Facts) -> Order | None:
     if parts is None:
         return Order("two_things")
     orders: list[Order] = []
+    verb = _given(facts) if parts and clauses.days_apart(facts) else None
     for part in parts:
         target = clauses.meant_by(part, orders[-1].target if orders else None)
-        order = _log_one(part, target)
+        order = _log_one(part, target, verb)
         if order is None:
             return _log_one(facts, facts.target)
         orders.append(order)
     if not orders:
-        return _log_one(facts, facts.target)
+        one = _log_one(facts, facts.target)
+        days = one is not None and one.verb != "not_given" and clauses.days_in_a_row(facts)
+        return Order("two_things", text="days") if days else one
     return replace(orders[0], also=tuple(orders[1:]))
 
 
-def _log_one(facts: Facts, target: Target) -> Order | None:
+def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | None:
     told = facts.starts("fed", "flush") or _day_and_done(facts)
     bare = target.empty and not facts.asks_dose and told
     if facts.question or facts.has("make_it") or (target.empty and not bare):
         return None
-    if facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed"):
+    put = asked.put_in(facts)
+    dosed = facts.rest.volume_l is not None and facts.rest.analysis and not facts.starts("fed")
+    if dosed and put is None:
         return None
-    verb = _given(facts)
+    verb = _given(facts) or usual
+    if verb is None and put is not None and facts.has("gave"):
+        verb = "fed"  # 'Ruby got 2 g in 1 l'
     if verb == "fed" and facts.has("clear") and _not_done(facts, verb):
         verb = "clear"  # 'watered, not fed'
     if verb is None:
@@ -120,7 +160,10 @@ def _log_one(facts: Facts, target: Target) -> Order | None:
     if verb == "fed" and not spared and any(t.type == "NOT" for t in facts.tokens):
         return None  # 'fed them not too strong'
     name = facts.new_name[0] or None
-    return Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
+    order = Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
+    if verb != "fed" or put is None:
+        return order
+    return replace(order, amount=put.amount, unit=put.unit, given=True)
 
 
 def _not_done(facts: Facts, verb: str) -> bool:
@@ -139,7 +182,12 @@ def _not_done(facts: Facts, verb: str) -> bool:
         last = all(_small(facts, i) for i in range(cue.end, len(facts.raws)))
         return last and not facts.target.excepts and not facts.has("everything")
     if verb != "fed":  # 'no feed, clear water for Ruby' is none of these
-        return any(all(_small(facts, j) for j in range(i + 1, done.at)) for i in denied)
+        near = (range(i + 1, done.at + 1) for i in denied)
+        return any(
+            all(_small(facts, j) or j == done.at for j in run)
+            and not any(facts.raws[j].after_break for j in run)  # 'no, flushed Ruby'
+            for run in near
+        )
     before = (facts.raws[i] for i in range(done.at) if i not in facts.named)
     slips = (denies_by_a_slip(raw, lexicon) for raw in before)
     none = facts.words.type_at(done.end) == "NOT"  # 'fed no phals'
@@ -149,7 +197,7 @@ def _not_done(facts: Facts, verb: str) -> bool:
 def _small(facts: Facts, index: int) -> bool:
     """Whether a word carries nothing, not even that it is about feed."""
     entry = facts.words.lexicon.words.get(facts.raws[index].text)
-    return facts.is_filler(index) and (entry is None or entry.value != "feeding")
+    return facts.is_filler(index) and (entry is None or not entry.value.startswith("feeding"))
 
 
 def nothing_given(facts: Facts) -> Order | None:
@@ -184,6 +232,12 @@ def _day_and_done(facts: Facts) -> bool:
     return all(i in facts.when[1] or facts.is_filler(i) for i in range(done.at))
 
 
+def given_in(facts: Facts) -> str | None:
+    """What words of care say by themselves: fed, clear or flush."""
+    said = facts.has("fed", "clear", "flush", "gave", "watered", "poured")
+    return _given(facts) if said else None
+
+
 def _given(facts: Facts) -> str | None:
     watered = facts.has("clear") or any(t.type in ("WATER", "WATER_WORD") for t in facts.tokens)
     if facts.has("flush") or (facts.has("poured") and watered):
@@ -196,11 +250,26 @@ def _given(facts: Facts) -> str | None:
         return "fed"
     if facts.has("clear") and not facts.asks_dose:
         return "clear"
+    if _poured_so_much(facts):
+        return "clear"
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
     if facts.has("fed") or gave_feed or _day_of_a_feed(facts):
         return "fed"
     pure = facts.rest.water is not None and not facts.asks_dose
     return "clear" if facts.has("gave") and pure else None
+
+
+def _poured_so_much(facts: Facts) -> bool:
+    """'watered Ruby, 2 l', 'gave Ruby 2 l of clear water': how much is no can to be mixed."""
+    if not facts.only_a_volume or facts.has("dose", "dose_word", "make_it", "fed"):
+        return False
+    if facts.rest.water is not None:
+        return facts.has("gave")
+    cue = facts.first("gave") or facts.first("clear")
+    numbers = (i for i, raw in enumerate(facts.raws) if raw.kind == "number")
+    return (
+        facts.has("clear") and cue is not None and cue.at < next(numbers, 0)
+    )  # '2 l for Ruby, wet moss' asks for a dose
 
 
 def _day_of_a_feed(facts: Facts) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from grammar.order import Target
+from grammar.order import Target, When
 from grammar.orders.facts import Facts
 from grammar.words.marks import Mark
 
@@ -27,7 +27,7 @@ def given_apart(facts: Facts) -> list[Facts] | None:
     """
     said = [m for m in facts.found if m.type == "ORDER" and not _GIVEN.isdisjoint(m.value.split())]
     if len(said) < 2 or facts.question:
-        return []
+        return [] if facts.question or not said else days_apart(facts)
     cuts = [0]
     for before, mark in pairwise(said):
         cut = _border(facts, before, mark)
@@ -39,6 +39,51 @@ def given_apart(facts: Facts) -> list[Facts] | None:
         facts.part(range(a, b)) for a, b in zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)
     ]
     return [] if any(_nobody(i, parts) for i in range(len(parts))) else parts
+
+
+def days_apart(facts: Facts) -> list[Facts]:
+    """What was done on several days, a part for each: 'fed Hugo yesterday and Ruby today'.
+
+    Empty where one day was said, or where they do not part the plants.
+    """
+    days = _days(facts)
+    if len({when for when, _ in days}) < 2:
+        return []
+    cuts = [0]
+    for (_, before), (_, mark) in pairwise(days):
+        cut = _border(facts, before, mark)
+        if cut is None:
+            return []
+        cuts.append(cut)
+    spans = zip(cuts, [*cuts[1:], len(facts.raws)], strict=True)
+    parts = [facts.part(range(a, b)) for a, b in spans]
+    return [] if any(p.target.empty for p in parts) else parts
+
+
+def days_in_a_row(facts: Facts) -> bool:
+    """Whether two days were said of the same: 'yesterday and today', 'on monday and thursday'."""
+    days = _days(facts)
+    return any(
+        first != second
+        and any(facts.is_and(i) for i in range(before.end, mark.at))
+        and all(facts.is_filler(i) for i in range(before.end, mark.at))
+        for (first, before), (second, mark) in pairwise(days)
+    )
+
+
+def _days(facts: Facts) -> list[tuple[When, Mark]]:
+    """The days that were said, in order, with their words."""
+    found: list[tuple[When, Mark]] = []
+    start = 0
+    while start < len(facts.raws):
+        day, held = facts.part(range(start, len(facts.raws))).when
+        if day is None or not held:
+            break
+        at, end = start + min(held), start + max(held) + 1
+        if day.kind in ("day", "weekday", "date"):
+            found.append((day, Mark("WHEN", day.kind, at, end - at)))
+        start = end
+    return found
 
 
 def feeds_apart(facts: Facts) -> list[Facts]:

@@ -6,11 +6,12 @@ from dataclasses import replace
 
 from grammar.folding import plain
 from grammar.lexicon import settings_of
-from grammar.order import Order
-from grammar.orders.additions import plants
+from grammar.order import Order, PlantSaid
+from grammar.orders.additions import names_at, plants, too_many_names
 from grammar.orders.care import MOST_A_POT_L
 from grammar.orders.facts import Facts
 from grammar.rhythms.days import whole
+from grammar.words.tokens import UNITS
 
 #: A kind stands so near behind 'new' at the head of a message [words].
 _NEW_KIND = 2
@@ -63,12 +64,42 @@ def lose(facts: Facts) -> Order | None:
         return None
     if facts.products and (facts.has("empty", "lose")):
         return Order("product_remove", products=facts.products)
-    if not facts.has("lose") or facts.target.empty or _shed(facts):
+    lacks = facts.says_any("lacks") and not (facts.target.names or facts.says_any("any_more"))
+    lost = (facts.has("lose") and not lacks) or facts.parted("lose_parted")
+    if not lost or facts.target.empty or _shed(facts):
         return None
     taken = facts.new_name[1] | facts.when[1] | facts.named
-    numbers = (whole(facts.words, i) for i in range(len(facts.raws)) if i not in taken)
-    count = facts.rest.count or next((n for n in numbers if n), None) or _one_of_a_kind(facts)
+    numbers = {i: n for i in range(len(facts.raws))
+               if i not in taken and (n := whole(facts.words, i))}  # fmt: skip
+    counted = [i for i in numbers if facts.words.type_at(i + 1) not in UNITS]
+    if len(counted) > 1 and len(facts.target.genera) > 1:
+        return Order("lose_apart", target=facts.target)
+    first = next((numbers[i] for i in counted), None)
+    count = facts.rest.count or first or _one_of_a_kind(facts)
+    if len(counted) > 1:
+        count = numbers[_nearest(facts, counted)]
     return Order("lose", target=facts.target, when=facts.when[0], count=count)
+
+
+def _nearest(facts: Facts, counted: list[int]) -> int:
+    """Which of several numbers is that of the loss: 'of my 5 phals 2 died'."""
+    cue = facts.first("lose")
+    at = cue.at if cue is not None else 0
+
+    def of_all(index: int) -> bool:
+        index -= 1
+        while index >= 0 and facts.words.type_at(index) in ("ARTICLE", "FILLER"):
+            index -= 1
+        return index >= 0 and facts.words.type_at(index) == "OF"
+
+    said = [i for i in counted if not of_all(i)] or counted
+    breaks = [i for i, raw in enumerate(facts.raws) if raw.after_break]
+
+    def apart(index: int) -> tuple[bool, int]:
+        first, last = sorted((index, at))
+        return any(first < b <= last for b in breaks), last - first
+
+    return min(said, key=apart)
 
 
 def _shed(facts: Facts) -> bool:
@@ -120,21 +151,101 @@ def correct(facts: Facts) -> Order | None:
     return Order("correct", target=replace(target, place=None), place=facts.place)
 
 
+def is_of_kind(facts: Facts) -> Order | None:
+    """What kind a plant is, told later: 'Bella is a vanda'."""
+    rest, target = facts.rest, facts.target
+    if len(target.names) != 1 or len(target.genera) != 1 or target.excepts or target.place:
+        return None
+    name = next(m for m in facts.found if m.type == "PLANT")
+    kind = next(i for i, _ in facts.genus_places)
+    said = facts.has("be", "becomes") or facts.says_any("is_a")
+    if kind < name.end or not said or facts.question or facts.new_name[0]:
+        return None
+    if any(m.type == "ORDER" and not {"be", "becomes"} & set(m.value.split()) for m in facts.found):
+        return None
+    given = rest.growth or rest.water or rest.volume_l is not None or rest.strength is not None
+    if rest.mentions_feeding or given or rest.unknown or rest.analysis or facts.products:
+        return None
+    if rest.count is not None or any(facts.words.type_at(i) == "NOT" for i in range(kind)):
+        return None
+    kinds = (PlantSaid(genus=target.genera[0], traits=target.traits),)
+    meant = replace(target, genera=(), traits=(), medium=None)
+    return Order("correct", target=meant, plants=kinds)
+
+
+def how_many(facts: Facts) -> Order | None:
+    """'How many phals do I have?': what is there, and no amount."""
+    cue = facts.first("dose")
+    if cue is None or any(not facts.is_filler(i) for i in range(cue.at)):
+        return None
+    words = settings_of(facts.words.lexicon.language).get("how_many", ())
+    said = " ".join(raw.text for raw in facts.raws[cue.at : cue.end])
+    if said not in map(plain, words):
+        return None
+    starts = {raw.start: i for i, raw in enumerate(facts.raws)}
+    kinds = {starts[t.raws[0].start] for t in facts.tokens if t.type in ("GENUS", "PLANTS")}
+    between = range(cue.end, min((i for i in kinds if i >= cue.end), default=0))
+    traits = {m.at for m in facts.found if m.type == "TRAIT"}
+    owned = facts.has("have") and not kinds.isdisjoint(range(cue.end, len(facts.raws)))
+    near = cue.end in kinds or (len(between) > 0 and traits.issuperset(between)) or owned
+    rest = facts.rest
+    else_said = rest.mentions_feeding or rest.water or rest.growth or rest.form or facts.products
+    if not near or else_said or facts.asks_dose or facts.has("fed", "flush", "clear", "repot"):
+        return None
+    return Order("plants", target=facts.target)
+
+
+def had(facts: Facts) -> Order | None:
+    """'I had 2 vandas': what one no longer has is no plant to add, and says nothing of one."""
+    words = set(map(plain, settings_of(facts.words.lexicon.language).get("had", ())))
+    first = next((i for i in range(len(facts.raws)) if facts.raws[i].text in words), None)
+    if first is None or not all(facts.is_filler(i) for i in range(first)) or facts.question:
+        return None
+    rest = facts.rest
+    else_said = rest.mentions_feeding or rest.water or rest.growth or rest.volume_l is not None
+    else_said = else_said or facts.has("fed", "flush", "repot", "clear")
+    if not rest.genera or facts.target.names or else_said:
+        return None
+    return Order("had", plants=plants(facts))
+
+
+def _standing(facts: Facts) -> str:
+    """Whether it was said that one has these plants, and not that they are new."""
+    if facts.has("add", "more", "received", "gave"):
+        return ""
+    cues = [m for m in facts.found
+            if m.type == "ORDER" and {"have", "having"} & set(m.value.split())]  # fmt: skip
+    owns = settings_of(facts.words.lexicon.language).get("owns", ())
+    known = {plain(phrase) for phrase in owns}
+    said = (" ".join(raw.text for raw in facts.raws[m.at : m.end]) for m in cues)
+    if not cues or not all(text in known for text in said):
+        return ""
+    if facts.says_any("in_all"):
+        return "total"
+    new = facts.says_any("further") or facts.says_any("come_by")
+    return "" if new else "some"
+
+
 def add(facts: Facts) -> Order | None:
     got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
+    got = got and not facts.says_any("had")
     more = facts.has("more") and facts.rest.count and facts.rest.genera
     got = got or _received(facts) or _begins_new(facts)
     new = facts.new_name[0] and facts.rest.genera and not facts.target.names
-    if facts.asks_dose or facts.question or not (facts.has("add", "have") or got or more or new):
+    wanted = facts.has("add", "have") or got or more or new
+    if not wanted or facts.question or facts.asks_dose_beside(names_at(facts)):
         return None
     said = plants(facts)
+    over = too_many_names(facts)
+    if over is not None:
+        return Order("add_names", plants=said, count=over[0], text=", ".join(over[1]))
     orchids = facts.rest.count and any(t.type == "PLANTS" for t in facts.tokens)
     strong = orchids or (
         facts.has("add") and (facts.new_name[0] or facts.rest.count or facts.rest.medium)
     )
     if not (facts.rest.genera or strong):
         return None
-    return Order("add", plants=said, when=facts.when[0])
+    return Order("add", plants=said, when=facts.when[0], standing=_standing(facts))
 
 
 def listed(facts: Facts) -> Order | None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TypeAlias
 
+from grammar.folding import plain
 from grammar.lexicon import Entry, settings_of
 from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
 from grammar.orders import agreeing
@@ -100,6 +101,31 @@ class Facts:
     def has(self, *values: str) -> bool:
         """Whether one of these order phrases fell."""
         return not self.cues.isdisjoint(values)
+
+    def says_any(self, key: str) -> bool:
+        """Whether one of the phrases fell that the settings of the language list."""
+        listed = settings_of(self.words.lexicon.language).get(key, ())
+        return any(self._stands_at(i, phrase) for phrase in listed for i in range(len(self.raws)))
+
+    def _stands_at(self, index: int, phrase: str) -> bool:
+        words = plain(phrase).split()
+        return [raw.text for raw in self.raws[index : index + len(words)]] == words
+
+    def parted(self, key: str) -> bool:
+        """Whether a phrase in two parts fell, with plants and no more between: 'gave Ruby away'."""
+        between = set(self.named) | {i for i, _ in self.genus_places}
+        for phrase in settings_of(self.words.lexicon.language).get(key, ()):
+            head, _, tail = phrase.partition("|")
+            size = len(head.split())
+            heads = (i for i in range(len(self.raws)) if self._stands_at(i, head))
+            for start in (i + size for i in heads):
+                for end in range(start, len(self.raws)):
+                    if self._stands_at(end, tail):
+                        return True
+                    counted = self.raws[end].kind == "number" or self.words.type_at(end) == "NUMBER"
+                    if not (end in between or counted or self.is_filler(end)):
+                        break
+        return False
 
     def first(self, *values: str) -> Mark | None:
         """The first of these order phrases; 'muévelas' is 'move' and 'them' in one."""
@@ -281,8 +307,16 @@ class Facts:
     @cached_property
     def named(self) -> frozenset[int]:
         """The words that are names on record."""
-        marked = (m for m in self.found if m.type in ("PLANT", "PRODUCT", "KNOWN_PLACE"))
+        kinds = ("PLANT", "GONE", "PRODUCT", "KNOWN_PLACE")
+        marked = (m for m in self.found if m.type in kinds)
         return frozenset(i for m in marked for i in range(m.at, m.end))
+
+    @cached_property
+    def gone(self) -> tuple[str, ...]:
+        """The names of plants that are no longer there."""
+        held = self.new_name[1]
+        named = (m.value for m in self.found if m.type == "GONE" and m.at not in held)
+        return tuple(dict.fromkeys(named))
 
     @cached_property
     def place_runs(self) -> list[tuple[str, frozenset[int]]]:
@@ -383,7 +417,7 @@ class Facts:
             out |= run
         for mark in self.found:
             indices = range(mark.at, mark.end)
-            if mark.type in ("PLANT", "PRODUCT", "TRAIT", "CURRENCY"):
+            if mark.type in ("PLANT", "GONE", "PRODUCT", "TRAIT", "CURRENCY"):
                 out |= set(indices)
             elif mark.type in ("ORDER", "LABEL_PART") and not _ALSO_SAID.issuperset(
                 mark.value.split()
@@ -482,6 +516,19 @@ class Facts:
         """Whether the rest says what only a dose needs."""
         return any(getattr(self.rest, slot) is not None for slot in _ASKS_DOSE)
 
+    def asks_dose_beside(self, names: frozenset[int]) -> bool:
+        """As `asks_dose`, where these words are names of plants."""
+        if not self.asks_dose or not names:
+            return self.asks_dose
+        rest = self.read_rest(without=names)
+        return any(getattr(rest, slot) is not None for slot in _ASKS_DOSE)
+
+    @cached_property
+    def only_a_volume(self) -> bool:
+        """Whether a volume is all that the rest says of a dose: 'watered Ruby, 2 l'."""
+        others = (getattr(self.rest, slot) for slot in _ASKS_DOSE if slot != "volume_l")
+        return self.rest.volume_l is not None and not any(v is not None for v in others)
+
     # --- which plants ---
 
     @cached_property
@@ -495,6 +542,8 @@ class Facts:
         passed = self.passed_over
         genera = [(i, v) for i, v in self.genus_places if i not in passed]
         genus = genera[0][1] if genera else None
+        others = genera or standing or any(i not in passed for i, _ in names)
+        spares = bool(passed) and not others  # 'no feed for Mia, 5 l'
         traits = [
             agreeing.trait(self.words, m, genus)
             for m in self.found
@@ -510,7 +559,7 @@ class Facts:
             place=standing[-1] if standing else None,
             more_places=tuple(unique(standing[:-1])),
             medium=self.rest.medium,
-            everything=self.has("everything", "both") or self._all_but(cut),
+            everything=self.has("everything", "both") or self._all_but(cut) or spares,
             again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut or i in passed)),
             not_genera=tuple(unique(v for i, v in self.genus_places if i > cut or i in passed)),
@@ -525,8 +574,19 @@ class Facts:
             return frozenset()
         breaks = [i for i, raw in enumerate(self.raws) if i and raw.after_break]
         begin = max((i for i in breaks if i <= cue.at), default=0)
+        orders = {m.at for m in self.found if m.type == "ORDER"}
+        if any(i in orders or self.raws[i].kind == "number" for i in range(begin, cue.at)):
+            begin = cue.at  # 'plan saturday 5 l no feed for Mia'
         end = min((i for i in breaks if i >= cue.end), default=len(self.raws))
-        return frozenset(range(begin, end) if end - begin < len(self.raws) else ())
+        run = frozenset(range(begin, end))
+        marks = [m for m in self.found if m.at not in run]
+        said = {value for m in marks if m.type == "ORDER" for value in m.value.split()}
+        watered = not said.isdisjoint({"clear", "watered", "flush"})
+        others = "everything" in said or any(m.type == "PLANT" for m in marks)
+        others = others or any(i not in run for i, _ in self.genus_places)
+        if watered and not others:
+            return frozenset()  # 'no feed for Mia, just clear water'
+        return run if len(run) < len(self.raws) else frozenset()
 
     def _places_about(self, cut: int) -> tuple[list[str], list[str]]:
         """The places that are meant, and those that were excepted: 'all but the balcony'.

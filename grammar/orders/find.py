@@ -12,15 +12,20 @@ from dataclasses import replace
 from grammar.lexicon import Lexicon
 from grammar.order import Names, Order
 from grammar.orders import (
+    amending,
     asked,
     asking,
+    called,
     care,
     chemistry,
     clauses,
     collection,
     files,
+    meant,
+    picking,
     picturing,
     prices,
+    reaching,
     reminding,
     shelf,
     signs,
@@ -33,26 +38,36 @@ from grammar.orders.guiding import guiding
 from grammar.reading import ReadAs, Reading, Unknown
 from grammar.words.marks import Words, marks
 from grammar.words.scan import Folded, Raw
-from grammar.words.spelling import order_slip, rhythm_slip
+from grammar.words.spelling import day_slip, order_slip, rhythm_slip
 
 #: More slips than this in one message are another language.
 _MOST_SLIPS = 3
 
+#: Orders that the same words can be besides putting the last entry of the log right.
+_AMENDING = frozenset({
+    "dose", "no", "fed", "clear", "flush", "plan", "reminder_skip", "follow_up", "two_things",
+    "all_or_some", "exception", "not_given", "undo",
+})  # fmt: skip
+
 #: Orders whose figures are no figures: a file's name, a town.
 _FREE_TEXT = frozenset({
     "compare_labels", "import", "export", "home", "undo", "forget", "language", "pets", "remedy",
-    "kept", "removing", "quiet_night", "hurt", "food", "pests", "argue",
+    "kept", "removing", "quiet_night", "last", "hurt", "spill", "food", "pests", "argue",
 })  # fmt: skip
 
 #: Orders that are done to all but those that are excepted.
 _OF_ALL = frozenset({"fed", "clear", "flush", "repot", "move", "growth", "water_for"})
 
+#: Orders in which a word that is joined to plants by 'and' is one of them.
+_OF_PLANTS = _OF_ALL | {"lose", "correct", "dose", "follow_up", "reading", "history", "plan"}
+
 #: Orders whose words are names and free text, or numbers that the form itself has taken.
 _QUIET = frozenset({
     "product", "product_change", "home", "undo", "export", "import", "done", "kit", "lose",
+    "lose_apart",
     "history", "plan", "reading", "exception", "which_feed", "two_things", "all_or_some",
-    "not_given",
-    "tell",
+    "not_given", "not_changed", "not_told", "remains",
+    "tell", "name",
 })  # fmt: skip
 
 
@@ -81,13 +96,28 @@ def find(
         meant = _wanted(again)
         if meant is not None and (order is None or order.verb in ("all_or_some", meant.verb)):
             reading = _with_order(again, meant)
-            return replace(reading, read_as=(*slips, *reading.read_as))
-    return _dose(facts) if order is None else _with_order(facts, order)
+            return _beside(again, replace(reading, read_as=(*slips, *reading.read_as)))
+    return _beside(facts, _dose(facts) if order is None else _with_order(facts, order))
+
+
+def _beside(facts: Facts, reading: Reading) -> Reading:
+    """A reading with what the message would mean right after an entry of the log."""
+    order = reading.order
+    passed = called.joined(facts) if order and order.verb in _OF_PLANTS else ()
+    known = {u.text for u in reading.unknown}
+    further = tuple(Unknown(text) for text in passed if text not in known)
+    reading = replace(reading, unknown=(*reading.unknown, *further)) if further else reading
+    amends = amending.amends(facts) if order and order.verb in _AMENDING else None
+    if (amends is None and not facts.gone) or reading.order is None:
+        return reading
+    return replace(reading, order=replace(reading.order, amends=amends, gone=facts.gone))
 
 
 def _wanted(facts: Facts) -> Order | None:
     """What the first form that fits says."""
     order = next((order for form in _FORMS if (order := form(facts)) is not None), None)
+    if order is not None:
+        order = meant.held_back(facts, order) or order
     if order is not None and order.verb in _OF_ALL and order.target.everything:
         order = _with_exception(facts, order)
         if _all_and_some(facts, order):
@@ -144,6 +174,8 @@ def _mended(facts: Facts, order: Order | None) -> tuple[list[Raw], list[ReadAs]]
     for index, raw in enumerate(facts.raws):
         known = index in kept or (paced and raw.text in lexicon.rhythm_words)
         word = order_slip(raw, lexicon) if not known else None
+        if word is None and index not in kept and (order is None or order.verb in _OF_ALL):
+            word = day_slip(raw, lexicon)
         if word is not None and only_where_and_when:
             node = lexicon.orders.next.get(word)
             entry = node.entry if node is not None else None
@@ -180,7 +212,7 @@ def _with_order(facts: Facts, order: Order) -> Reading:
         base = replace(first, conflicts=doubts, further=tuple(further))
     elif order.verb in ("product", "product_change"):
         base = facts.label_rest
-    elif order.verb == "judge":
+    elif order.verb == "judge" or (order.verb == "fed" and order.amount is not None):
         base = asked.judged(facts)
         unknown = base.unknown
     elif order.verb == "together" and order.feeds:  # two analyses are no contradiction here
@@ -206,6 +238,9 @@ def _with_order(facts: Facts, order: Order) -> Reading:
     elif order.verb == "stock":  # 'koncentrat z 20-20-20': what is made, not what it is made of
         base = facts.read_rest(without=_cue_words(facts, "stock", "concentrate"))
         unknown = base.unknown
+    elif order.verb == "reach":
+        base = _dose(facts, without=_cue_words(facts, "how_far"))
+        unknown = tuple(u for u in base.unknown if not u.text[:1].isdigit())  # the amount itself
     elif order.verb == "kit":
         base = replace(facts.rest, scale_step_g=shelf.scale_step(facts))
     elif order.verb == "add" and len(order.plants) > 1:
@@ -236,10 +271,11 @@ def _with_digits(unknown: tuple[Unknown, ...]) -> tuple[Unknown, ...]:
     return tuple(u for u in unknown if any(c.isdigit() for c in u.text))
 
 
-def _dose(facts: Facts) -> Reading:
+def _dose(facts: Facts, without: frozenset[int] = frozenset()) -> Reading:
     """A request for a dose: only names and places on record are taken out of it."""
-    names = {i for m in facts.found if m.type in ("PLANT", "PRODUCT") for i in range(m.at, m.end)}
-    names |= {i for _, run in facts.place_runs for i in run}
+    kinds = ("PLANT", "GONE", "PRODUCT")
+    names = {i for m in facts.found if m.type in kinds for i in range(m.at, m.end)}
+    names |= without | {i for _, run in facts.place_runs for i in run}
     reading = facts.understand([r for i, r in enumerate(facts.raws) if i not in names])
     ailing, held = signs.beside_a_dose(facts)
     order = Order(
@@ -248,6 +284,8 @@ def _dose(facts: Facts) -> Reading:
         products=facts.products,
         asks=facts.question,
         asks_kind="dose" if facts.has("dose", "dose_word") else None,
+        picks=picking.numbers(facts),
+        only_plants=picking.only_plants(facts),
     )
     figures = reading.water.hardness_mg_l_caco3 if reading.water is not None else None
     return replace(
@@ -270,6 +308,8 @@ _FORMS: tuple[simple.Form, ...] = (
     reminding.pause,
     reminding.stop,
     reminding.skip,
+    reminding.not_then,
+    simple.left,
     simple.bare("no", "no"),
     simple.bare("no", "stop", text="stop"),
     guiding,
@@ -295,12 +335,15 @@ _FORMS: tuple[simple.Form, ...] = (
     files.give_out,
     asked.language,
     asked.hurt,
+    asked.spilled,
     asked.pets,
     asked.not_for_feed,
     asking.who,
     asking.tell,
     signs.rescue,
+    reaching.reach,
     asked.judge,
+    asked.of_the_last,
     asked.remedy,
     asked.argue,
     asked.bottle,
@@ -316,11 +359,14 @@ _FORMS: tuple[simple.Form, ...] = (
     chemistry.stock,
     chemistry.blend,
     shelf.choose,
+    collection.how_many,
     care.plan,
     care.done,
+    shelf.remains,
     collection.lose,
     collection.lacking,
     simple.phrase("shelf", "shelf"),
+    meant.asked_back,
     asking.hard,
     asking.settings,
     asking.home,
@@ -330,11 +376,14 @@ _FORMS: tuple[simple.Form, ...] = (
     care.repot,
     shelf.products,
     shelf.product,
+    shelf.name_alone,
     care.nothing_given,
     care.unfed,
     collection.add,
+    collection.had,
     care.log,
     care.growth,
+    collection.is_of_kind,
     collection.correct,
     collection.move,
     asking.water,

@@ -9,14 +9,16 @@ from grammar.lexicon import settings_of
 from grammar.order import Order, Rhythm, Target
 from grammar.orders import agreeing
 from grammar.orders.facts import Facts
-from grammar.rhythms.clock import hours
+from grammar.rhythms.clock import hours, lone_hour
+from grammar.rhythms.days import whole
 from grammar.rhythms.reading import lone_span
+from grammar.rhythms.walk import Walk
 from grammar.words.marks import Mark, phrases
 
 #: Verbs of this module: their words are the rhythm, the plants and the person's own.
 VERBS = frozenset({
     "remind", "reminders", "reminder_move", "reminder_skip", "reminder_stop", "reminder_pause",
-    "reminder_resume", "reminder_quiet",
+    "reminder_resume", "reminder_quiet", "reminder_not_then",
 })  # fmt: skip
 _CARRIES_NOTHING = frozenset({
     "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD",
@@ -277,20 +279,38 @@ def stop(facts: Facts) -> Order | None:
 def _only_numbers(facts: Facts) -> bool:
     """'delete 1 and 3', 'stop 1, 2': nothing but numbers beside a word that ends."""
     cue = facts.first("stop", "reminder_off", "cancel")
-    if cue is None or len(facts.found) != 1:
+    counted = {i for i, _ in _ordinals(facts)}
+    beside = [m for m in facts.found if m != cue and not counted.issuperset(range(m.at, m.end))]
+    if cue is None or beside:
         return False
     last = cue.end == len(facts.raws) and verb_last(facts.words.lexicon.language)
     if not (last or facts.starts("stop", "reminder_off", "cancel")):
         return False
     others = [i for i in range(len(facts.raws)) if not cue.at <= i < cue.end]
-    numbers = [i for i in others if facts.raws[i].kind == "number"]
+    numbers = [i for i in others if facts.raws[i].kind == "number" or i in counted]
     return bool(numbers) and all(i in numbers or facts.is_filler(i) for i in others)
+
+
+def _ordinals(facts: Facts) -> list[tuple[int, int]]:
+    """Reminders by their place in the list, and the words that say it: 'the second one'."""
+    walk, found = Walk(facts.words), []
+    for index in range(len(facts.raws)):
+        ordinal = walk.ordinal(index)
+        if ordinal is None or ordinal[0] < 1:
+            continue
+        end = ordinal[1]
+        one = end < len(facts.raws) and whole(facts.words, end) == 1
+        if one or end == len(facts.raws) or facts.words.cue_at(end) in _NAMED:
+            found += [(i, ordinal[0]) for i in range(index, end + one)]
+    return found
 
 
 def skip(facts: Facts) -> Order | None:
     """'not this week', 'skip it this time', 'skip the next flush'."""
     passes = facts.first("reminder_skip", *_STRETCHES)
     counted = [r.kind for r in facts.raws] == ["word", "number"]
+    placed = {i for i, _ in _ordinals(facts)}
+    counted = counted or (bool(placed) and max(placed) == len(facts.raws) - 1)
     named = facts.starts("skip") and (facts.has(*_NAMED) or facts.tasks or counted)
     if not (passes or named) or facts.asks_dose or facts.has("plan", "make_it", "history"):
         return None
@@ -345,14 +365,20 @@ def resume(facts: Facts) -> Order | None:
 def move(facts: Facts) -> Order | None:
     """'move it to monday', 'change the flush to every two weeks', 'postpone it by two days'."""
     changed = facts.has("make_it") and not facts.has("remind")
-    if not (facts.starts("move", "postpone") or changed):
+    later = facts.starts("later") and lone_span(facts.words)[0] is not None  # 'snooze 2 days'
+    if not (facts.starts("move", "postpone") or changed or later):
         return None
     if facts.asks_dose or facts.place is not None or facts.question or facts.products:
         return None
     rhythm, held = facts.rhythm
-    if rhythm is None and facts.has("postpone"):
+    off = facts.has("postpone") or later
+    if rhythm is None and off:
         span, held = lone_span(facts.words)
         rhythm = Rhythm(ahead=span) if span is not None else None
+    elif rhythm is not None and off and rhythm == Rhythm(span=rhythm.span):
+        rhythm = Rhythm(ahead=rhythm.span)  # 'snooze it for 2 days'
+    if rhythm is None and not changed and (hour := lone_hour(facts.words)) is not None:
+        rhythm, held = Rhythm(clock=hour[0], half_guessed=hour[1]), frozenset({hour[2]})
     ref = bool(facts.tasks) or facts.has(*_NAMED)
     if rhythm is None:
         named = facts.has("reminder", "remind") and facts.has("postpone", "move")
@@ -373,10 +399,12 @@ def move(facts: Facts) -> Order | None:
 def quiet_hours(facts: Facts) -> Order | None:
     """'quiet after 9 pm', 'no pings before 8', 'quiet hours 22 to 7'."""
     cue = facts.first("reminder_quiet_after", "reminder_quiet_before", "reminder_quiet")
+    bare = facts.first("quiet") if cue is None and facts.starts("quiet") else None
+    cue = cue or bare
     if cue is None or facts.asks_dose:
         return None
     found, held = hours(facts.words, cue.end)
-    if not found or len(found) > 2:
+    if not found or len(found) > 2 or (bare is not None and _left(facts, held | _marked(facts))):
         return None
     first, last = found[0], found[-1]
     evening = _evening(*first)
@@ -386,6 +414,25 @@ def quiet_hours(facts: Facts) -> Order | None:
     else:
         said = (None, first[:2]) if cue.value == "reminder_quiet_before" else (evening, None)
     return Order("reminder_quiet", hours=said, unused=_unused(facts, held))
+
+
+def not_then(facts: Facts) -> Order | None:
+    """'not on mondays': days on which nothing shall come; how to say it is told."""
+    rhythm, held = facts.rhythm
+    if rhythm is None or facts.asks_dose or facts.question:
+        return None
+    begins = facts.words.type_at(0) == "NOT" or facts.starts("except", "no")
+    begins = begins and len(facts.raws) > 1 and not facts.raws[1].after_break  # 'no, monday'
+    days = rhythm.weekdays or rhythm.months or (rhythm.day and rhythm.day.kind == "weekday")
+    denied = {i for i in range(len(facts.raws)) if facts.words.type_at(i) == "NOT"}
+    if not begins or not days or facts.tasks or _left(facts, held | denied | _marked(facts)):
+        return None
+    return Order("reminder_not_then")
+
+
+def _marked(facts: Facts) -> frozenset[int]:
+    """The words that orders hold."""
+    return frozenset(i for m in facts.found if m.type == "ORDER" for i in range(m.at, m.end))
 
 
 def _evening(hour: int, minute: int, said: bool) -> tuple[int, int]:
@@ -409,7 +456,9 @@ def _about(
         for i, r in enumerate(facts.raws)
         if i not in held and r.kind == "number" and r.text.isdecimal() and _numbers(facts, i)
     ]
-    counted = frozenset(i for i, _ in numbers)
+    placed = [] if numbers else [o for o in _ordinals(facts) if o[0] not in held]
+    numbers += list({n: (i, n) for i, n in placed}.values())
+    counted = frozenset(i for i, _ in (*numbers, *placed))
     return Order(
         verb,
         target=replace(target, medium=None, everything=everything or target.everything),

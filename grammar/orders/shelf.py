@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from grammar.lexicon import settings_of
 from grammar.order import Order
-from grammar.orders import clauses
+from grammar.orders import asked, clauses
 from grammar.orders.facts import Facts
 from grammar.reading import Reading
+from grammar.words.marks import written
 
 #: What a syringe or pipette shows lies below this; more is how much it holds [L].
 _LARGEST_STEP_L = 0.002
+#: What is said of a syringe up to here is how much it holds [L].
+_LARGEST_SYRINGE_L = 0.1
 
 
 def choose(facts: Facts) -> Order | None:
@@ -32,6 +36,8 @@ def kit(facts: Facts) -> Order | None:
         return None
     if facts.has("syringe") and rest.volume_l is not None and rest.volume_l <= _LARGEST_STEP_L:
         return Order("kit", syringe_step_ml=1000 * rest.volume_l)
+    if facts.has("syringe") and rest.volume_l is not None and rest.volume_l <= _LARGEST_SYRINGE_L:
+        return None if facts.has("dose", "dose_word") else Order("kit", text="syringe")
     named = facts.has("have", "my") or facts.starts("vessel")
     vessel = facts.has("can") or (facts.has("vessel") and named)
     can = vessel and rest.volume_l is not None and not facts.has("dose")
@@ -42,11 +48,39 @@ def kit(facts: Facts) -> Order | None:
     return None
 
 
+def remains(facts: Facts) -> Order | None:
+    """'blue tub is nearly empty, 30 ml left': how much is left, which nobody keeps."""
+    if not (facts.has("remains") or _left_over(facts)) or facts.question or facts.rest.analysis:
+        return None
+    if facts.has("dose", "dose_word", "make_it", "fed", "clear", "flush", "remind"):
+        return None
+    return Order("remains", products=facts.products)
+
+
+def _left_over(facts: Facts) -> bool:
+    """'only 30 ml of blue tub left': an amount, and last of all a word that it is left."""
+    last = settings_of(facts.words.lexicon.language).get("left_over", ())
+    amount = any(raw.kind == "number" for raw in facts.raws)
+    plants = facts.target.names or facts.target.genera
+    return bool(facts.raws) and amount and not plants and facts.raws[-1].text in last
+
+
 def scale_step(facts: Facts) -> float | None:
     """The smallest step of a scale: 'my scale shows 0.1 g', 'is accurate to 0.1 g'."""
     if facts.rest.scale_step_g is not None:
         return facts.rest.scale_step_g
     return facts.rest.weight_g if any(t.type == "SCALE" for t in facts.tokens) else None
+
+
+def name_alone(facts: Facts) -> Order | None:
+    """A name and nothing else, for the feed that was just put on record: 'call it blue tub'."""
+    name, held = facts.new_name
+    cue = facts.first("naming", "rename")
+    if not name or cue is None or facts.products or facts.target.named:
+        return None
+    said = held | set(range(cue.at, cue.end)) | facts.when[1]
+    alone = all(i in said or facts.is_filler(i) for i in range(len(facts.raws)))
+    return Order("name", name=name) if alone else None
 
 
 def products(facts: Facts) -> Order | None:
@@ -71,25 +105,66 @@ def product(facts: Facts) -> Order | None:
     pack, unit = _pack(facts, rest)
     label = replace(label, pack_size=pack, pack_unit=unit) if pack else label
     name = facts.new_name[0] or None
+    inferred, introduced = ("", False) if name or facts.products else _name_before(facts)
     if facts.products and not name:
         said = rest.analysis or rest.label_rate or rest.extras or rest.trace_elements
         if (said or not label.empty) and (pack or rest.volume_l is None):
             if len(facts.products) > 1:
                 return Order("which_feed", products=facts.products)
-            return Order("product_change", products=facts.products, label=label)
+            kind = "mix" if asked.of_a_mix(facts) else None
+            return Order("product_change", products=facts.products, label=label, asks_kind=kind)
         if facts.has("default"):
             return Order("product_default", products=facts.products)
         return None
     if rest.analysis is None and rest.label_rate is None:
         return None
     doubtful = any(c.slot == "volume_l" for c in rest.conflicts)
-    labelled = facts.has("use") and rest.label_rate is not None
+    mixing = any(t.type == "FILLER" and t.value == "mix" for t in facts.tokens)
+    lone = any(any(c.isdigit() for c in u.text) for u in rest.unknown)
+    labelled = facts.has("use") and rest.label_rate is not None and not (mixing or lone)
     shelved = facts.has("shelf") and facts.has("move", "add")
-    own = facts.has("my", "add", "have") or labelled or shelved
+    own = facts.has("my", "add", "have", "new_feed") or labelled or shelved
+    own = own or (introduced and not facts.question and not facts.has("make_it"))
     own = own and rest.volume_l is None and not doubtful
     if not (own or name):
         return None
-    return Order("product", products=facts.products, name=name, label=label)
+    return Order("product", products=facts.products, name=name or inferred or None, label=label)
+
+
+#: What a name of a feed is made of, and which of it tells one from another.
+_IN_A_NAME = frozenset({"UNKNOWN", "CONTAINER", "LOOSE_MEASURE", "FORM", "PLANTS"})
+_LONGEST_NAME = 4
+
+
+def _name_before(facts: Facts) -> tuple[str, bool]:
+    """The name before the numbers, and whether it begins the message: 'blue tub is 20-20-20'.
+
+    Where it is not clear which words are the name, there is none.
+    """
+    at = next((i for i, raw in enumerate(facts.raws) if raw.kind == "analysis"), 0)
+    if not at:
+        return "", False
+    kinds = {t.raws[0].start: t.type for t in facts.tokens}
+    marks = (m for m in facts.found if m.type == "TRAIT")
+    traits = {i for m in marks for i in range(m.at, m.end)}
+    end = at
+    linked = facts.folded.text[facts.raws[at - 1].end : facts.raws[at].start].strip() == ":"
+    while end and (facts.words.cue_at(end - 1) == "be" or end - 1 in facts.when[1]):
+        linked = linked or facts.words.cue_at(end - 1) == "be"
+        end -= 1
+    start = end
+    while start and (start - 1 in traits or kinds.get(facts.raws[start - 1].start) in _IN_A_NAME):
+        if facts.raws[start].after_break and not (start == at and linked):
+            break
+        start -= 1
+    words = range(start, end)
+    slips = {r.text for r in facts.label_rest.read_as}
+    told = [facts.folded.written(facts.raws[i].start, facts.raws[i].end) for i in words]
+    telling = any(i in traits or kinds[facts.raws[i].start] == "UNKNOWN" for i in words)
+    if not telling or len(words) > _LONGEST_NAME or not slips.isdisjoint(told):
+        return "", False
+    before = all(facts.is_filler(i) or facts.words.cue_at(i) == "new_feed" for i in range(start))
+    return written(facts.folded, [facts.raws[i] for i in words]), linked and before
 
 
 def _pack(facts: Facts, rest: Reading) -> tuple[float | None, str | None]:

@@ -22,6 +22,8 @@ _ONLY_BESIDE = frozenset({
     "firm_roots", "one_old_leaf", "new_growth_sound", "medium_stays_wet", "dry_light_pot",
     "many_plants", "fed_strong", "sudden_after_cold",
 })  # fmt: skip
+#: A state that is told of the whole plant too: 'Ruby is rotting'.
+_ROTTEN = "rotten"
 #: Told of a plant by its name or kind, it asks what to do: 'my cattleya got frost'.
 _CHILLED = "sudden_after_cold"
 #: Orders that are meant where they are said before the signs: 'flushed Ruby, white crust'.
@@ -128,6 +130,8 @@ def look(facts: Facts) -> Seen:
         sign = lexicon.sign_pairs.get((part.value, state.value)) if part is not None else None
         if sign is not None and part is not None:
             signs.append((_of_the_roots(sign, part, parts), part, state))
+        elif state.value == _ROTTEN and (part is None or part.at > state.end):
+            signs.append(("rot", state, state))  # 'it has rot', and not 'rotten bark'
     if not signs:
         return Seen(held=frozenset(i for m in marks for i in range(m.at, m.end)))
     signs.sort(key=lambda found: min(found[1].at, found[2].at))
@@ -248,6 +252,10 @@ def _says_first(facts: Facts, seen: Seen) -> bool:
         None,
     )  # fmt: skip
     named = bool(facts.new_name[0]) and facts.has("add", "have")
+    lost = facts.first("lose")
+    only_rot = set(seen.there) <= {"rot", _TROUBLE}
+    if lost is not None and only_rot and not seen.held.isdisjoint(range(lost.at, lost.end)):
+        return True  # 'rot took Ruby'
     return named or (cue is not None and seen.first is not None and cue.at < seen.first)
 
 

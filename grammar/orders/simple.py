@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeAlias
 
+from grammar.folding import plain
+from grammar.lexicon import settings_of
 from grammar.order import Order
 from grammar.orders.facts import Facts
 
@@ -27,10 +29,20 @@ def bare(verb: str, *cues: str, text: str = "") -> Form:
 
     def form(facts: Facts) -> Order | None:
         told = verb == "skip" and facts.has("fed", "clear", "flush")  # 'fed all, not sure'
-        bare = facts.starts(*cues) and facts.alone and not told
+        denies = verb == "no" and facts.has("fed", "clear", "flush", "repot", "move", "lose")
+        tells = verb == "yes" and facts.has("fed", "clear", "flush") and facts.target.named
+        said = told or denies or tells
+        bare = facts.starts(*cues) and facts.alone and not said
         return Order(verb, text=text) if bare else None
 
     return form
+
+
+def left(facts: Facts) -> Order | None:
+    """'never mind': it denies nothing, and puts a question aside."""
+    leaves = settings_of(facts.words.lexicon.language).get("leaves", ())
+    said = " ".join(raw.text for raw in facts.raws if raw.kind == "word")
+    return Order("no", text="leave") if said in {plain(phrase) for phrase in leaves} else None
 
 
 def only(verb: str, *cues: str) -> Form:

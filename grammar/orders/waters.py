@@ -175,7 +175,9 @@ def supplement(facts: Facts) -> Order | None:
         m.type == "WATER_TALK" and m.value == "supplement" for m in found_in(facts.words)
     )  # also where it is the name of a product
     other = facts.products and not (by_name and facts.named)
-    if rest.analysis or rest.label_rate or other or facts.starts("add") or facts.has("history"):
+    if rest.analysis or rest.label_rate or other or facts.has("history"):
+        return None
+    if facts.starts("add") and "?" not in facts.folded.text:
         return None
     if facts.products and facts.has("inside"):  # 'was fehlt im Calciumdünger'
         return None

@@ -222,7 +222,8 @@ def _share_size(tokens: Tokens, index: int) -> int:
         return 2 if before == "UNKNOWN" and not tokens[index].after_break else 0
     if kind == "FRACTION" and _is_part_of_a_mix(tokens, index):
         return 1
-    if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION":
+    each = type_at(tokens, index - 1) == "VOLUME_UNIT" and not tokens[index].after_break
+    if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION" and not each:
         return 0 if type_at(tokens, index + 2) in UNITS else 2
     if kind == "FRACTION" and type_at(tokens, index + 1) == "SHARE":
         labelled = any(t.type in ("LABEL", "PER") for t in tokens[:index])
@@ -293,6 +294,9 @@ def _portion_size(tokens: Tokens, index: int) -> int:
         return 0 if rate or tokens[index + 1].after_break else 3  # 'po 2 l'
     if kind == "EVERY" and tokens[index].value == "portion" and third == "VOLUME_UNIT":
         return 3 if _is_portion(tokens, index) else 0
+    if kind == "EVERY" and tokens[index].value == "portion" and second == "ARTICLE":
+        half = third == "FRACTION" and type_at(tokens, index + 3) == "VOLUME_UNIT"
+        return 4 if half else 0  # 'jeweils ein halber Liter'
     if kind == "NUMBER" and second == "FRACTION" and third == "VOLUME_UNIT":
         return 0 if tokens[index + 1].after_break else 3
     if kind == "NUMBER" and second == "VOLUME_UNIT" and third == "PLUS":
@@ -302,12 +306,23 @@ def _portion_size(tokens: Tokens, index: int) -> int:
         return 5 if summed and other and not rate else 0
     if kind == "FRACTION" and second == "MULTIPLE" and tokens[index + 1].value == "1":
         return 2
-    if kind in ("NUMBER", "FRACTION", "ARTICLE") and second == "VOLUME_UNIT" and third == "EVERY":
-        if tokens[index + 2].after_break:
+    if kind in ("NUMBER", "FRACTION", "ARTICLE"):
+        unit = skip(tokens, index + 1, ("OF", "ARTICLE")) if kind == "FRACTION" else index + 1
+        if type_at(tokens, unit) != "VOLUME_UNIT" or type_at(tokens, unit + 1) != "EVERY":
             return 0
-        ends = index + 3 >= len(tokens) or tokens[index + 3].after_break
-        return 3 if ends or type_at(tokens, index + 3) in ("FOR", "TO", "OF") else 0
+        parted = any(t.after_break for t in tokens[index + 1 : unit + 2])
+        return 0 if parted or _every_what(tokens, unit + 2) else unit + 2 - index
     return 0
+
+
+def _every_what(tokens: Tokens, index: int) -> bool:
+    """Whether 'every' is about what follows at once: 'every 2 l', 'every plant', 'each pot'."""
+    at = skip(tokens, index, ("ARTICLE",))
+    if at >= len(tokens) or tokens[index].after_break:
+        return False
+    if type_at(tokens, at) in PLANTS | {"VOLUME_UNIT", "TIME_UNIT", "GROWTH", "UNKNOWN"}:
+        return True
+    return type_at(tokens, at) in ("NUMBER", "FRACTION") and type_at(tokens, at + 1) in UNITS
 
 
 def _is_portion(tokens: Tokens, index: int) -> bool:

@@ -10,10 +10,11 @@ from lark import Tree
 
 from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
 from grammar.request.parser import Parsed
+from grammar.request.settling.labels import DOTTED
 from grammar.words.numerals import fraction_value
 from grammar.words.scan import AMBIGUOUS, Folded, Token
 from grammar.words.tokens import UNITS
-from grammar.words.units import COUNTRYLESS, to_canonical
+from grammar.words.units import COUNTRYLESS, TAKEN, to_canonical
 
 _Parts = list[tuple[str, list[Token]]]
 #: IUPAC atomic weights give these; fixtures/published/oxides.toml holds the check.
@@ -85,7 +86,11 @@ class _Notes:
         return None
 
     def unit(self, token: Token) -> str:
-        """A unit id; a gallon without a country takes the person's."""
+        """A unit id; a gallon without a country takes the message's or the person's."""
+        if token.value.startswith(TAKEN):
+            unit = token.value.removeprefix(TAKEN)
+            self.measure_taken = unit.split("_")[0]
+            return unit
         if token.value not in COUNTRYLESS:
             return token.value
         self.measure_taken = self.measure
@@ -402,6 +407,11 @@ def _unclear(notes: _Notes, tokens: list[Token]) -> None:
     elif token.type == "OTHER_REGIME":
         rhythms = ("every watering", "weekly", "fortnightly", "monthly")
         notes.unknown.append(Unknown(text, rhythms))
+    elif token.type == "CORRECTED":  # '2 l, sorry I mean 3 l'
+        start, end = map(int, token.value.split())
+        notes.read_as.append(ReadAs(text, notes.folded.written(start, end)))
+    elif token.value.startswith(DOTTED):
+        notes.unknown.append(Unknown(text, (token.value.removeprefix(DOTTED),)))
     elif token.type == "OPEN_ANALYSIS":  # labels print P and K as their oxides
         numbers = tuple(float(p.replace(",", ".")) for p in token.value.split())
         notes.read_as.append(ReadAs(text, "-".join(f"{n:g}" for n in numbers) + " N-P2O5-K2O"))

@@ -37,6 +37,24 @@ def hours(words: Words, start: int) -> tuple[list[tuple[int, int, bool]], frozen
     return found, frozenset(held)
 
 
+def lone_hour(words: Words) -> tuple[tuple[int, int], bool, int] | None:
+    """The bare hour that a message ends with, whether its half was guessed, and its place.
+
+    'move it to 9': behind a word that leads there.
+    """
+    walk, last = Walk(words), len(words.raws) - 1
+    raw = words.raws[last] if last > 0 else None
+    if raw is None or not raw.text.isdecimal() or int(raw.text) > 24:
+        return None
+    led = words.type_at(last - 1) in ("TO", "FOR", "IN") or walk.kind(last - 1) in ("to", "at")
+    if not led:
+        return None
+    found = Found(whole_day=words.lexicon.whole_day)
+    _half(walk, found, int(raw.text), 0, last + 1, doubtful=True)
+    clock, guessed = hour_of(found)
+    return (clock, guessed, last) if clock is not None else None
+
+
 def read_clock(walk: Walk, index: int, found: Found) -> int:
     """'at 9', '9:30', 'six pm', 'half past eight', 'at noon', 'at 18h'."""
     end = _one_clock(walk, index, found)

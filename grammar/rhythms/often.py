@@ -112,7 +112,11 @@ def _every_nth(walk: Walk, index: int, found: Found) -> int:
     if all(1 <= n <= 31 for n in nths):
         found.often(1, "month")
         found.month_days = nths
-        return of_month(walk, end)
+        behind = of_month(walk, end)
+        if walk.strange(behind):
+            found.doubt = found.doubt or "vague"  # 'every 3rd blorp'
+            return behind + 1
+        return behind
     return 0
 
 

@@ -17,9 +17,10 @@ from grammar.rhythms.dates import (
     read_until,
     read_weekday,
 )
+from grammar.rhythms.days import whole
 from grammar.rhythms.often import read_every, read_months, read_nth_day, read_often, read_span
 from grammar.rhythms.walk import MOST, Found, Reader, Walk
-from grammar.words.marks import Words
+from grammar.words.marks import Words, phrases
 from grammar.words.scan import fold, raws_of
 from grammar.words.spelling import rhythm_slip
 
@@ -27,6 +28,10 @@ _CARRIES_NOTHING = frozenset({
     "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "EVERY", "OR", "ASIDE", "BY",
     "PER",
 })  # fmt: skip
+
+
+#: So many words behind a rhythm a task is still next to it: 'jeden Sonntag ans Düngen'.
+_NEAR = 2
 
 
 def said(words: Words) -> tuple[Rhythm | None, frozenset[int]]:
@@ -55,8 +60,39 @@ def said(words: Words) -> tuple[Rhythm | None, frozenset[int]]:
                 index = end
                 break
         else:
+            behind = _unread(walk, index)
+            if behind:
+                found.doubt = found.doubt or "vague"
+            if behind and _beside_a_task(words, index, behind):
+                held |= set(range(index, behind))  # 'feed every blorp': no words of the task
             index += 1
     return _together(found), frozenset(held)
+
+
+def _unread(walk: Walk, index: int) -> int:
+    """The place behind an 'every' and what is no word known, or nothing: a rhythm not read.
+
+    0 where 'every' counts something else: 'every phal'.
+    """
+    if walk.kind(index) not in ("every", "every_other"):
+        return 0
+    place = walk.skip(index, "every", "every_other", "other", "nth", "suffix")
+    place += whole(walk.words, place) is not None
+    if walk.strange(place):
+        return place + 1
+    cut_off = (
+        place >= walk.size or walk.words.raws[place].after_break or walk.kind(place)[:2] == "at"
+    )
+    told = walk.kind(walk.at(index)[1]) == "other" or walk.kind(index) == "every_other"
+    return place if told and cut_off else 0  # 'every other at 9'
+
+
+def _beside_a_task(words: Words, index: int, behind: int) -> bool:
+    """Whether a word for feeding, flushing or watering stands next to these words."""
+    before = phrases(words.raws[:index], words.lexicon.rhythms)
+    after = phrases(words.raws[behind : behind + _NEAR], words.lexicon.rhythms)
+    ends = [m for m in before if m.end == index]
+    return any(m.type == "TASK" and m.value != "look" for m in (*ends, *after))
 
 
 def read_rhythm(text: str, language: str) -> tuple[Rhythm | None, bool]:

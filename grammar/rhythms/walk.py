@@ -6,11 +6,14 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
+from grammar.lexicon import settings_of
 from grammar.order import When
 from grammar.rhythms.days import dotted, month_at, whole
 from grammar.words.marks import Words, longest
 
 MOST = 999
+#: Words behind which a day of the week may be shortened to what could be another word.
+_BEFORE_A_DAY = frozenset({"every", "other", "every_other", "next", "nth", "suffix"})
 
 
 @dataclass(slots=True)
@@ -148,7 +151,10 @@ class Walk:
             if kind == "weekend":
                 digits, kind = "6", "weekday"
             if kind not in ("weekday", "weekdays"):
-                break
+                digits = self._short_day(index, joined=bool(days))
+                if not digits:
+                    break
+                kind, behind = "weekday", index + 1
             days += [int(d) for d in digits]
             recurring = recurring or kind == "weekdays"
             end = behind
@@ -158,6 +164,30 @@ class Walk:
                 days += [d % 7 or 7 for d in range(days[-1] + 1, until + 7 * (until < days[-1]))]
                 recurring, index = True, self.at(behind)[1]
         return (list(dict.fromkeys(days)), recurring, end) if days else None
+
+    def _short_day(self, index: int, *, joined: bool) -> str:
+        """A day of the week in few letters, where it can be nothing else: 'every other sat'."""
+        text = self._text(index)
+        short = settings_of(self.words.lexicon.language).get("short_days", {}).get(text)
+        if short is None or self.words.raws[index].kind != "word":
+            return ""
+        counted = whole(self.words, index - 1) is not None and self.kind(index - 2) == "every"
+        led = joined or counted or self.kind(index - 1) in _BEFORE_A_DAY or self._task(index - 1)
+        return str(short) if led else ""
+
+    def _task(self, index: int) -> bool:
+        """Whether a word for feeding, flushing or watering stands here: 'feed sat and sun'."""
+        node = self.words.lexicon.rhythms.next.get(self._text(index))
+        entry = node.entry if node is not None else None
+        return entry is not None and entry.type == "TASK" and entry.value != "look"
+
+    def strange(self, index: int) -> bool:
+        """Whether a word stands here, in the same breath, that means nothing known."""
+        raw = self.words.raws[index] if 0 <= index < self.size else None
+        if raw is None or raw.kind != "word" or raw.after_break:
+            return False
+        held = any(m.at <= index < m.end for m in self.words.found)
+        return not (held or self.words.type_at(index) or self.kind(index))
 
     def month(self, index: int) -> int | None:
         """A month by its name."""

@@ -29,6 +29,10 @@ class Mark(NamedTuple):
         return self.at + self.size
 
 
+#: These mean something beside figures only.
+_BESIDE_FIGURES = frozenset({"JUDGED", "REDUCED"})
+
+
 @dataclass(frozen=True, slots=True)
 class Words:
     """A message as raw words, with the phrases of the records in it."""
@@ -43,7 +47,7 @@ class Words:
         if not 0 <= index < len(self.raws):
             return ""
         entry = self.lexicon.words.get(self.raws[index].text)
-        return entry.type if entry is not None else ""
+        return entry.type if entry is not None and entry.type not in _BESIDE_FIGURES else ""
 
     def cue_at(self, index: int) -> str:
         """The value of the order phrase that holds this word; empty where none does."""
@@ -58,6 +62,7 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], uml
     known: list[tuple[list[str], Entry]] = []
     for type_, listed in (
         ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
+        ("GONE", names.gone),
     ):  # fmt: skip
         for name in listed:
             written = name.casefold()
@@ -76,7 +81,7 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], uml
             for form in (parts[-1], *(inflected(parts[-1], e) for e in possessive)):
                 if form:
                     _put(trie, [*before, form], entry)
-        noun_first = len(parts) > 1 and entry.type != "PLANT"  # 'nawóz wapniowy'
+        noun_first = len(parts) > 1 and entry.type not in ("PLANT", "GONE")  # 'nawóz wapniowy'
         for ending in bent if noun_first else ():
             last = inflected(parts[-1], ending)
             for noun in (inflected(parts[0], e) for e in possessive) if last else ():

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from grammar.lexicon import load
+from grammar.lexicon import Lexicon, heard_by, load
 from grammar.words.detect import knows_any
 from grammar.words.scan import Folded, Raw, Token, typed
 
@@ -18,6 +18,11 @@ _CONTENT = frozenset({
 })  # fmt: skip
 #: Shorter words have a double in some other language too often [letters].
 _SHORTEST = 4
+#: Of these a message says one thing: what its own language says of it stands.
+_SAID_ONCE = {
+    "SEASON": frozenset({"SEASON", "MONTH"}), "MONTH": frozenset({"SEASON", "MONTH"}),
+    "REGIME": frozenset({"REGIME", "OTHER_REGIME"}), "GROWTH": frozenset({"GROWTH"}),
+}  # fmt: skip
 #: From so much of another language on, its small words count as well [words].
 _SPOKEN = 2.0
 
@@ -41,13 +46,14 @@ class Mixed(NamedTuple):
     stray: tuple[Token, ...] = ()
 
 
-def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> Mixed:
+def mixed(tokens: list[Token], folded: Folded, lexicon: Lexicon, others: Sequence[Other]) -> Mixed:
     """Tokens with the unknown words read in a further language, where one has them.
 
     Parameters
     ----------
     tokens : of `scan.typed`
     folded : the message
+    lexicon : of its own language, whose everyday words mean nothing elsewhere
     others : the languages that come into question, the likeliest first
     """
     if not others or all(t.type != "UNKNOWN" for t in tokens):
@@ -64,16 +70,23 @@ def mixed(tokens: list[Token], folded: Folded, others: Sequence[Other]) -> Mixed
             index += 1
             continue
         raws = [raw for token in tokens[index:end] for raw in token.raws]
-        found, other = _read(raws, folded, others)
-        out += found
+        found, other = _read(raws, folded, lexicon, others)
         if other is not None and other.heard < _SPOKEN:
+            said = {t.type for t in tokens}
+            found = [x for t in found for x in (_unknown(t) if _overrides(t, said) else [t])]
             stray += [t for t in found if t.type in _CONTENT]
+        out += found
         index = end
     return Mixed(out, tuple(stray))
 
 
+def _overrides(token: Token, said: set[str]) -> bool:
+    """Whether a stray word says what the message has said in its own language."""
+    return not said.isdisjoint(_SAID_ONCE.get(token.type, frozenset()))
+
+
 def _read(
-    raws: list[Raw], folded: Folded, others: Sequence[Other]
+    raws: list[Raw], folded: Folded, lexicon: Lexicon, others: Sequence[Other]
 ) -> tuple[list[Token], Other | None]:
     """A stretch of unknown words in the language that knows most of them, and that language."""
     best, by = [Token("UNKNOWN", raw.text, (raw,)) for raw in raws], None
@@ -83,16 +96,20 @@ def _read(
         tokens = [
             token
             for found in typed(raws, folded, load(other.code))
-            for token in ([found] if _taken(found, other) else _unknown(found))
+            for token in ([found] if _taken(found, lexicon, other) else _unknown(found))
         ]
         if _unclear(tokens) < _unclear(best):
             best, by = tokens, other
     return best, by
 
 
-def _taken(token: Token, other: Other) -> bool:
+def _taken(token: Token, own: Lexicon, other: Other) -> bool:
+    if all(raw.text in own.plain for raw in token.raws):
+        return False  # 'late' is no Polish summer in an English message
     if other.heard >= _SPOKEN:
         return True
+    if all(raw.text in heard_by(own.language)[0] for raw in token.raws):
+        return False
     long = sum(len(raw.text) for raw in token.raws) >= _SHORTEST
     return token.type in _CONTENT and long
 

@@ -103,6 +103,36 @@ def order_slip(raw: Raw, lexicon: Lexicon) -> str | None:
     return _slip_among(raw, lexicon, lexicon.order_words)
 
 
+def day_slip(raw: Raw, lexicon: Lexicon) -> str | None:
+    """The one word for a day that this is with letters left out, None where there is none."""
+    word = raw.text
+    known = word in lexicon.words or word in lexicon.plain or word in lexicon.order_words
+    if raw.kind != "word" or known or len(word) < _SHORTEST_ABRIDGED:
+        return None
+    whole = [
+        day
+        for day in _days(lexicon.language)
+        if day[0] == word[0] and day[-1] == word[-1] and 2 * len(word) >= len(day) + 1
+        if len(day) > len(word) and _left_out(word, day)
+    ]
+    return whole[0] if len(whole) == 1 else None
+
+
+#: A day with letters left out has at least so many.
+_SHORTEST_ABRIDGED = 4
+
+
+@cache
+def _days(language: str) -> tuple[str, ...]:
+    """The words that are a day by themselves: 'yesterday', 'monday'."""
+    nodes = load(language).orders.next.items()
+    return tuple(
+        w for w, node in nodes
+        if node.entry is not None and node.entry.type == "WHEN"
+        and node.entry.value.split()[0] in ("day", "weekday")
+    )  # fmt: skip
+
+
 def sign_slip(raw: Raw, lexicon: Lexicon) -> str | None:
     """The one word for an ailing plant that this word is a slip for, None where there is none."""
     if raw.text in lexicon.order_words or not raw.text.isalpha():

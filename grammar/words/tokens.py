@@ -37,6 +37,11 @@ def skip(tokens: Tokens, index: int, types: tuple[str, ...]) -> int:
     return index
 
 
+def broken(tokens: Tokens, start: int, last: int) -> bool:
+    """Whether a comma or the like stands before one of these tokens."""
+    return any(token.after_break for token in tokens[start : last + 1])
+
+
 def clauses(tokens: Tokens) -> list[Tokens]:
     """The tokens cut at commas, line breaks and brackets."""
     out: list[Tokens] = []

@@ -7,7 +7,8 @@ mg/L of CaCO3 for hardness, mS/cm for conductivity.
 References
 ----------
 Volumes: NIST Handbook 44 (US customary) and the UK Units of Measurement
-Regulations 1995 (imperial gallon 4.54609 L). Hardness: molar mass of CaCO3
+Regulations 1995 (imperial gallon 4.54609 L); an imperial cup is half a pint by common
+practice, no source. Hardness: molar mass of CaCO3
 100.087 g/mol (IUPAC atomic weights); one German degree is 10 mg/L CaO,
 one English degree one grain a gallon (imperial), one French degree 10 mg/L CaCO3.
 """
@@ -21,7 +22,9 @@ if TYPE_CHECKING:
     import pint
 
 #: Measures whose size depends on the country: 'us_' or 'imperial_' goes before the id.
-COUNTRYLESS = ("gallon", "quart", "pint", "fluid_ounce")
+COUNTRYLESS = ("gallon", "quart", "pint", "fluid_ounce", "cup")
+#: Written before the id of a measure that took its country from elsewhere in the message.
+TAKEN = "taken_"
 #: What a unit id converts to; ids not listed here are unknown on purpose.
 CANONICAL: dict[str, str] = {
     unit: canonical
@@ -30,6 +33,7 @@ CANONICAL: dict[str, str] = {
             "litre", "millilitre", "centilitre", "decilitre", "cubic_decimetre",
             "cubic_centimetre", "us_gallon", "imperial_gallon", "us_quart", "imperial_quart",
             "us_pint", "imperial_pint", "us_fluid_ounce", "imperial_fluid_ounce",
+            "us_cup", "imperial_cup",
             "half_litre", "quarter_litre", "three_quarter_litre",
         ),
         "gram": ("gram", "kilogram", "milligram", "ounce", "pound", "metric_pound"),
@@ -74,12 +78,14 @@ us_gallon = 231 * inch ** 3
 us_quart = us_gallon / 4
 us_pint = us_gallon / 8
 us_fluid_ounce = us_gallon / 128
+us_cup = us_gallon / 16
 us_tablespoon = us_fluid_ounce / 2
 us_teaspoon = us_fluid_ounce / 6
 imperial_gallon = 4.54609 * litre
 imperial_quart = imperial_gallon / 4
 imperial_pint = imperial_gallon / 8
 imperial_fluid_ounce = imperial_gallon / 160
+imperial_cup = imperial_pint / 2
 metric_teaspoon = 5 * millilitre
 metric_tablespoon = 15 * millilitre
 mg_l_caco3 = milligram / litre

@@ -119,7 +119,7 @@ def test_what_is_no_token_is_told_in_one_sentence(
     ],
 )
 async def test_an_administrators_question_has_its_answer(club: Chat, line: str, code: str) -> None:
-    assert text(await club.says(IDA, f"/dose {line}")) == wording("en").say(code)
+    assert text(await club.says(IDA, f"/dose {line}")) == wording("en").say(code, how="other")
 
 
 @pytest.mark.parametrize("line", ["forget the group", "delete the group's data", "forget us"])
@@ -283,7 +283,7 @@ async def test_the_plan_of_another_day_is_of_that_day(club: Chat) -> None:
     ],
 )
 async def test_what_feed_is_not_for_is_said_at_once(club: Chat, line: str, code: str) -> None:
-    assert text(await club.says(MIRA, f"/dose {line}")) == wording("en").say(code)
+    assert text(await club.says(MIRA, f"/dose {line}")) == wording("en").say(code, how="other")
 
 
 async def test_a_mention_in_a_topic_is_no_small_talk(club: Chat) -> None:

@@ -557,7 +557,8 @@ async def test_quiet_hours_hold_for_what_is_sent(mira: Talker) -> None:
 
 @pytest.mark.parametrize(
     ("asked", "due"),
-    # A minute passes before each line. In Portugal 1:00 to 1:59 comes twice on 25 October 2026: IANA zone Europe/Lisbon.
+    # A minute passes before each line. In Portugal 1:00 to 1:59 comes twice on 25 October 2026:
+    # IANA zone Europe/Lisbon.
     [("22:09", "2026-10-25 00:10"), ("23:09", "2026-10-25 01:10"), ("00:09", "2026-10-25 02:10")],
 )
 async def test_so_many_hours_are_so_many_where_the_clock_shows_one_twice(

@@ -81,12 +81,13 @@ def caution_codes() -> set[str]:
     cases = product(
         ["powder", "liquid"], [False, True], [False, True], list(CEILINGS),
         [None, "monthly"], [None, "slow"], [False, True], ["softened", "rain", None],
-        [None, 300.0], [False, True], [False], [False, True],
+        [None, 300.0], [False, True], [False], [False, True], [False], [None, 9.0], [None],
+        [False, True],
     )  # fmt: skip
     names = (
         "form", "spoons", "plant_known", "feeding_class", "regime", "growth", "winter_target",
         "water_kind", "hardness_mg_l_caco3", "has_calcium", "has_magnesium",
-        "types_rest",
+        "types_rest", "called_hard", "water_ec_ms_cm", "alkalinity_mg_l_caco3", "ailing",
     )  # fmt: skip
     found = {
         caution.code

@@ -112,8 +112,10 @@ def test_near_misses_stay_what_they_are(text: str, verb: str) -> None:
 )
 def test_signs_change_no_dose(text: str) -> None:
     plain, kept = read(text, "en"), read(text, "en", names=NAMES)
-    for slot in ("volume_l", "analysis", "strength", "form", "medium", "unknown", "conflicts"):
+    for slot in ("volume_l", "analysis", "strength", "form", "medium", "conflicts"):
         assert getattr(plain, slot) == getattr(kept, slot)
+    assert kept.ailing  # its words are told as a caution, and not as what was not understood
+    assert kept.unknown == ()
 
 
 @pytest.mark.parametrize(

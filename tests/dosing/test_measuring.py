@@ -13,6 +13,7 @@ from bot.dosing.measuring import (
     level_teaspoons,
     measured,
     relative_error,
+    spoon_stock,
     stock_for,
 )
 
@@ -157,3 +158,32 @@ def test_a_scale_is_not_taken_for_a_syringe(monkeypatch: pytest.MonkeyPatch) -> 
 )
 def test_spoons_as_a_cross_check_come_in_eighths(amount_g: float, spoons: float | None) -> None:
     assert level_teaspoons(amount_g) == spoons
+
+
+@pytest.mark.parametrize(
+    ("teaspoons", "spoons", "in_ml", "use_ml"),
+    # a quarter of 6 g in 100 ml is 15 g/l: below the strongest stock of 50 g/l (measures.toml)
+    [(0.0165, 0.25, 100.0, 6.6), (0.0625, 0.25, 100.0, 25.0), (0.005, 0.25, 250.0, 5.0)],
+)
+def test_less_than_a_spoon_holds_goes_through_a_stock(
+    teaspoons: float, spoons: float, in_ml: float, use_ml: float
+) -> None:
+    found = spoon_stock(teaspoons)
+    assert found is not None
+    assert (found.teaspoons, found.in_ml) == (spoons, in_ml)
+    assert found.use_ml == pytest.approx(use_ml)
+
+
+@given(st.floats(1e-4, 0.124))
+def test_a_stock_by_spoons_holds_what_was_asked_for(teaspoons: float) -> None:
+    found = spoon_stock(teaspoons)
+    if found is None:
+        assert teaspoons < 0.25 * 5 / 1000  # no bottle is large enough for so little
+    else:
+        assert found.teaspoons * found.use_ml / found.in_ml == pytest.approx(teaspoons)
+        assert 5 <= found.use_ml <= 100
+
+
+def test_what_a_spoon_holds_needs_no_stock() -> None:
+    assert spoon_stock(0.125) is None
+    assert spoon_stock(1.0) is None

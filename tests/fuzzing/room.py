@@ -122,5 +122,6 @@ async def state(records: Records, address: Address) -> dict[str, Any] | None:
     document["settings"].pop("heard", None)  # the language of the last message, whatever it said
     for rows in document.values():
         if isinstance(rows, list):
-            rows[:] = [row for row in rows if row.get("present", True)]
+            there = (row for row in rows if row.get("present", True))
+            rows[:] = [row for row in there if row.get("state") != "ended"]
     return document

@@ -35,6 +35,29 @@ ASKED = [
     ("up to half strength, 2 l", "range", "strength"),
     ("1 l + 1 l of 20-20-20", "product_of_numbers", "number"),
     ("10 litre can but only half full", "product_of_numbers", "number"),
+    ("10 l can filled to half, 20-20-20", "product_of_numbers", "number"),
+    ("my can holds 5 litres, I fill two thirds", "product_of_numbers", "number"),
+    ("I only fill my 10 litre can half way", "product_of_numbers", "number"),
+    ("fill my 10 l can 80%, 20-20-20", "product_of_numbers", "number"),
+    ("20-20-20 powder half my 5 l can", "product_of_numbers", "number"),
+    ("half 10 l bucket, 20-20-20", "product_of_numbers", "number"),
+    ("one and a half 10 l cans, 20-20-20", "product_of_numbers", "number"),
+    ("2 x cans of 5 l, 20-20-20", "product_of_numbers", "number"),
+    ("4 phals 2 l each 20-20-20 powder quarter", "product_of_numbers", "number"),
+    ("6 vandas half a litre each 20-20-20 powder", "product_of_numbers", "number"),
+    ("2 l each quarter strength 20-20-20", "product_of_numbers", "number"),
+    ("half strength is too much, 2 l", "range", "strength"),
+    ("half strength burned them, 2 l", "range", "strength"),
+    ("full strength was too strong, 2 l", "range", "strength"),
+    ("weaker than half, 2 l", "range", "strength"),
+    ("lower than half strength, 2 l", "range", "strength"),
+    ("nothing stronger than quarter, 2 l", "range", "strength"),
+    ("1/2 strength minus a bit, 2 l", "range", "strength"),
+    ("half strength or weaker, 2 l", "range", "strength"),
+    ("25% stronger than label, 2 l", "range", "strength"),
+    ("reduce my dose by 75%, 2 l", "range", "strength"),
+    ("2 l, 3 l, no wait 4 l, 20-20-20", "several", "volume_l"),
+    ("label 5 ml per l, no wait 3 ml per l, 2 l", "several", "label_rate"),
     ("no sphagnum here, 2 l", "negation", "medium"),
     ("not winter yet, 2 l", "negation", "season"),
     ("not half strength, 2 l", "negation", "strength"),
@@ -80,3 +103,29 @@ def test_measure_without_a_size_is_shown_and_no_strength(measure: str) -> None:
 
 def test_product_bought_is_still_the_product() -> None:
     assert read("I bought 20-20-20 powder, 2 l", "en").analysis == (20, 20, 20)
+
+
+CORRECTED = [
+    ("2 L at half, sorry I mean 3 L", "volume_l", 3, ("2 L", "3 L")),
+    ("5 litres no wait 4 litres, quarter", "volume_l", 4, ("5 litres", "4 litres")),
+    ("1 gallon.. actually make that 2 litres", "volume_l", 2, ("1 gallon", "2 litres")),
+    ("2 l, scratch that, 3 l", "volume_l", 3, ("2 l", "3 l")),
+    ("1 l, or rather 5 l", "volume_l", 5, ("1 l", "5 l")),
+    ("half strength, oops quarter i meant, 3 l", "strength", 0.25, ("half", "quarter")),
+    ("2 l half, no wait 25%", "strength", 0.25, ("half", "25%")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "slot", "value", "shown"), CORRECTED)
+def test_corrected_value_stands_and_is_shown(
+    text: str, slot: str, value: float, shown: tuple[str, str]
+) -> None:
+    reading = read(f"{text}, 20-20-20 powder", "en")
+    assert getattr(reading, slot) == value
+    assert shown in [(r.text, r.meaning) for r in reading.read_as]
+    assert not reading.conflicts
+
+
+def test_correction_of_a_label_is_not_taken_for_one_of_the_water() -> None:
+    reading = read("label 5 ml per 2 l, sorry I mean 3 l, 7-7-7 liquid", "en")
+    assert any("sorry" in u.text for u in reading.unknown)

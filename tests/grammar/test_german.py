@@ -578,3 +578,45 @@ def test_what_is_about_reminders(text: str, verb: str) -> None:
 def test_all_of_a_rhythm_is_not_all_plants() -> None:
     assert not order("erinnere mich alle 10 Tage ans Düngen").target.everything
     assert order("erinnere mich alle 10 Tage alle Phals zu düngen").target.everything
+
+
+# --- parts of cans, comparisons, corrections ------------------------------------------------
+
+PARTS_OF_CANS: list[tuple[str, float, float | None]] = [
+    ("die Hälfte einer 10-Liter-Gießkanne", 5, None),
+    ("die Hälfte von meinem 10 l Eimer, 1/4 Dosis", 5, 0.25),
+    ("Dreiviertel einer 2-Liter-Flasche", 1.5, None), ("halb gefüllte 10 l Kanne", 5, None),
+    ("halbe Dosis in der 5-l-Kanne", 5, 0.5),
+    ("3 x 2-Liter-Flaschen", 6, None), ("5-Liter-Kanne, fülle aber nur 2 Liter ein", 2, None),
+    ("2 l, die Hälfte der halben Dosis", 2, 0.25),
+    ("2 l, 75 % weniger als auf dem Etikett", 2, 0.25),
+    ("2 l, reduziere um 75 %", 2, 0.25), ("2 l halbe Dosis, ich meine 3 l", 3, 0.5),
+    ("5 Liter, nein warte, 4 Liter", 4, None), ("3 l, halbe Dosis, quatsch, Viertel", 3, 0.25),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "volume_l", "strength"), PARTS_OF_CANS)
+def test_parts_comparisons_and_corrections_are_reckoned(
+    text: str, volume_l: float, strength: float | None
+) -> None:
+    reading = read(f"{text}, 20-20-20 Pulver", "de")
+    assert reading.volume_l == volume_l
+    assert reading.strength == strength
+    assert not reading.conflicts
+
+
+ASKED_OF_CANS = [
+    "eine halbe 10-Liter-Gießkanne", "halber 10 l Eimer", "halbe Kanne mit 10 Litern",
+    "10 l Kanne, ich fülle sie nur halb", "10 l Kanne, ich fülle sie zu zwei Dritteln",
+    "2 l, halbe Dosis ist zu viel", "2 l, halbe Stärke hat die Phals verbrannt",
+    "2 l, schwächer als halbe Dosis", "2 l, 1/2 Dosis minus ein bisschen",
+    "2 l, nichts stärkeres als ein Viertel", "4 Phals je 2 l",
+    "6 Vandas jeweils ein halber Liter",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ASKED_OF_CANS)
+def test_unclear_parts_and_comparisons_are_asked_about(text: str) -> None:
+    reading = read(f"{text}, 20-20-20 Pulver", "de")
+    assert reading.conflicts
+    assert reading.strength is None

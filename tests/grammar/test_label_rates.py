@@ -32,3 +32,111 @@ def test_water_of_the_label_is_not_the_can() -> None:
 def test_rate_per_no_water_is_a_problem() -> None:
     reading = read("2 l, 20-20-20 powder, label 5 g per 0 l", "en")
     assert [p.code for p in reading.problems] == ["division_by_zero"]
+
+
+@pytest.mark.parametrize(
+    ("text", "regime", "shown"),
+    [
+        ("1g/L monthly on label, 16-16-16 powder, 3 l", None, "monthly"),
+        ("label says 2 g per litre monthly, 16-16-16 powder, 3 l", None, "monthly"),
+        ("label says fortnightly 2 g per litre, 16-16-16 powder, 3 l", None, "fortnightly"),
+        ("Label: 15 g per 10 L every 2 weeks, 16-16-16 powder, 3 l", None, "every 2 weeks"),
+        ("label says monthly, 16-16-16 powder, 3 l", None, "monthly"),
+        ("Label: 15 g per 10 L every 2 weeks. I feed weekly. 16-16-16 powder, 3 L", "weekly", None),
+        ("box says 5 g per litre fortnightly but i do it every time, 16-16-16 powder, 3 l",
+         "every_watering", None),
+        ("label 2 g per litre monthly, weekly here, 16-16-16 powder, 3 l", "weekly", None),
+        ("label 1 g/l 16-16-16 powder 3 l weekly", "weekly", None),
+        ("16-16-16 powder weekly label 1 g per litre, 3 l", "weekly", None),
+        ("label 1 g/l, weekly, 16-16-16 powder 3 l", "weekly", None),
+        ("laut Packung 2 g pro Liter monatlich, 16-16-16 Pulver, 3 l", None, "monatlich"),
+        ("Etikett: 2 g pro Liter monatlich, ich dünge wöchentlich, 16-16-16 Pulver, 3 l",
+         "weekly", None),
+        ("la etiqueta dice 2 g por litro cada mes, polvo 16-16-16, 3 l", None, "cada mes"),
+        ("la etiqueta dice 2 g por litro cada mes. Yo abono cada semana. polvo 16-16-16, 3 l",
+         "weekly", None),
+        ("na etykiecie 2 g na litr co miesiąc, proszek 16-16-16, 3 l", None, "co miesiąc"),
+        ("na etykiecie 2 g na litr co miesiąc, nawożę co tydzień, proszek 16-16-16, 3 l",
+         "weekly", None),
+    ],
+)  # fmt: skip
+def test_how_often_the_label_wants_it_is_not_how_often_it_is_fed(
+    text: str, regime: str | None, shown: str | None
+) -> None:
+    reading = read(text)
+    assert (reading.regime, reading.volume_l, reading.form) == (regime, 3.0, "powder")
+    assert not reading.conflicts
+    assert [u.text for u in reading.unknown] == ([shown] if shown else [])
+
+
+@pytest.mark.parametrize(
+    ("text", "ml_per_litre"),
+    [
+        ("dilution 1 to 500 on the bottle", 2), ("1 part to 250 parts water", 4),
+        ("one part to 250 parts of water", 4), ("dilute 1 part to 200", 5),
+        ("1 part to 200", 5), ("2 parts per 1000", 2), ("diluted 1 in 400", 2.5),
+        ("Verdünnung 1 zu 500", 2), ("1 Teil auf 250 Teile Wasser", 4),
+        ("dilución 1 a 500", 2), ("1 parte por 250 partes de agua", 4),
+        ("rozcieńczenie 1 do 500", 2), ("1 część na 250 części wody", 4),
+    ],
+)  # fmt: skip
+def test_parts_to_parts_are_a_dilution(text: str, ml_per_litre: float) -> None:
+    reading = read(f"10-4-7, 5 l, {text}")
+    assert same(value(reading, "label_rate"), {"per_litre": ml_per_litre, "unit": "ml"})
+    assert reading.volume_l == 5
+    assert not reading.conflicts
+    assert not reading.unknown
+
+
+@pytest.mark.parametrize("text", ["1 to 500", "1 part to 4", "1 part to 2 l", "2 to 3 l"])
+def test_other_numbers_to_numbers_are_none(text: str) -> None:
+    reading = read(f"10-4-7 liquid, {text}", "en")
+    assert reading.label_rate is None
+    assert reading.conflicts or reading.unknown
+
+
+@pytest.mark.parametrize(
+    ("text", "per_litre", "unit"),
+    [
+        ("1 tsp = 5g, label 1 tsp per 5 l", 1.0, "g"),
+        ("a teaspoon weighs 4g. label says 1 teaspoon per 3 litres", 4 / 3, "g"),
+        ("1/4 tsp per litre is 1.2 grams", 1.2, "g"),
+        ("a level tsp (it weighs 4.8 g) per 4.5 litres", 4.8 / 4.5, "g"),
+        ("1 tsp = 5 g per 5 l", 1.0, "g"),
+        ("label 1 tbsp per 10 l, a tsp is 5 g", 1.5, "g"),
+        ("label 1/8th tsp per litre", 0.125, "tsp"),
+        ("ein Teelöffel wiegt 4 g, Etikett 1 Teelöffel pro 3 Liter", 4 / 3, "g"),
+        ("una cucharadita pesa 4 g, etiqueta 1 cucharadita por 3 litros", 4 / 3, "g"),
+        ("łyżeczka waży 4 g, etykieta 1 łyżeczka na 3 litry", 4 / 3, "g"),
+    ],
+)  # fmt: skip
+def test_the_weight_of_a_spoon_makes_grams_of_the_rate(
+    text: str, per_litre: float, unit: str
+) -> None:
+    reading = read(f"{text}, 20-20-20, 2 l")
+    assert same(value(reading, "label_rate"), {"per_litre": per_litre, "unit": unit})
+    assert reading.volume_l == 2
+    assert not reading.conflicts
+    assert not reading.unknown
+
+
+@pytest.mark.parametrize(
+    ("text", "shown"),
+    [
+        ("label 1 tsp per 10 l, i have 5 g", "5 g"),
+        ("label 1 tsp per 10 l, pack of 500 g", "500 g"),
+    ],
+)
+def test_another_weight_is_none_of_the_spoon(text: str, shown: str) -> None:
+    reading = read(f"{text}, 20-20-20 powder, 2 l", "en")
+    assert same(value(reading, "label_rate"), {"per_litre": 0.1, "unit": "tsp"})
+    assert [u.text for u in reading.unknown] == [shown]
+
+
+def test_a_volume_that_is_said_again_in_another_unit_is_no_second_one() -> None:
+    reading = read("label 20 ml per 4.5 litres (thats a uk gallon), 4-3-8 liquid 5 l", "en")
+    assert reading.volume_l == 5
+    assert not reading.conflicts
+    assert same(value(reading, "label_rate"), {"per_litre": 20 / 4.5, "unit": "ml"})
+    other = read("label 20 ml per 4.5 litres (thats a uk pint), 4-3-8 liquid 5 l", "en")
+    assert [c.slot for c in other.conflicts] == ["volume_l"]

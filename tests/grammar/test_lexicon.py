@@ -15,7 +15,7 @@ from grammar.words.units import CANONICAL
 
 GENERA = Path(__file__).parents[2] / "bot" / "almanac" / "genera.toml"
 UNIT_SECTIONS = ("volume_unit", "mass_unit", "ec_unit", "hardness_unit", "alkalinity_unit")
-COUNTRYLESS = {"gallon", "quart", "pint", "fluid_ounce"}
+COUNTRYLESS = {"gallon", "quart", "pint", "fluid_ounce", "cup"}
 
 
 def test_genera_are_those_of_the_almanac() -> None:

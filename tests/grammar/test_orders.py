@@ -333,7 +333,6 @@ MISSED = {
     "I weighed it: density of the green bottle is 1.21",
     "Ruby gets RO mixed half and half with tap",
     "i'd rather have gallons and teaspoons please",
-    "no feed for the paphs yesterday, just clear water",
 }
 
 

@@ -686,3 +686,40 @@ def test_a_can_that_is_half_full_is_asked_about(text: str) -> None:
     reading = read(text, "pl")
     assert reading.volume_l is None
     assert reading.unknown
+
+
+# --- parts of cans, comparisons, corrections ------------------------------------------------
+
+PARTS_OF_CANS: list[tuple[str, float, float | None]] = [
+    ("pół konewki o pojemności 10 l", 5, None), ("pół dawki do konewki 5 l", 5, 0.5),
+    ("pół dawki, konewka 5 l", 5, 0.5), ("konewka 5 l, ale nalewam tylko 2 l", 2, None),
+    ("2 l, połowa z połowy dawki", 2, 0.25), ("2 l, 75 % mniej niż na etykiecie", 2, 0.25),
+    ("2 l, zmniejsz o 75 %", 2, 0.25), ("2 l pół dawki, to znaczy 3 l", 3, 0.5),
+    ("5 litrów, nie czekaj, 4 litry", 4, None), ("3 l, pół dawki, a właściwie ćwierć", 3, 0.25),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "volume_l", "strength"), PARTS_OF_CANS)
+def test_parts_comparisons_and_corrections_are_reckoned(
+    text: str, volume_l: float, strength: float | None
+) -> None:
+    reading = read(f"{text}, 20-20-20 proszek", "pl")
+    assert reading.volume_l == volume_l
+    assert reading.strength == strength
+    assert not reading.conflicts
+
+
+ASKED_OF_CANS = [
+    "pół 10-litrowej konewki", "pół konewki 10 l", "połowa wiadra 10 l",
+    "trzy czwarte butelki 2 l", "konewka 10 l napełniona do połowy",
+    "konewka 10 l, napełniam w dwóch trzecich", "3 x butelka 2 l",
+    "2 l, pół dawki to za dużo", "2 l, pół dawki spaliło falki", "2 l, słabiej niż pół dawki",
+    "2 l, 1/2 dawki minus trochę", "2 l, nic mocniejszego niż ćwierć", "2 l, połowa połowy dawki",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ASKED_OF_CANS)
+def test_unclear_parts_and_comparisons_are_asked_about(text: str) -> None:
+    reading = read(f"{text}, 20-20-20 proszek", "pl")
+    assert reading.conflicts
+    assert reading.strength is None

@@ -680,3 +680,43 @@ def test_so_much_for_each_is_not_the_can() -> None:
 
 def test_a_window_to_the_east() -> None:
     assert order("pon a Ruby en la ventana este").place == "ventana este"
+
+
+# --- parts of cans, comparisons, corrections ------------------------------------------------
+
+PARTS_OF_CANS: list[tuple[str, float, float | None]] = [
+    ("media regadera de 10 litros", 5, None), ("la mitad de una regadera de 10 litros", 5, None),
+    ("medio cubo de 10 litros, 1/4 de dosis", 5, 0.25),
+    ("tres cuartos de una botella de 2 litros", 1.5, None),
+    ("media dosis en la regadera de 5 l", 5, 0.5), ("dos regaderas de 5 litros cada una", 10, None),
+    ("regadera de 5 litros pero solo lleno 2 litros", 2, None),
+    ("2 l, la mitad de media dosis", 2, 0.25), ("2 l, tres cuartos menos que la etiqueta", 2, 0.25),
+    ("2 l, reducir un 75 %", 2, 0.25), ("2 l a media dosis, perdón, quise decir 3 l", 3, 0.5),
+    ("5 litros, no espera, 4 litros", 4, None),
+    ("3 l, media dosis, mejor dicho un cuarto", 3, 0.25),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "volume_l", "strength"), PARTS_OF_CANS)
+def test_parts_comparisons_and_corrections_are_reckoned(
+    text: str, volume_l: float, strength: float | None
+) -> None:
+    reading = read(f"{text}, 20-20-20 polvo", "es")
+    assert reading.volume_l == volume_l
+    assert reading.strength == strength
+    assert not reading.conflicts
+
+
+ASKED_OF_CANS = [
+    "regadera de 10 l, la lleno dos tercios", "regadera de 10 l, solo lleno la mitad",
+    "3 x botellas de 2 l", "2 l, media dosis es demasiado", "2 l, media dosis las quemó",
+    "2 l, más flojo que la mitad", "2 l, 1/2 dosis menos un poco",
+    "2 l, nada más fuerte que un cuarto", "4 phals 2 l cada una",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ASKED_OF_CANS)
+def test_unclear_parts_and_comparisons_are_asked_about(text: str) -> None:
+    reading = read(f"{text}, 20-20-20 polvo", "es")
+    assert reading.conflicts
+    assert reading.strength is None

@@ -18,6 +18,11 @@ SAID: list[tuple[str, float]] = [
     ("one half strength", 0.5), ("1/16 strength", 0.0625),
     ("full weekly", 1), ("full in winter", 1),
     ("full winter", 1), ("double sphagnum", 2),
+    ("half of half strength", 0.25), ("half of quarter strength", 0.125),
+    ("75% less than the label", 0.25), ("80 % weaker than label", 0.2),
+    ("three quarters less than label strength", 0.25), ("a third less than label", 2 / 3),
+    ("reduce by 75%", 0.25), ("label 1 g/l, reduce the dose by three quarters", 0.25),
+    ("reduce to 25%", 0.25), ("cut in half", 0.5),
 ]  # fmt: skip
 
 
@@ -35,7 +40,8 @@ NONE = [
     "humidity 60 %", "under 50 % shade cloth", "lights on 24/7", "my eyes are 20/20",
     "1/32 strength", "3/2 strength", "every quarter", "half past ten", "double spike",
     "triple 20", "last time I gave half", "I gave a double dose last week", "my weak little phal",
-    "half left in the bottle", "half dead phal", "third week",
+    "half left in the bottle", "half dead phal", "third week", "half my phals look sad",
+    "half the phals burned", "half a 10 l can", "half a bucket", "a full 10 l can",
 ]  # fmt: skip
 
 
@@ -57,3 +63,12 @@ EXACT = [("exactly half strength", True), ("exactly what I need", False), ("exac
 @pytest.mark.parametrize(("text", "exact"), EXACT)
 def test_exactly_asks_for_no_reductions(text: str, exact: Any) -> None:
     assert read(f"2 l, 20-20-20, {text}", "en").exact is exact
+
+
+@pytest.mark.parametrize(
+    "text", ["1/8th strength", "1/8th", "1/8 th strength", "1/8tel Dosis Pulver"]
+)
+def test_the_ending_of_a_number_belongs_to_it(text: str) -> None:
+    reading = read(f"{text}, 2 l 20-20-20")
+    assert reading.strength == 0.125
+    assert bool(reading.unknown) == ("8 th" in text)

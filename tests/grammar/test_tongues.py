@@ -8,8 +8,10 @@ from typing import Any
 import pytest
 
 from grammar import Names, read
-from grammar.lexicon import heard_by, languages
-from tests.grammar.told import messages, value
+from grammar.folding import plain
+from grammar.lexicon import heard_by, languages, load
+from tests.grammar.common_words import COMMON
+from tests.grammar.told import messages, slots, value
 
 LANGUAGES = ("en", "de", "es", "pl")
 
@@ -119,3 +121,61 @@ def test_a_quoted_name_says_nothing_of_the_language() -> None:
     assert reading.language == "en"
     assert reading.order is not None
     assert [p.name for p in reading.order.plants] == ["Żółta Wróżka; przy oknie"]
+
+
+#: Clear messages with room for one more word.
+_CLEAR = {
+    "en": "my {} phal, 20-20-20 powder, 2 litres, half strength, november, how much for them",
+    "de": "meine {} Phal, 20-20-20 Pulver, 2 Liter, halbe Dosis, November, wie viel für sie",
+    "es": "mi {} falenopsis, polvo 20-20-20, 2 litros, media dosis, noviembre, cuánto para ella",
+    "pl": "mój {} falenopsis, proszek 20-20-20, 2 litry, pół dawki, listopad, ile dla niego",
+}
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_everyday_words_are_nothing_of_another_language(language: str) -> None:
+    """Neither the most frequent words nor those on the list mean anything elsewhere."""
+    lexicon = load(language)
+    own = slots(read(_CLEAR[language].format("")))
+    words = dict.fromkeys((*map(plain, COMMON[language]), *sorted(lexicon.plain)))
+    taken = {}
+    for word in words:
+        node = lexicon.trie.next.get(word)
+        if node is not None and node.entry is not None:
+            continue  # it has a meaning of its own
+        reading = read(_CLEAR[language].format(word))
+        shown = {r.meaning for r in reading.read_as} - {"pieces"}
+        if slots(reading) != own or reading.language != language or shown:
+            taken[word] = (reading.language, slots(reading), reading.read_as)
+    assert not taken
+
+
+@pytest.mark.parametrize(
+    ("text", "want"),
+    [
+        ("late November, nobile dendrobium, 20-20-20 powder 1 l half", {"month": 11}),
+        ("too late to feed now? nobile, 20-20-20 powder 1 l half november", {"month": 11}),
+        ("its getting late, 20-20-20 powder 1 l half", {}),
+        ("I'm late feeding, 20-20-20 powder 1 l half, winter", {"season": "winter"}),
+        ("phal in permanent shade, 20-20-20 powder 1 l half", {"genera": ["Phalaenopsis"]}),
+        ("phal on the wand, 20-20-20 powder 1 l half", {"genera": ["Phalaenopsis"]}),
+        ("phal an der Wand, 20-20-20 Pulver 1 l halbe Dosis", {"genera": ["Phalaenopsis"]}),
+        ("auf jeden Fall 20-20-20 Pulver 1 l halbe Dosis", {}),
+        ("el bulbo late, polvo 20-20-20, 1 l media dosis, julio", {"month": 7}),
+        ("w kilku słów, proszek 20-20-20 1 l pół dawki", {}),
+    ],
+)
+def test_what_the_own_language_says_stands(text: str, want: dict[str, Any]) -> None:
+    reading = read(text)
+    dose = {"analysis": [20.0, 20.0, 20.0], "form": "powder", "volume_l": 1.0, "strength": 0.5}
+    more = {} if "genera" in want or "nobile" not in text else {"genera": ["Dendrobium nobile"]}
+    assert slots(reading) == {**dose, **want, **more}
+    assert not reading.conflicts
+    assert not reading.read_as
+
+
+@pytest.mark.parametrize("stray", ["lato", "verano", "Sommer"])
+def test_a_stray_season_does_not_override_a_month(stray: str) -> None:
+    reading = read(f"how much powder for my phals this november, {stray}, 2 l 20-20-20 half")
+    assert (reading.month, reading.season) == (11, None)
+    assert [u.text for u in reading.unknown] == [stray]

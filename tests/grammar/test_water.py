@@ -36,3 +36,35 @@ def test_water_of_unknown_salts_is_shown() -> None:
 
 def test_well_is_also_only_a_word() -> None:
     assert read("well, 2 l, 20-20-20 powder", "en").water is None
+
+
+@pytest.mark.parametrize(
+    ("text", "ec_ms_cm"),
+    [
+        ("tap reads 210 ppm on my TDS pen (500 scale)", 0.42),
+        ("tap 350 ppm, 700 scale", 0.5), ("tap 320 ppm on the 640 ppm scale", 0.5),
+        ("Leitungswasser 210 ppm (Skala 500)", 0.42),
+        ("agua del grifo 210 ppm (escala 500)", 0.42),
+        ("kranówka 210 ppm (skala 500)", 0.42),
+    ],
+)  # fmt: skip
+def test_ppm_of_a_meter_with_its_scale_is_a_conductivity(text: str, ec_ms_cm: float) -> None:
+    reading = read(f"{text}, 3 l 20-10-20")
+    assert reading.water is not None
+    assert reading.water.kind == "tap"
+    assert reading.water.ec_ms_cm == pytest.approx(ec_ms_cm)
+    assert not reading.conflicts
+    assert not reading.unknown
+
+
+def test_ppm_of_an_element_stays_one_beside_a_meter() -> None:
+    reading = read("100 ppm N, tap 210 ppm (500 scale), 3 l 20-10-20 powder", "en")
+    assert reading.target_n_mg_l == 100
+    assert reading.water is not None
+    assert reading.water.ec_ms_cm == pytest.approx(0.42)
+
+
+@pytest.mark.parametrize("text", ["tap 210 ppm on my TDS pen", "tap 210 ppm (900 scale)"])
+def test_ppm_without_a_known_scale_is_asked_about(text: str) -> None:
+    reading = read(f"{text}, 3 l 20-10-20 powder", "en")
+    assert [c.code for c in reading.conflicts] == ["element"]

@@ -70,7 +70,9 @@ def test_a_doubled_answer_is_found() -> None:
     assert (len(fine), len(wrong)) == (0, 1)
 
 
-@pytest.mark.parametrize(("kill_s", "is_fine"), [(11.5, True), (10.8, True), (10.5, False), (72.0, False)])
+@pytest.mark.parametrize(
+    ("kill_s", "is_fine"), [(11.5, True), (10.8, True), (10.5, False), (72.0, False)]
+)
 def test_a_doubled_answer_is_excused_by_a_kill_just_after_it_alone(
     kill_s: float, is_fine: bool
 ) -> None:

@@ -11,12 +11,17 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick, plants_said
 from bot.conversation.turn import Turn, day_past, day_since, readable
+from bot.conversation.turns.amending import open_again, put_back
+from bot.conversation.turns.feeding import judging
 from bot.conversation.turns.plants import on_target
+from bot.conversation.turns.pots import salts
 from bot.conversation.turns.shelf import title
-from bot.records import log, products
+from bot.conversation.wording import Wording
+from bot.records import log, plants, products
 from bot.records.errors import NothingToUndo, OthersSince
 from bot.records.kinds import CARE, EventKind
 from bot.records.models import Event, Plant, Product
+from bot.records.names import fold
 
 _KINDS = {
     "fed": EventKind.FED,
@@ -42,8 +47,8 @@ async def given(turn: Turn) -> out.Answer:
 
 
 async def two_things(turn: Turn) -> out.Answer:
-    """Two things were given, and it is not clear which plants got which."""
-    return turn.ask("ask-two-things")
+    """Two things were given, or on two days, and it is not clear which plants got which."""
+    return turn.ask("ask-two-days" if turn.order.text == "days" else "ask-two-things")
 
 
 async def all_or_some(turn: Turn) -> out.Answer:
@@ -54,6 +59,16 @@ async def all_or_some(turn: Turn) -> out.Answer:
 async def not_given(turn: Turn) -> out.Answer:
     """Nothing was given: nothing is written down."""
     return turn.say("log", "not-given")
+
+
+async def not_changed(turn: Turn) -> out.Answer:
+    """A change was denied: nothing of it is done."""
+    return turn.say("log", "not-changed")
+
+
+async def not_told(turn: Turn) -> out.Answer:
+    """A change was asked about or planned, and not told: how to tell it."""
+    return turn.say("log", "not-told", verb=turn.order.text)
 
 
 async def _several(turn: Turn) -> out.Answer:
@@ -68,11 +83,15 @@ async def _several(turn: Turn) -> out.Answer:
         found = pick(part.order.target, collection, turn.last_plants)
         if not found:
             return await on_target(part, _given)  # asks which
-        parts = [(t, [p for p in plants if p not in found]) for t, plants in parts]
+        on = _day_of(part, turn)
+        parts = [
+            (t, [p for p in plants if p not in found]) if _day_of(t, turn) == on else (t, plants)
+            for t, plants in parts
+        ]
         parts.append((part, found))
     parts = [(t, plants) for t, plants in parts if plants]
     turn.keep_plants([p for _, plants in parts for p in plants])
-    days = [day_past(t.order.when or turn.order.when, turn.today) for t, _ in parts]
+    days = [_day_of(t, turn) for t, _ in parts]
     async with turn.writing(max(days)) as told:
         for (part, plants), on in zip(parts, days, strict=True):
             await log.record(told, _rows(part, collection, plants, on))
@@ -86,6 +105,11 @@ async def _several(turn: Turn) -> out.Answer:
         for (part, plants), on in zip(parts, days, strict=True)
     ]
     return turn.tell("log", lines, choices=("undo",), details={"parts": rows})
+
+
+def _day_of(part: Turn, turn: Turn) -> date:
+    """The day of a part; that of the whole message where it says none."""
+    return day_past(part.order.when or turn.order.when, turn.today)
 
 
 async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
@@ -115,7 +139,7 @@ def _told_of(turn: Turn, collection: Collection, found: list[Plant], on: date) -
     details = _details(turn) if kind is EventKind.FED else {}
     facts = []
     if "strength" in details:
-        facts.append(turn.words.share(details["strength"]))
+        facts.append(_of_label(details["strength"], turn.words))
     if product is not None:
         facts.append(title(product, turn))
     elif "analysis" in details:
@@ -129,6 +153,7 @@ def _told_of(turn: Turn, collection: Collection, found: list[Plant], on: date) -
         )
     ]
     if kind is EventKind.FED:
+        lines += judging.given(turn)[1]
         lines += _worries(found, turn)
     return lines
 
@@ -141,6 +166,11 @@ def _worries(found: list[Plant], turn: Turn) -> list[str]:
     return [turn.words.say("logged-resting", plants=labels(asleep, turn.words))]
 
 
+def _of_label(strength: float, words: Wording) -> str:
+    """A strength as it is told; over that of the label in percent."""
+    return words.share(strength) if strength <= 1 else f"{words.significant(100 * strength)} %"
+
+
 def _product(turn: Turn, collection: Collection) -> Product | None:
     if turn.order.products:
         return collection.product_named(turn.order.products[0])
@@ -150,6 +180,9 @@ def _product(turn: Turn, collection: Collection) -> Product | None:
 def _details(turn: Turn) -> dict[str, Any]:
     reading = turn.reading
     details: dict[str, Any] = {}
+    by_amount, _ = judging.given(turn)
+    if by_amount is not None:
+        details["strength"] = by_amount
     if reading.strength is not None:
         details["strength"] = reading.strength
     if reading.analysis is not None:
@@ -161,6 +194,9 @@ def _details(turn: Turn) -> dict[str, Any]:
 
 async def reading(turn: Turn) -> out.Answer:
     """Write down the conductivity of what ran out of a pot."""
+    value = _ec_said(turn)
+    if value is not None and not turn.collection.plants:
+        return turn.tell("reading", salts.of_no_plant(turn, value))
     return await on_target(turn, _reading)
 
 
@@ -174,14 +210,14 @@ async def _reading(turn: Turn, collection: Collection, found: list[Plant]) -> ou
         await log.record(
             told, (log.Entry(EventKind.READING, p.id, on=on, details=details) for p in found)
         )
-    return turn.say(
-        "reading",
+    logged = turn.words.say(
         "logged-reading",
         plants=labels(found, turn.words),
         ec=turn.words.number(value),
         day=turn.words.day(on, turn.today),
-        choices=("undo",),
     )
+    meant = await salts.of_reading(turn, collection, found, value)
+    return turn.tell("reading", [logged, *meant], choices=("undo",))
 
 
 def _ec_said(turn: Turn) -> float | None:
@@ -210,14 +246,26 @@ async def undo(turn: Turn) -> out.Answer:
         return turn.say("undo", "undo-nothing" if of_all else "undo-nothing-own")
     except OthersSince:
         return turn.refuse("refuse-undo-others-since")
-    await _open_again(turn, {e.plant_id for e in done.events if e.kind in CARE})
+    await open_again(turn, {e.plant_id for e in done.events if e.kind in CARE})
+    stood = await put_back(turn, done.events[0].batch)
+    if stood is not None:
+        return stood
     kinds = _done_to_them(list(dict.fromkeys(e.kind for e in done.events)))
     what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
     ids = {e.plant_id for e in done.events}
-    about = labels([p for p in turn.collection.plants if p.id in ids], turn.words)
+    about = labels(await _as_they_are(turn, ids), turn.words)
     said_by = done.events[0].details.get("by")
     whose = "none" if said_by in (None, turn.member) else _who(said_by, turn)
     return turn.say("undo", "undone", what=what, plants=about or "none", whose=whose)
+
+
+async def _as_they_are(turn: Turn, ids: set[int | None]) -> list[Plant]:
+    """The plants of entries that were taken back, as they are now; as they were, where gone."""
+    wanted = {i for i in ids if i is not None}
+    async with turn.records.reading() as session:
+        now = {p.id: p for p in await plants.some(session, turn.owner_id, wanted)}
+    known = {p.id: p for p in turn.collection.plants if p.id in wanted}
+    return [p for _, p in sorted({**known, **now}.items())]
 
 
 def _done_to_them(kinds: list[EventKind]) -> list[EventKind]:
@@ -228,18 +276,13 @@ def _done_to_them(kinds: list[EventKind]) -> list[EventKind]:
     return [k for k in kinds if k not in apart | CARE] or [EventKind.CORRECTED]
 
 
-async def _open_again(turn: Turn, ids: set[int | None]) -> None:
-    """What was taken back is no longer ticked off in the plan."""
-    plan = turn.remembered.get("plan")
-    if isinstance(plan, dict) and ids.intersection(plan["ticked"]):
-        await turn.keep(plan={**plan, "ticked": [i for i in plan["ticked"] if i not in ids]})
-
-
 async def history(turn: Turn) -> out.Answer:
     """What plants got, by day."""
     since = day_since(turn.order.when, turn.today)
     collection = turn.collection
     found = pick(turn.order.target, collection, turn.last_plants)
+    named = {fold(name) for name in turn.order.gone}
+    found += [p for p in collection.gone if p.name_key in named]
     async with turn.records.reading() as session:
         if not found and not turn.order.target.empty:
             return turn.ask(
@@ -298,7 +341,7 @@ def _by_day(
     events: Iterable[Event], collection: Collection, turn: Turn, *, single: bool
 ) -> list[str]:
     """One line a day and thing done, with the plants where it was not one, and who in a group."""
-    by_id = {p.id: p for p in collection.plants}
+    by_id = {p.id: p for p in (*collection.plants, *collection.gone)}
     shelf = {p.id: p for p in collection.products}
     grouped: dict[tuple[date, str, str], list[int | None]] = {}
     for event in events:
@@ -310,8 +353,9 @@ def _by_day(
     for (on, what, said_by), ids in grouped.items():
         told = f" ({said_by})" if said_by else ""
         for times, of_so_many in _by_times(ids).items():
+            by_all = (p.id for p in collection.plants)
             plants = [by_id[i] for i in of_so_many if i in by_id]
-            everybody = len(plants) == len(collection.plants) > 3
+            everybody = {*by_all} == {p.id for p in plants} and len(plants) > 3
             whom = turn.words.say("all-plants") if everybody else labels(plants, turn.words)
             who = "" if single or not plants else f": {whom}"
             often = f"{times} × " if times > 1 else ""
@@ -332,7 +376,7 @@ def _what(event: Event, shelf: dict[int, Product], turn: Turn) -> str:
     facts = []
     if event.kind is EventKind.FED:
         if isinstance(details.get("strength"), float | int):
-            facts.append(words.share(float(details["strength"])))
+            facts.append(_of_label(float(details["strength"]), words))
         product = shelf.get(event.product_id or 0)
         if product is not None:
             facts.append(title(product, turn))

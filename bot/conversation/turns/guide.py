@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from bot.conversation import answer as out
 from bot.conversation.collection import pick
 from bot.conversation.turn import Turn
+from bot.dosing.advice import AFTER_REPOT_DAYS
 from bot.records import log, reminders
 from bot.records.kinds import EventKind
 
@@ -69,7 +70,9 @@ async def tell(turn: Turn) -> out.Answer:
     """What a beginner asks beside feed, in two or three sentences."""
     code = turn.order.text.replace("_", "-")
     today = turn.words.say("help-example-today")
-    return turn.say("explain", f"tell-{code}", choices=(today,) if code in _THEN_TODAY else ())
+    weeks = turn.words.number(AFTER_REPOT_DAYS / 7)
+    then = (today,) if code in _THEN_TODAY else ()
+    return turn.say("explain", f"tell-{code}", weeks=weeks, choices=then)
 
 
 #: Where what is on today is the next step.

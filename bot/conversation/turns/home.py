@@ -18,6 +18,7 @@ from grammar.words.units import to_canonical
 _UNITS = {"gallons": Units.US, "imperial": Units.IMPERIAL, "metric": Units.METRIC}
 #: A can of this size or more nobody lifts, and a scale or syringe this coarse shows nothing.
 MOST_CAN_L = 200.0
+LEAST_CAN_L = 0.1
 MOST_STEP = 50.0
 
 
@@ -32,12 +33,27 @@ async def water(turn: Turn) -> out.Answer:
     }
     async with turn.writing() as told:
         row = await of_kind(told, said.kind, turn.order.name, figures)
-        if len(await waters.listing(told.session, told.owner_id)) == 1:
+        used = next((w for w in turn.collection.waters if w.is_default), None)
+        only = len(await waters.listing(told.session, told.owner_id)) == 1
+        changes = turn.order.asks_kind == "use" and (used is None or used.id != row.id)
+        if only or changes:
             await waters.make_default(told, row.id)
     lines = [turn.words.say("water-recorded", water=described(row, turn))]
+    lines += _which_is_used(turn, row, used, changed=changes and not only)
     if said.kind == "softened":
         lines.append(turn.words.say("caution-softened-water"))
     return turn.tell("water", lines, choices=("undo",))
+
+
+def _which_is_used(turn: Turn, row: Water, used: Water | None, *, changed: bool) -> list[str]:
+    """Which of several waters a dose rests on, and how to have another."""
+    words = turn.words
+    if changed:
+        return [words.say("water-used-now")]
+    if used is None or used.id == row.id:
+        return []
+    name = row.name or words.say(f"water-{row.kind}")
+    return [words.say("water-used-still", used=described(used, turn), water=name)]
 
 
 async def of_kind(
@@ -113,6 +129,8 @@ def described(row: Water, turn: Turn) -> str:
 async def kit(turn: Turn) -> out.Answer:
     """Put the scale, the syringe, the can or the measures on record."""
     reading, order = turn.reading, turn.order
+    if order.text == "syringe":
+        return turn.ask("ask-syringe-step")
     settings: dict[str, Any] = {}
     said = []
     number = turn.words.number
@@ -125,7 +143,7 @@ async def kit(turn: Turn) -> out.Answer:
         settings["syringe_step_ml"] = order.syringe_step_ml
         said.append(turn.words.say("kit-syringe", step=number(order.syringe_step_ml, 3)))
     if order.text == "can" and reading.volume_l is not None:
-        if not 0.1 <= reading.volume_l <= MOST_CAN_L:
+        if not LEAST_CAN_L <= reading.volume_l <= MOST_CAN_L:
             return turn.refuse("refuse-can", most=number(MOST_CAN_L))
         settings["can_l"] = reading.volume_l
         said.append(turn.words.say("kit-can", volume=turn.words.volume(reading.volume_l)))

@@ -14,6 +14,8 @@ from grammar import Order, PlantSaid, Reading
 STEPS = ("home", "product", "add")
 #: A place is not longer than this [characters].
 _LONGEST_PLACE = 60
+#: Nor has it more words: 'San Miguel de Tucumán, Argentina'.
+_MOST_WORDS = 6
 
 
 async def begin(turn: Turn) -> out.Answer:
@@ -53,12 +55,24 @@ def meant(turn: Turn, step: int) -> Order | None:
         return None
     if wanted == "home":
         text = turn.incoming.text.strip()
-        nothing_else = not (reading.analysis or reading.genera or reading.mentions_feeding)
-        return Order("home", text=text) if nothing_else and len(text) <= _LONGEST_PLACE else None
+        return Order("home", text=text) if _like_a_place(text, reading) else None
     if wanted == "product":
         return Order("product") if reading.analysis else None
     plants = plants_of(reading)
     return Order("add", plants=plants) if plants else None
+
+
+def _like_a_place(text: str, reading: Reading) -> bool:
+    """Whether a text can be the name of a place: short, and nothing else was said with it."""
+    said = (
+        reading.analysis, reading.genera, reading.mentions_feeding, reading.strength,
+        reading.regime, reading.season, reading.month, reading.growth, reading.water,
+        reading.label_rate, reading.conflicts, reading.problems,
+    )  # fmt: skip
+    named = any(c.isalpha() for unknown in reading.unknown for c in unknown.text)
+    if any(said) or "?" in text or (any(c.isdigit() for c in text) and not named):
+        return False
+    return len(text) <= _LONGEST_PLACE and len(text.split()) <= _MOST_WORDS
 
 
 async def save(turn: Turn) -> out.Answer:

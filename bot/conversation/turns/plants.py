@@ -20,7 +20,7 @@ from bot.conversation.collection import (
 )
 from bot.conversation.listening import listen
 from bot.conversation.turn import Turn, day_past
-from bot.conversation.turns import shelf
+from bot.conversation.turns import having, shelf
 from bot.conversation.turns.splitting import split
 from bot.conversation.turns.standing.advice import Logged, due
 from bot.conversation.turns.standing.pot_logs import logged
@@ -52,7 +52,10 @@ _NAME_SLOTS = (
 
 async def add(turn: Turn) -> out.Answer:
     """Put plants on record."""
-    said = turn.order.plants
+    asked = having.asked_first(turn)
+    if isinstance(asked, out.Answer):
+        return asked
+    said, notes = asked
     for plant in said:
         if plant.name and (problem := name_means(plant.name, turn)):
             return turn.refuse("refuse-name-means", name=plant.name, meaning=problem)
@@ -69,7 +72,7 @@ async def add(turn: Turn) -> out.Answer:
             "plants-added", plants="; ".join(described(p, collection, turn.words) for p in added)
         )
     ]
-    lines.append(_still_unknown(said, turn))
+    lines += [*notes, _still_unknown(said, turn)]
     if not turn.collection.plants:
         hint = "plants-first-plan" if turn.collection.products else "plants-first-hint"
         lines.append(turn.words.say(hint))
@@ -186,19 +189,30 @@ async def _act_on(
     return answer.model_copy(update={"reply": f"{answer.reply}\n{rest}"})
 
 
-def which(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
-    """Ask which of several plants is meant; the answer may be a number, a name or 'all'."""
+def which(turn: Turn, collection: Collection, found: list[Plant], text: str = "") -> out.Answer:
+    """Ask which of several plants is meant; the answer may be numbers, names or 'all'.
+
+    Parameters
+    ----------
+    turn : the message, as it was first said
+    collection, found : those to choose from
+    text : the words of that message, where they are not those of the incoming one
+    """
     shown = found[:8]
     lines = [f"{i}. {described(p, collection, turn.words)}" for i, p in enumerate(shown, 1)]
-    question = turn.words.say("ask-which-plant", count=len(found))
-    answer = turn.tell(
-        "ask", [question, *lines], choices=(*(str(i) for i in range(1, len(shown) + 1)), "all")
-    )
+    some = turn.order.count or turn.reading.count
+    held = sum(p.count for p in found)
+    fewer = some is not None and some < held
+    code = "ask-which-some" if fewer else "ask-which-plant"
+    question = turn.words.say(code, count=held if fewer else len(found), some=some or 0)
+    numbers = [str(i) for i in range(1, len(shown) + 1)]
+    answer = turn.tell("ask", [question, *lines], choices=(*numbers, *(() if fewer else ("all",))))
     waiting = {
         "kind": "which",
-        "text": turn.incoming.text,
+        "text": text or turn.incoming.text,
         "ids": [p.id for p in shown],
         "all": [p.id for p in found],
+        "some": some if fewer else None,
     }
     return answer.model_copy(update={"ask": answer.reply, "details": {"waiting": waiting}})
 
@@ -329,6 +343,10 @@ async def correct(turn: Turn) -> out.Answer:
 async def _correct(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     reading = turn.reading
     fields: plants.PlantFields = {}
+    for said in turn.order.plants:
+        fields["genus"] = said.genus
+        if said.traits:
+            fields["detail"] = " ".join(said.traits)
     if reading.medium:
         fields["medium"] = reading.medium
     if reading.pot_cm:
@@ -366,10 +384,21 @@ async def lose(turn: Turn) -> out.Answer:
     return await on_target(turn, _lose, one=True, some="count")
 
 
+async def lose_apart(turn: Turn) -> out.Answer:
+    """Numbers of several kinds that are gone: nothing is changed."""
+    return turn.ask("ask-lost-apart")
+
+
 async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     on = day_past(turn.order.when, turn.today)
     gone = turn.order.count
     plant = found[0]
+    held = sum(p.count for p in found)
+    if gone is not None and len(found) > 1 and gone < held:
+        return which(turn, collection, found)  # 'sold two of them', of more
+    if gone is not None and gone > held and turn.chosen is None and not turn.order.target.names:
+        return turn.ask("ask-more-than", plants=labels(found, turn.words), count=gone, held=held,
+                        kind=kind_of(plant, turn.words) or label(plant, turn.words))  # fmt: skip
     async with turn.writing(on) as told:
         if len(found) == 1 and gone is not None and gone < plant.count:
             await plants.correct(told, [plant.id], count=plant.count - gone)

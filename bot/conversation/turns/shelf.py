@@ -9,7 +9,7 @@ from bot.conversation import answer as out
 from bot.conversation.answering import LEAST_PER_LITRE, MOST_PER_LITRE
 from bot.conversation.collection import Collection, pick
 from bot.conversation.turn import Turn
-from bot.dosing.choice import Candidate, choose
+from bot.dosing.choice import Candidate, Reason, choose
 from bot.dosing.completeness import lacking
 from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.season import season_of
@@ -43,7 +43,26 @@ async def add(turn: Turn) -> out.Answer:
         lines.append(turn.words.say("product-no-rate"))
     if turn.collection.products:
         lines.append(turn.words.say("product-use-it", name=title(product, turn)))
-    return turn.tell("products", lines, choices=("undo",))
+    waiting = None
+    if not product.name:
+        lines.append(turn.words.say("product-name-it"))
+        waiting = {"waiting": {"kind": "product_name", "id": product.id}}
+    return turn.tell("products", lines, choices=("undo",), details=waiting)
+
+
+async def name_it(turn: Turn) -> out.Answer:
+    """Name the feed that was just put on record without a name."""
+    name = turn.order.name or ""
+    number = turn.question.get("id") if turn.question.get("kind") == "product_name" else None
+    known = {p.id: p for p in turn.collection.products}
+    if number not in known:
+        return turn.ask("ask-name-of-what", name=name)
+    if _means_more(name, turn):
+        return turn.refuse("refuse-name-means", name=name, meaning=turn.words.say("name-is-figure"))
+    before = title(known[number], turn)
+    async with turn.writing() as told:
+        await products.change(told, number, name=name)
+    return turn.say("products", "plants-renamed", before=before, name=name, choices=("undo",))
 
 
 async def rename(turn: Turn) -> out.Answer:
@@ -67,6 +86,12 @@ async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
         return refusal
     product = meant or await _named(turn)
     rate = turn.reading.label_rate
+    before = product.label_per_litre
+    if turn.order.asks_kind == "mix" and rate is not None and before not in (None, rate.per_litre):
+        words = turn.words
+        shown = words.number(rate.per_litre, 3)
+        name = title(product, turn)
+        return turn.ask("ask-rate-or-mix", name=name, rate=shown, unit=rate.unit)
     by_volume = rate is not None and rate.unit == "ml" and turn.reading.form is None
     if by_volume and (product.form == "powder" or product.label_unit is LabelUnit.GRAM):
         return turn.ask("ask-form-unit")
@@ -78,6 +103,11 @@ async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
     return turn.say(
         "products", "product-changed", product=described(product, turn), choices=("undo",)
     )
+
+
+async def remains(turn: Turn) -> out.Answer:
+    """How much is left of a feed was told: that is not kept."""
+    return turn.ask("ask-remains")
 
 
 async def which_feed(turn: Turn) -> out.Answer:
@@ -179,16 +209,18 @@ async def choice(turn: Turn) -> out.Answer:
         return turn.say("products", "choice-none")
     product, reasons, close = chosen
     lines = [turn.words.say("choice-best", name=title(product, turn))]
-    lines += [f"- {turn.words.say(f'choice-{r}')}" for r in reasons[:4]]
+    cited = turn.words.cited
+    lines += [f"- {turn.words.say(f'choice-{r.code}')} ({cited(r.source)})" for r in reasons[:4]]
     if len(collection.products) == 1:
         lines.append(turn.words.say("choice-only"))
     elif close:
         lines.append(turn.words.say("choice-close"))
-    return turn.tell("products", lines, details={"product": product.name, "reasons": reasons})
+    codes = [r.code for r in reasons]
+    return turn.tell("products", lines, details={"product": product.name, "reasons": codes})
 
 
-def best_for(turn: Turn, collection: Collection) -> tuple[Product, list[str], bool] | None:
-    """The product that suits the plants meant, with the codes of the reasons."""
+def best_for(turn: Turn, collection: Collection) -> tuple[Product, list[Reason], bool] | None:
+    """The product that suits the plants meant, with the reasons."""
     by_key = {str(p.id): p for p in collection.products}
     plants = pick(turn.order.target, collection, turn.last_plants)
     first = plants[0] if plants else None
@@ -207,7 +239,7 @@ def best_for(turn: Turn, collection: Collection) -> tuple[Product, list[str], bo
     if found.best is None:
         return None
     ranked = next(r for r in found.ranked if r.key == found.best)
-    return by_key[found.best], [r.code for r in ranked.reasons], found.close
+    return by_key[found.best], list(ranked.reasons), found.close
 
 
 def candidate(product: Product) -> Candidate:

@@ -6,7 +6,7 @@ from datetime import date
 
 from bot.conversation import answer as out
 from bot.conversation.collection import labels, pick
-from bot.conversation.turn import Turn
+from bot.conversation.turn import Turn, day_ahead
 from bot.conversation.turns.standing.advice import Logged, advice_for
 from bot.conversation.turns.standing.pot_logs import logged
 from bot.records.models import Plant
@@ -21,12 +21,33 @@ async def who(turn: Turn) -> out.Answer:
         return turn.say("plan", "plan-no-plants")
     if turn.order.text == "flush":
         return await _flush(turn)
-    month = _month(turn)
-    day = turn.today if month is None else date(turn.today.year, month, 15)
+    day, when, said = _when(turn)
     found = [p for p in _meant(turn) if _rests(p, day, turn)]
-    when = "now" if month is None else turn.reading.season or "then"
     code = "who-rests" if found else "who-rests-none"
-    return turn.say("plants", code, plants=labels(found, turn.words) or "none", when=when)
+    plants = labels(found, turn.words) or "none"
+    return turn.say("plants", code, plants=plants, when=when, month=said)
+
+
+def _when(turn: Turn) -> tuple[date, str, str]:
+    """The day that was asked about, what it stands for, and its name; today where none was said.
+
+    Raises
+    ------
+    UnfitDay
+        A stretch was said that is no month: 'last week'.
+    """
+    month, asked = _month(turn), turn.order.when
+    if month is not None and turn.reading.season is not None:
+        return date(turn.today.year, month, 15), turn.reading.season, "none"
+    if asked is not None and asked.kind == "of_month":
+        month = asked.value
+    if month is not None:
+        name = turn.words.months("wide")[month - 1]
+        return date(turn.today.year, month, 15), "month", name
+    day = day_ahead(asked, turn.today)
+    if day == turn.today:
+        return day, "now", "none"
+    return day, "day", turn.words.day(day, turn.today)
 
 
 async def _flush(turn: Turn) -> out.Answer:

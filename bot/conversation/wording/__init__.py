@@ -225,7 +225,7 @@ class Wording:
         """A clock time."""
         return str(format_time(at, format="H:mm", locale=self.language))
 
-    def months(self, width: Literal["narrow", "abbreviated"]) -> tuple[str, ...]:
+    def months(self, width: Literal["narrow", "abbreviated", "wide"]) -> tuple[str, ...]:
         """The names of the twelve months, as they stand alone."""
         names = get_month_names(width, context="stand-alone", locale=self.language)
         return tuple(str(names[month]) for month in range(1, 13))

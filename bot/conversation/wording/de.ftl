@@ -31,12 +31,14 @@ measure-cross-check = Grob { $spoons } { $many ->
    *[no] gestrichener
 } TL Pulver: nur damit dir ein Kommafehler auffällt.
 measure-batch = Zu wenig für deine Waage oder Spritze (bis { $error } % daneben). Misch mindestens { $batch } und heb den Rest fürs nächste Gießen auf.
+measure-spoon-stock = { $spoons } gestrichenen Teelöffel in Wasser auflösen, auf { $bottle } ml auffüllen, davon { $use } ml in die Kanne. Hält { $days } Tage, kühl, dunkel, beschriftet. Besser: einen Löffel voll wiegen und die Aufwandmenge in Gramm schicken.
 measure-spoon = Ein gestrichener Löffel ist grob. Besser: einen Löffel voll abwiegen und mir die Aufwandmenge in Gramm schicken.
 
 makes = Ergibt { $elements } mg/l{ $ec ->
     [none] .
    *[other] ; hebt den EC deines Wassers um { $ec } mS/cm.
 }
+chain-target = Warum: { $steps }.
 chain = Warum: { $steps } = { $strength } der vollen Stärke.
 
 # --- the steps ---
@@ -125,6 +127,7 @@ ask-label-rate = Da ist kaum Stickstoff drin, also brauche ich die Aufwandmenge 
 ask-ec-perhaps = Nach der Härte hat dein Wasser allein vielleicht schon diesen EC ({ $low } bis { $high } mS/cm). Schick mir seinen EC, z. B.: mein Leitungswasser hat 0,5 mS. Oder einen höheren EC, oder nimm Regenwasser.
 ask-ec-reached = Diesen EC hat dein Wasser allein schon. Schick einen höheren oder nimm Regenwasser.
 ask-form-unit = Die Aufwandmenge ist in Milliliter, du schreibst aber Pulver. Was stimmt? Schick sie in Gramm, oder schreib flüssig.
+ask-several-analysis = { $texts } sind zwei Dünger, und ich rechne einen nach dem anderen. Schick die ganze Zeile noch mal mit nur einem davon.
 ask-several = Du schreibst { $texts }. Was stimmt? Schick die ganze Zeile noch mal mit nur einem davon.
 ask-range = „{ $texts }“ lässt es offen. Schick eine Zahl.
 ask-negation = Du schreibst „{ $texts }“. Sag mir, was es ist, nicht, was es nicht ist.
@@ -228,6 +231,8 @@ plants-fewer = { $gone } { $kind ->
 plants-lost = Von deiner Liste gestrichen: { $plants }. Was bisher war, bleibt im Tagebuch.
 who-rests = Ruhe { $when ->
     [now] jetzt
+    [month] im { $month }
+    [day] { $month }
     [winter] im Winter
     [spring] im Frühling
     [summer] im Sommer
@@ -236,6 +241,8 @@ who-rests = Ruhe { $when ->
 }: { $plants }. Nur klares Wasser, und wenig davon.
 who-rests-none = Keine von deinen ruht { $when ->
     [now] jetzt
+    [month] im { $month }
+    [day] { $month }
     [winter] im Winter
     [spring] im Frühling
     [summer] im Sommer
@@ -257,9 +264,33 @@ plants-place = { $place ->
    *[other] { $place }:
 }
 ask-which-plant = Welche von diesen { $count }? Schick die Nummer oder „alle“.
+ask-which-some = Welche { $some ->
+    [one] von diesen { $count }
+   *[other] { $some } von diesen { $count }
+}? Schick { $some ->
+    [one] die Nummer.
+   *[other] eine Nummer oder Namen, oder mehrere Nummern, etwa: 1 und 2.
+}
 ask-which-plants = Welche Pflanzen? Schick einen Namen, eine Gattung oder einen Platz, z. B.: alle Phals durchgespült.
 ask-no-plants-yet = Noch sind keine Pflanzen notiert. Schick sie z. B. so: ich habe 3 Phals in Rinde, 12 cm Töpfe, Küche.
 ask-part-of = { $plants } sind ein Eintrag: Nichts wurde notiert. Ohne Zahl gilt es für alle; oder trenn { $fewer } davon erst ab, etwa: stell { $fewer } { $kind } auf den Balkon.
+ask-gone = { $plants } { $count ->
+    [one] steht
+   *[other] stehen
+} nicht mehr auf deiner Liste ({ $day }): Nichts wurde getan. Eben erst gestrichen? Schick: rückgängig. Sonst nimm sie wieder auf, etwa: neue { $kind ->
+    [none] Pflanze
+   *[other] { $kind }
+} namens { $name }.
+ask-had = Nichts wurde notiert. Wenn du sie noch hast, schick: füge hinzu { $plants }. Standen sie auf der Liste, dann etwa: 2 Vandas eingegangen.
+ask-names-count = { $count } { $count ->
+    [one] Pflanze
+   *[other] Pflanzen
+} und mehr Namen: { $names }. Nichts wurde notiert; schick Zahl und Namen passend, etwa: neu 2 Phals namens Ruby und Max.
+ask-further = Schon notiert: { $known }. Soll ich { $plants } als weitere dazunehmen? Sind das alle, die du hast, sag nein.
+ask-fewer-than = Notiert: { $plants }, das sind { $gone } mehr als { $count }. Nichts wurde geändert; schick, was mit den anderen ist, etwa: { $gone } { $kind } eingegangen.
+plants-in-all = Insgesamt { $count } { $kind }.
+ask-lost-apart = Nichts wurde geändert. Schick eine Gattung nach der anderen, etwa: 2 Phals eingegangen.
+ask-more-than = Notiert: { $plants }, weniger als { $count }. Nichts wurde geändert; sind alle weg, schick: { $held } { $kind } eingegangen.
 plants-split = Die anderen { $left } { $kind } bleiben, wie sie waren.
 ask-not-on-record = „{ $meant }“ habe ich nicht notiert{ $known ->
     [none] .
@@ -285,6 +316,9 @@ price = { $currency ->
 product-added = In deinem Regal: { $product }.
 product-no-rate = Noch keine Aufwandmenge: als volle Stärke nehme ich 200 mg/l N. Besser schickst du sie, z. B.: Etikett 1 g pro Liter.
 product-use-it = Soll das dein Standard sein? Schick: ab jetzt { $name } nehmen.
+product-name-it = Um ihm einen Namen zu geben, schick: nenn ihn Blau
+ask-rate-or-mix = Steht das auf dem Etikett, oder hast du es so gemischt? Schick: { $name }, Etikett { $rate } { $unit } pro Liter; oder die ganze Menge mit: zu viel?
+ask-name-of-what = Was soll { $name } heißen? Schick es so: nenn die Vanda { $name }
 ask-which-feed = Von welchem Dünger ist das? Schick einen nach dem anderen, etwa: { $name } kostet 12 € für 500 g.
 product-changed = Geändert: { $product }.
 product-removed = Aus dem Regal genommen: { $name }.
@@ -322,6 +356,8 @@ hardness = { $german } °dH = { $caco3 } mg/l CaCO3
 ec = EC { $ec } mS/cm
 alkalinity = Alkalinität { $caco3 } mg/l CaCO3
 water-recorded = Notiert: { $water }.
+water-used-now = Ab jetzt rechne ich damit, wenn kein anderes Wasser genannt ist.
+water-used-still = Gerechnet wird mit: { $used }. Zum Ändern schick: ich nehme jetzt { $water }.
 water-for = { $plants }: ab jetzt { $water }.
 kit-scale = Waage auf { $step } g genau
 kit-syringe = Spritze mit { $step }-ml-Strichen
@@ -333,6 +369,8 @@ kit-spoons = nur Löffel
 kit-recorded = Notiert: { $kit }.
 kit-line = Ausrüstung: { $kit }.
 refuse-step = Eine Waage in Schritten von { $step } g hilft hier nicht. Schick es z. B. so: meine Waage zeigt 0,1 g.
+ask-syringe-step = Was ist ihr kleinster Strich? Schick es z. B. so: meine Spritze zeigt 0,1 ml.
+ask-remains = Was noch übrig ist, halte ich nicht fest. Für eine Dosis schick die Liter, etwa: 5 l; ist es aufgebraucht, den Namen, etwa: blaue Dose ist leer.
 refuse-can = Eine Kanne fasst zwischen 0,1 und { $most } Liter. Schick es z. B. so: meine Kanne fasst 5 l.
 home-recorded = { $place }{ $country ->
     [none] {""}
@@ -382,8 +420,33 @@ logged-fed = Im Tagebuch: { $day } { $plants } gedüngt{ $facts ->
 logged-clear = Im Tagebuch: { $day } klares Wasser für { $plants }.
 logged-flush = Im Tagebuch: { $day } { $plants } durchgespült.
 logged-reading = Im Tagebuch: { $day } Ablaufwasser von { $plants }, EC { $ec } mS/cm.
+reading-under = Das liegt unter der Grenze von { $limit } mS/cm.
+reading-over = { $plants ->
+    [none] Das liegt über der Grenze von { $limit } mS/cm: jetzt spülen, und kein Dünger, bis der Wert sinkt.
+   *[other] Über ihrer Grenze (mS/cm): { $plants }. Jetzt spülen, und kein Dünger, bis der Wert sinkt.
+}
+reading-no-plant = EC { $ec } mS/cm aus einem Topf liegt { $over ->
+    [yes] über der Grenze von { $limit } (von uns): gieß das Doppelte des Topfs an klarem Wasser durch, und kein Dünger, bis der Wert sinkt.
+   *[no] unter der Grenze von { $limit } (von uns).
+} Nicht notiert, denn ich kenne noch keine Pflanzen von dir. Schick sie so: neu: 3 Phals in Rinde, 12-cm-Töpfe.
 logged-resting = In Ruhe: { $plants }. Nächstes Mal kein Dünger, nur klares Wasser.
+amended = Berichtigt. { $entry } Davor: { $before }
+amended-undone = Wie davor. { $entry }
+amended-same = So steht es schon. { $entry }
+ask-amend = Was war falsch? { $entry } Schick es etwa so: das war Ruby; oder: es war gestern; oder: rückgängig.
+ask-amend-undo = Um das zu berichtigen, schick: rückgängig; und dann die Zeile neu.
+ask-two-days = Zwei Tage auf einmal. Schick sie einzeln, etwa: Ruby gestern gedüngt.
 ask-two-things = Das war zweierlei, und ich sehe nicht, welche Pflanzen was bekamen. Schick es einzeln, etwa: Phalaenopsis gedüngt.
+not-changed = Dann bleibt alles, wie es ist. Was irrtümlich geändert wurde, nimmt „rückgängig“ zurück.
+not-told = Noch ist nichts notiert. Wenn es getan ist, schick { $verb ->
+    [fed] es so: Ruby gedüngt
+    [clear] es so: Ruby gegossen
+    [flush] es so: Ruby durchgespült
+    [repot] es so: Ruby umgetopft
+    [move] es so: Ruby auf den Balkon gestellt
+    [lose] es so: Ruby ist eingegangen; kränkelt sie nur, was du siehst
+   *[other] es in einer Zeile
+}.
 not-given = Dann steht nichts im Tagebuch: ich notiere nur, was gegeben wurde. Was ich irrtümlich notiert habe, nimmt „rückgängig“ zurück.
 ask-all-or-some = Alle außer { $names } oder nur { $names }? Noch ist nichts notiert; schick die Zeile noch einmal mit einem davon.
 ask-runoff = Was hat das Messgerät gezeigt? Schick es z. B. so: Ablaufwasser von Ruby 1,6 mS.
@@ -519,10 +582,12 @@ on-record-differ = Sie unterscheiden sich, darum gilt die schwächste Dosis; „
 on-record-spoons = Du hast nur Löffel: Die sind dafür zu grob. Nimm eine kleine Spritze aus der Apotheke oder eine Waage, die Zehntelgramm zeigt; bis dahin lieber weniger als mehr.
 on-record-plants = deine { $count } Pflanzen
 on-record-deciding = { $plants } ({ $plant } verträgt am wenigsten und entscheidet)
+follow-up-strength-stays = Weiter { $share }, wie gewünscht. Für eine andere Stärke schick sie, etwa: halb.
 ask-no-last = Es gibt noch keine Dosis, auf die sich das bezieht. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 refuse-overtaken = Danach habe ich noch eine andere Dosis ausgerechnet, und weiter geht es nur von der neuesten. Schick eine ganze Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 ask-follow-up = Was soll ich ändern? Schick es z. B. so: mach 3 Liter daraus; oder: und für die Masdevallien.
 question-lapsed = Meine Frage ist verfallen, geändert wurde nichts. Schick die Zeile noch einmal, um die es ging.
+question-left = Gut, wir lassen es dabei. Geändert wurde nichts.
 nothing-asked = Ich hatte nichts gefragt. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 help-lost = Das habe ich nicht verstanden: Nichts wurde geändert.
 tell-often = Bei jedem Gießen ein Viertel der Etikettmenge und einmal im Monat nur klares Wasser; oder alle zwei Wochen die Hälfte. Im Winter halb so viel, in der Ruhe nichts (üblich, ohne Quelle).
@@ -531,6 +596,8 @@ tell-air-roots = Wurzeln außerhalb des Topfs sind normal: lass sie dran. Silbri
 tell-flowers-over = Blüten welken nach Wochen oder Monaten: Das ist normal. Dünge weiter wie bisher. Leiden auch Blätter oder Wurzeln, sag es mir, etwa: gelbe Blätter an meiner Phal.
 tell-spike = Bei Phalaenopsis schneide einen braunen, trockenen Trieb unten ab; ein grüner darf bleiben, er kann wieder blühen (üblich, ohne Quelle).
 tell-missed = Einmal nicht gedüngt schadet nicht: Hol es nie mit mehr nach. Erst klares Wasser, dann weiter mit der üblichen Menge (üblich, ohne Quelle).
+tell-repotted = Nach dem Umtopfen nur klares Wasser, bis neue Wurzelspitzen da sind, oder { $weeks } Wochen lang; dann wie gewohnt. Sag „Ruby umgetopft“, dann zählt der Plan mit (üblich, ohne Quelle).
+tell-keeps = Trocken und zu hält Pulver Jahre, ein Flüssigdünger bis zum Datum auf der Flasche. Nimm ihn nicht mehr, wenn er riecht, klumpt und sich nicht mehr löst oder Kristalle abgesetzt hat (üblich, ohne Quelle).
 thanked = Gern. Viel Freude mit den Pflanzen.
 help-of-plant = { $name } kenne ich, aber nicht, was du willst. Schick eins davon:
 help-of-plant-say = Plan für { $name } | Verlauf von { $name } | 2 l für { $name }
@@ -657,6 +724,7 @@ explain-ceiling = Keine Antwort geht über das Etikett oder über das, was die e
 ask-judge-measure = Wie viel ist das? Miss es einmal in Milliliter oder Gramm und schick es so: 5 ml 7-5-6 auf 2 l, zu viel?
 ask-judge-volume = Auf wie viele Liter? Schick es so: 5 ml 7-5-6 auf 2 l, zu viel?
 ask-judge-product = Von welchem Dünger? Schick ihn mit den drei Zahlen vom Etikett, z. B.: 5 ml 7-5-6 auf 2 l, zu viel?
+judge-unknown-feed = Ob das zu stark war, sehe ich nur an den drei Zahlen auf dem Etikett. Schick es so: 5 ml 7-5-6 in 2 l, zu viel?
 judge-over = Zu viel: { $times } × die Höchstmenge. Höchstens { $most } { $unit ->
     [tsp] TL
    *[other] { $unit }
@@ -702,16 +770,36 @@ judge-makes = { $about ->
 judge-rinse = Falls sie es schon bekommen haben: gleich mit viel klarem Wasser durchspülen und mit dem Dünger Pause machen.
 judge-spoons = Ein gestrichener Teelöffel zählt als 6 g; Pulver wiegt verschieden, also einmal abwiegen.
 judge-taken = Angenommen: { $what }.
+last-most = Das Höchste auf { $volume } sind { $most } { $unit }; gegeben habe ich { $amount } { $unit }.
+last-strong = { $amount } { $unit } sind { $percent } % der vollen Stärke{ $at_most ->
+    [yes] , das Höchste, was ich auf { $volume } gebe.
+   *[no] . Das Höchste auf { $volume } sind { $most } { $unit }.
+}
+last-spoon = { $spoons ->
+    [none] Nein: es ist weniger, als sich mit einem Teelöffel treffen lässt.
+   *[other] { $unit ->
+        [ml] Etwa { $spoons } Teelöffel, wenn es ein Messlöffel ist.
+       *[other] Grob { $spoons } gestrichener Teelöffel; Pulver sind verschieden, also wieg es.
+    }
+}
+last-drops = Tropfen sind bei jeder Flasche anders, darum zähle ich keine. Miss { $amount } { $unit } ab.
 refuse-remedy = Keine Dosis für { $what }: auf keinem Etikett steht, was drin ist, also kann ich es nicht ausrechnen, und { $kind ->
     [calcium] es löst sich kaum. Für Calcium nimm einen Dünger mit Calcium oder etwas Leitungswasser, und schick mir
    *[other] die Reste faulen im Topf. Schick mir
 } einen Dünger mit Zahlen, z. B.: 2 l 20-20-20 Pulver, viertel.
 pets-keep = Dünger, Stammlösung und volle Kanne weg von Haustieren und Kindern, nie in eine Getränkeflasche; Untersetzer ausleeren. Von keinem Dünger kann ich sagen, dass man ihn gefahrlos trinkt.
-pets-call = Hat ein Tier oder Kind davon getrunken oder gegessen: sofort beim Tierarzt anrufen, beim Kind beim Giftnotruf, das Etikett in der Hand.
+pets-call = { $who ->
+    [child] Hat ein Kind davon getrunken oder gegessen: sofort beim Giftnotruf anrufen, das Etikett in der Hand.
+   *[other] Hat ein Tier oder Kind davon getrunken oder gegessen: sofort beim Tierarzt anrufen, beim Kind beim Giftnotruf, das Etikett in der Hand.
+}
 argue-stays = Ich bleibe mit Absicht unter der vollen Stärke: zu viel verbrennt Wurzeln, zu wenig bremst nur das Wachstum (gängige Praxis, ohne Quelle). Wer es stärker will, schreibt es in die Zeile, z. B.: halbe Stärke. Über das Etikett gehe ich nie.
 refuse-pests = Ich kenne Dünger und Wasser, nicht was Schädlinge oder Schimmel tötet, dafür gibt es von mir keine Dosis. Halte dich ans Etikett des Mittels, halte Kinder und Tiere fern, und frag einen Orchideenverein oder eine Beratungsstelle in der Nähe.
 refuse-food = Nicht für Pflanzen, die du isst, auch nicht für ihre Schoten, Blätter oder Blüten: ich rechne nur für Orchideen zum Anschauen. Bei Gemüse und Kräutern gilt das Etikett eines Düngers, der dafür gemacht ist.
-hurt-call = Im Auge oder auf der Haut: sofort mit viel klarem Wasser spülen. Verschluckt, eingeatmet oder brennt es weiter: Arzt oder Giftnotruf anrufen, das Etikett in der Hand.
+hurt-call = { $how ->
+    [swallowed] Verschluckt: sofort Arzt oder Giftnotruf anrufen, das Etikett in der Hand. Im Auge oder auf der Haut: mit viel klarem Wasser spülen.
+   *[other] Im Auge oder auf der Haut: sofort mit viel klarem Wasser spülen. Verschluckt, eingeatmet oder brennt es weiter: Arzt oder Giftnotruf anrufen, das Etikett in der Hand.
+}
+spill-wipe = Mit Papier und viel Wasser aufwischen, Hände waschen. Kinder und Tiere fernhalten, bis es sauber ist; nichts davon in Teich, Bach oder Gully. Hat eine Pflanze es unverdünnt abbekommen, gleich mit klarem Wasser durchspülen (üblich, ohne Quelle).
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Ich rechne aus, wie viel Dünger in die Kanne kommt, und merke mir deine Pflanzen. Frag gleich los: 2 l 20-20-20 Pulver, Phals in Rinde.
@@ -939,6 +1027,7 @@ rhythm-choice-3 = am ersten Sonntag im Monat
 ask-remind-when = Wann oder wie oft soll ich dich daran erinnern? Schick es z. B. so: jeden ersten Sonntag um 9, alle 10 Tage, in 3 Wochen.
 ask-remind-what = Woran soll ich dich erinnern? Schick es z. B. so: alle Phals durchspülen.
 ask-remind-home = Wo wohnst du? Ich brauche deine Uhrzeit dafür; die Stadt reicht, z. B.: Kassel.
+ask-remind-home-first = Zuerst brauche ich deine Uhrzeit, dann lässt sich das ändern. Schick einen Ort, z. B.: Kassel.
 ask-rhythm-which-days = An welchen Tagen? Schick sie z. B. so: Montag und Donnerstag.
 ask-rhythm-two-meanings = Doppelt so oft oder halb so oft? Schick es so: alle zwei Wochen, oder: Montag und Donnerstag.
 ask-rhythm-too-often = Öfter als einmal am Tag erinnere ich nicht. Schick es z. B. so: jeden Tag um 8.
@@ -952,6 +1041,7 @@ ask-rhythm-two-rhythms = Zwei Rhythmen auf einmal: welcher? Schick es z. B. so: 
 ask-reminder-number = Es sind { $count }. Schick „meine Erinnerungen“, dann siehst du die Nummern.
 ask-reminder-none-such = So eine Erinnerung habe ich nicht. Welche von diesen?
 ask-reminder-which = Welche? Schick die Nummer.
+ask-reminder-not-then = Schick die Tage, an denen sie kommen soll, etwa: verschieb sie auf jeden Dienstag und Donnerstag; oder, für dieses Mal: diesmal nicht.
 ask-reminder-move = Auf wann? Schick es z. B. so: verschieb sie auf Montag, oder: verschieb sie auf jeden Freitag.
 ask-reminder-until = Bis wann? Schick es z. B. so: bis 1. September, oder: für zwei Wochen.
 refuse-reminder-past = Der Zeitpunkt ist vorbei oder kommt nie. Schick einen späteren, z. B.: morgen um 9.
@@ -1116,6 +1206,7 @@ refuse-too-many = Das wären mehr als { $most } Einträge. Nimm erst welche hera
 refuse-bad-value = Da ist ein Wert dabei, der nicht passt: zu lang, zu groß oder unter null. Nichts eingetragen. Schick es mit einem anderen noch mal.
 refuse-records = Das passt nicht zu dem, was notiert ist. Nichts eingetragen. „meine Pflanzen“ zeigt, was da ist.
 refuse-future = Der Tag kommt erst noch. Schick einen, der schon war, z. B.: Ruby gestern gedüngt.
+refuse-date-ahead = Dieser Tag kommt erst noch. Schick einen vergangenen Tag; oder, wenn er letztes Jahr war, mit Jahr, etwa: Ruby am 3. März 2025 gedüngt.
 refuse-which-day = Welcher Tag? Schick einen, z. B.: Ruby gestern gedüngt; oder: am 3. März.
 refuse-no-such-day = Den Tag gibt es nicht. Schick es z. B. so: 3. März.
 refuse-nitrogen-over = Die Stickstoffformen geben zusammen { $forms } %, auf dem Etikett stehen aber { $n } % N. Schau noch mal aufs Etikett und schick beides.
@@ -1169,7 +1260,7 @@ choice-growth-nitrogen = mehr Stickstoff als Phosphor, fürs Wachstum
 choice-bloom-potassium = viel Kalium, für die Blüte
 choice-balanced-in-doubt = ausgewogen, passt, wenn sonst nichts dagegen spricht
 choice-nitrate = Stickstoff vor allem als Nitrat, das nehmen die Wurzeln sofort auf
-choice-bark-nitrogen = Rinde zehrt Stickstoff, und der hier hat am meisten
+choice-bark-nitrogen = Rinde nimmt sich selbst Stickstoff, und keine seiner Zahlen ist größer als die für Stickstoff
 choice-complete = alle Haupt- und Spurennährstoffe stehen auf dem Etikett
 choice-micro-elements = Spurenelemente stehen auf dem Etikett
 
@@ -1405,6 +1496,7 @@ sign-new-growth-sound = gesunder Neutrieb
 sign-many-plants = viele Pflanzen auf einmal
 sign-roots-gone = Wurzeln weg
 sign-black-spreading = Schwarzes, das sich ausbreitet
+sign-rot = Fäule
 sign-sour-smell = saurer Geruch
 sign-firm-roots = feste Wurzeln
 sign-leaf-tips-brown = braune Blattspitzen
@@ -1603,6 +1695,7 @@ why-meter-ceiling = das Höchste für die fertige Düngerlösung bei diesen Pfla
 choice-water-suits = ist mein Wasser gut für meine Pflanzen?
 choice-water-hard = mein Leitungswasser hat 14 dH
 choice-water-soft = mein Leitungswasser hat 5 dH
+ask-reach-unit = Dieser Dünger wird in { $unit } gemessen: wie viele { $unit } hast du?
 ask-how-hard = Wie hart? Schick es so: mein Leitungswasser hat 18 dH. Es steht auf der Seite des Versorgers, oder ein Teststreifen zeigt es.
 ask-report-unit = Wasseranalysen lese ich in mg/l, mmol/l oder meq/l. Schick es z. B. so: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
 report-ions = Aus der Analyse: { $ions } mg/l.

@@ -30,12 +30,14 @@ measure-cross-check = Roughly { $spoons } level { $many ->
    *[no] teaspoon
 } of powder: only to catch a slip of the decimal.
 measure-batch = Too little for your tools (off by up to { $error } %). Mix at least { $batch } and keep what is left over for the next watering.
+measure-spoon-stock = Stir { $spoons } level teaspoon into water to make { $bottle } ml, and put { $use } ml of that in the can. Keeps { $days } days, cool, dark, labelled. Better: weigh one spoonful, and send the label rate in grams.
 measure-spoon = A level spoon is a rough measure. Better: weigh one spoonful, and send the label rate in grams.
 
 makes = Makes { $elements } mg/l{ $ec ->
     [none] .
    *[other] ; adds EC { $ec } mS/cm to your water.
 }
+chain-target = Why: { $steps }.
 chain = Why: { $steps } = { $strength } of full strength.
 
 # --- the steps ---
@@ -121,6 +123,7 @@ ask-label-rate = There is hardly any nitrogen in it, so I need the rate on the l
 ask-ec-perhaps = By its hardness your water alone may have that EC already ({ $low } to { $high } mS/cm). Tell me its own EC, like: my tap is 0.5 mS. Or send a higher one, or use rain water.
 ask-ec-reached = Your water alone has that EC already. Send a higher EC, or use rain water.
 ask-form-unit = The label rate is in millilitres but you wrote powder. Which is it? Send the rate in grams, or write liquid.
+ask-several-analysis = { $texts } are two feeds, and I work out one at a time. Send the whole line again with only one.
 ask-several = You wrote { $texts }. Which one is right? Send the whole line again with only one.
 ask-range = “{ $texts }” leaves it open. Send one figure.
 ask-negation = You wrote “{ $texts }”. Tell me what it is instead, not what it is not.
@@ -221,6 +224,8 @@ plants-fewer = { $gone } { $kind ->
 plants-lost = Taken off your list: { $plants }. What it got stays in the log.
 who-rests = Resting { $when ->
     [now] now
+    [month] in { $month }
+    [day] { $month }
     [winter] in winter
     [spring] in spring
     [summer] in summer
@@ -229,6 +234,8 @@ who-rests = Resting { $when ->
 }: { $plants }. Clear water only, and little of it.
 who-rests-none = None of yours rests { $when ->
     [now] now
+    [month] in { $month }
+    [day] { $month }
     [winter] in winter
     [spring] in spring
     [summer] in summer
@@ -250,9 +257,33 @@ plants-place = { $place ->
    *[other] { $place }:
 }
 ask-which-plant = Which one of these { $count }? Send its number, or “all”.
+ask-which-some = Which { $some ->
+    [one] one
+   *[other] { $some }
+} of these { $count }? Send { $some ->
+    [one] its number.
+   *[other] a number or names, or several numbers, like: 1 and 2.
+}
 ask-which-plants = Which plants? Send a name, a kind or a place, like: flushed all phals.
 ask-no-plants-yet = No plants are on record yet. Send them like: add 3 phals in bark, 12 cm pots, kitchen.
 ask-part-of = { $plants } are one entry: nothing was written down. Leave the number out for all; or put { $fewer } of them apart first, like: move { $fewer } { $kind } to the balcony.
+ask-gone = { $plants } { $count ->
+    [one] is
+   *[other] are
+} off your list ({ $day }): nothing was done. Just removed? Send: undo. Otherwise put it back, like: add { $kind ->
+    [none] plant
+   *[other] { $kind }
+} called { $name }.
+ask-had = Nothing was put on record. If you still have them, send: add { $plants }. If they were on the list, send like: 2 vandas died.
+ask-names-count = { $count } { $count ->
+    [one] plant
+   *[other] plants
+}, and more names than that: { $names }. Nothing was put on record; send a number and names that fit, like: add 2 phals called Ruby and Max.
+ask-further = On record already: { $known }. Shall I add { $plants } as further ones? If those are all you have, say no.
+ask-fewer-than = On record: { $plants }, which is { $gone } more than { $count }. Nothing was changed; send what became of them, like: { $gone } { $kind } died.
+plants-in-all = { $count } { $kind } in all.
+ask-lost-apart = Nothing was changed. Send one kind at a time, like: 2 phals died.
+ask-more-than = On record: { $plants }, fewer than { $count }. Nothing was changed; if all are gone, send: { $held } { $kind } died.
 plants-split = The other { $left } { $kind } stay as they were.
 ask-not-on-record = I have no “{ $meant }” on record{ $known ->
     [none] .
@@ -275,6 +306,9 @@ price = { $currency ->
 product-added = On your shelf: { $product }.
 product-no-rate = No label rate yet: full strength is taken as 200 mg/l N. Better send it, like: label 1 g per litre.
 product-use-it = To make it the usual one, send: use { $name } from now on.
+product-name-it = To give it a name, send: call it blue tub
+ask-rate-or-mix = Is that what its label says, or what you mixed? Send: { $name }, label { $rate } { $unit } per litre; or ask: is that too much? with the whole amount.
+ask-name-of-what = What shall be called { $name }? Send it like: call the vanda { $name }
 ask-which-feed = Which feed is that said of? Send one at a time, like: { $name } costs 12 € for 500 g.
 product-changed = Changed: { $product }.
 product-removed = { $name } is off your shelf.
@@ -312,6 +346,8 @@ hardness = { $german } °dH = { $caco3 } mg/l CaCO3
 ec = EC { $ec } mS/cm
 alkalinity = alkalinity { $caco3 } mg/l CaCO3
 water-recorded = On record: { $water }.
+water-used-now = From now on I take it for every dose where no other is named.
+water-used-still = For doses I take { $used }. To change that, send: I use { $water } now.
 water-for = { $plants }: { $water } from now on.
 kit-scale = a scale that shows { $step } g
 kit-syringe = a syringe that shows { $step } ml
@@ -323,6 +359,8 @@ kit-spoons = spoons only
 kit-recorded = On record: { $kit }.
 kit-line = Kit: { $kit }.
 refuse-step = { $step } g is no step of a scale that could help here. Send it like: my scale shows 0.1 g.
+ask-syringe-step = What is its smallest mark? Send it like: my syringe shows 0.1 ml.
+ask-remains = I keep no count of what is left. For a dose send the litres, like: 5 l; once it is used up, the name, like: blue tub is empty.
 refuse-can = A can holds between 0.1 and { $most } litres. Send it like: my can holds 5 l.
 home-recorded = { $place }{ $country ->
     [none] {""}
@@ -372,8 +410,33 @@ logged-fed = Fed { $day }: { $plants }{ $facts ->
 logged-clear = Clear water { $day }: { $plants }.
 logged-flush = Flushed { $day }: { $plants }.
 logged-reading = Runoff { $day }: { $plants }, EC { $ec } mS/cm.
+reading-under = That is under the limit of { $limit } mS/cm.
+reading-over = { $plants ->
+    [none] That is over its limit of { $limit } mS/cm: flush it now, and no feed until it reads less.
+   *[other] Over their limit (mS/cm): { $plants }. Flush now, and no feed until it reads less.
+}
+reading-no-plant = EC { $ec } mS/cm out of a pot is { $over ->
+    [yes] over the limit of { $limit } (ours): pour twice the pot of clear water through, and no feed until it reads less.
+   *[no] under the limit of { $limit } (ours).
+} Not written down, as I know no plants of yours. Send them like: add 3 phals in bark, 12 cm pots.
 logged-resting = { $plants } rests: no feed next time, clear water only.
+amended = Put right. { $entry } Before: { $before }
+amended-undone = As before: { $entry }
+amended-same = It stands so already. { $entry }
+ask-amend = What was wrong? { $entry } Send it like: that was Ruby; or: it was yesterday; or: undo.
+ask-amend-undo = To put that right, send: undo; and then the line anew.
+ask-two-days = Two days at once. Send them one by one, like: fed Ruby yesterday.
 ask-two-things = Two things at once, and I cannot tell which plants got which. Send them one by one, like: fed the phals.
+not-changed = Then nothing is changed. What was changed by mistake goes back with “undo”.
+not-told = Nothing is written down yet. When it is done, send { $verb ->
+    [fed] it like: fed Ruby
+    [clear] it like: watered Ruby
+    [flush] it like: flushed Ruby
+    [repot] it like: repotted Ruby
+    [move] it like: moved Ruby to the balcony
+    [lose] it like: Ruby died; if it only ails, what you see
+   *[other] it in one line
+}.
 not-given = Then nothing is written down: I log only what was given. What I logged by mistake goes with “undo”.
 ask-all-or-some = All but { $names }, or only { $names }? Nothing is written down yet; send the line again with one of these.
 ask-runoff = What did the meter show? Send it like: runoff of Ruby 1.6 mS.
@@ -503,10 +566,12 @@ on-record-differ = They differ, so the weakest of their doses was taken; “plan
 on-record-spoons = You said spoons only: they are too coarse for this. Take a small syringe from a pharmacy, or a scale that shows tenths of a gram; until then rather less than more.
 on-record-plants = your { $count } plants
 on-record-deciding = { $plants } ({ $plant } bears the least and decides)
+follow-up-strength-stays = Still { $share }, as you asked. For another strength send it, like: half.
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 refuse-overtaken = I worked out another dose after that one, and go on only from the newest. Send one whole line, like: 5 litres, 20-20-20 powder, quarter strength.
 ask-follow-up = What shall I change? Send it like: make it 3 litres; or: and for the masdevallias.
 question-lapsed = That question of mine has lapsed: nothing was changed. Send the line again that it was about.
+question-left = All right, we leave it at that. Nothing was changed.
 nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 help-lost = That I did not understand: nothing was changed.
 tell-often = At every watering a quarter of the label rate, and once a month clear water only; or every two weeks half. In winter half of that, at rest nothing (common practice, no source).
@@ -515,6 +580,8 @@ tell-air-roots = Roots outside the pot are normal: leave them on. Silver or gree
 tell-flowers-over = Flowers fade after weeks or months: that is normal. Feed on as before. If leaves or roots suffer too, tell me, like: leaves yellow on my phal.
 tell-spike = On a Phalaenopsis cut a brown, dry spike at its base; a green one may stay, as it can flower again (common practice, no source).
 tell-missed = A missed feed does no harm: never make up for it with more. Clear water first, then go on with the usual amount (common practice, no source).
+tell-repotted = After repotting clear water only until new root tips show, or for { $weeks } weeks; then feed as usual. Say “repotted Ruby”, and the plan keeps count (common practice, no source).
+tell-keeps = Dry and closed, powder keeps for years; a liquid until the date on its bottle. Do not use it where it smells, has gone lumpy and no longer dissolves, or has set crystals (common practice, no source).
 thanked = You are welcome. Grow on.
 help-of-plant = I know { $name }, but not what you want. Send one of these:
 help-of-plant-say = plan for { $name } | history of { $name } | 2 l for { $name }
@@ -642,6 +709,7 @@ explain-ceiling = No answer goes over the label, nor over what the most sensitiv
 ask-judge-measure = How much is that? Measure it once in millilitres or grams, and send it like: 5 ml of 7-5-6 in 2 l, too much?
 ask-judge-volume = In how many litres? Send it like: 5 ml of 7-5-6 in 2 l, too much?
 ask-judge-product = Of which feed? Send it with the three numbers on its label, like: 5 ml of 7-5-6 in 2 l, too much?
+judge-unknown-feed = Whether that was too strong I can tell only with the three numbers of its label. Send it like: I put 5 ml of 7-5-6 in 2 l.
 judge-over = Too much: { $times } times the most. At most { $most } { $unit } in { $volume }; I would give { $usual } { $unit }.
 judge-perhaps-over = Perhaps too much: the most is { $most } { $unit } in { $volume }. I would give { $usual } { $unit }; weigh it.
 judge-strong = Not over the most ({ $most } { $unit } in { $volume }), but stronger than I would give: { $usual } { $unit }.
@@ -657,16 +725,36 @@ judge-makes = { $about ->
 judge-rinse = If they had it already: rinse with plenty of clear water now, and pause the feed.
 judge-spoons = A level teaspoon is taken as 6 g; spoons of powder differ, so weigh one.
 judge-taken = Taken: { $what }.
+last-most = The most in { $volume } is { $most } { $unit }; I gave { $amount } { $unit }.
+last-strong = { $amount } { $unit } is { $percent } % of full strength{ $at_most ->
+    [yes] , the most that I give in { $volume }.
+   *[no] . The most in { $volume } is { $most } { $unit }.
+}
+last-spoon = { $spoons ->
+    [none] No: it is less than the smallest part of a teaspoon that can be told.
+   *[other] { $unit ->
+        [ml] About { $spoons } of a teaspoon, if it is a measuring spoon.
+       *[other] Roughly { $spoons } of a level teaspoon; powders differ, so weigh it.
+    }
+}
+last-drops = Drops differ with every bottle, so I count none. Measure { $amount } { $unit }.
 refuse-remedy = No dose for { $what }: no label says what it holds, so I cannot work it out, and { $kind ->
     [calcium] it hardly dissolves. For calcium use a feed with calcium or some tap water, and send me
    *[other] what is left of it rots in the pot. Send me
 } a feed with its numbers, like: 2 l 20-20-20 powder, quarter.
 pets-keep = Keep feed, bottles of stock and the full can away from pets and children, never in a drinking bottle; empty the saucers. I cannot say that any feed is safe to drink.
-pets-call = If one drank or ate of it: call a vet, for a child the poison centre, at once, with the label in your hand.
+pets-call = { $who ->
+    [child] If a child drank or ate of it: call the poison centre at once, with the label in your hand.
+   *[other] If one drank or ate of it: call a vet, for a child the poison centre, at once, with the label in your hand.
+}
 argue-stays = I stay below full strength on purpose: too much burns roots, too little only slows growth (common practice, no source). Who wants it stronger says so in the line, like: half strength. I never go over the label.
 refuse-pests = I know feed and water, not what kills pests or mould, so I give no dose for it. Follow the label of the product, keep children and pets away, and ask a local orchid society or an extension service.
 refuse-food = Not for plants you eat, nor for their pods, leaves or flowers: I work out feed only for orchids to look at. For vegetables and herbs go by the label of a feed made for them.
-hurt-call = In an eye or on skin: rinse at once with plenty of clear water. Swallowed or breathed in, or if it still stings: call a doctor or the poison centre, with the label in your hand.
+hurt-call = { $how ->
+    [swallowed] Swallowed: call a doctor or the poison centre at once, with the label in your hand. In an eye or on skin: rinse with plenty of clear water.
+   *[other] In an eye or on skin: rinse at once with plenty of clear water. Swallowed or breathed in, or if it still stings: call a doctor or the poison centre, with the label in your hand.
+}
+spill-wipe = Wipe it up with paper and plenty of water, and wash your hands. Keep children and pets off until it is clean; none of it into a pond, a stream or a drain outdoors. If a plant got it undiluted, rinse it through with clear water at once (common practice, no source).
 
 # --- the first meeting, groups and sharing ---
 meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
@@ -888,6 +976,7 @@ rhythm-choice-3 = on the first Sunday of each month
 ask-remind-when = When, or how often, shall I remind you of that? Send it like: every first Sunday at 9, every 10 days, in 3 weeks.
 ask-remind-what = What shall I remind you of? Send it like: flush all phals.
 ask-remind-home = Where do you live? I need your clock for that; a town is enough, like: Porto.
+ask-remind-home-first = First I need your clock, then that can be changed. Send a town, like: Porto.
 ask-rhythm-which-days = On which days? Send them like: Monday and Thursday.
 ask-rhythm-two-meanings = Twice as often or half as often? Send it like: every two weeks, or: Monday and Thursday.
 ask-rhythm-too-often = Once a day is the most I remind. Send it like: every day at 8.
@@ -901,6 +990,7 @@ ask-rhythm-two-rhythms = Two rhythms at once: which one? Send it like: every 2 w
 ask-reminder-number = There are { $count }. Send “my reminders” to see their numbers.
 ask-reminder-none-such = I have no such reminder. Which of these?
 ask-reminder-which = Which one? Send its number.
+ask-reminder-not-then = Send the days on which it shall come, like: move it to every Tuesday and Thursday; or, for once: skip it this time.
 ask-reminder-move = To when? Send it like: move it to Monday, or: move it to every 3 weeks.
 ask-reminder-until = Until when? Send it like: until 1 September, or: for two weeks.
 refuse-reminder-past = That moment has passed, or never comes. Send a later one, like: tomorrow at 9.
@@ -1068,6 +1158,7 @@ refuse-too-many = That would be more than { $most } entries. Take some off first
 refuse-bad-value = That holds a value that does not fit: too long, too large, or below nothing. Nothing was written. Send it again with another.
 refuse-records = That does not fit what is on record. Nothing was written. Send “my plants” to see what there is.
 refuse-future = That day is still to come. Send a day that has been, like: fed Ruby yesterday.
+refuse-date-ahead = That day is still to come. Send a day that has been; or, if it was last year, the year too, like: fed Ruby on 3 march 2025.
 refuse-which-day = Which day? Send one, like: fed Ruby yesterday; or: on 3 march.
 refuse-no-such-day = There is no such day. Send it like: 3 march.
 refuse-nitrogen-over = The forms of nitrogen add up to { $forms } %, but the label shows { $n } % N. Look at the label again and send both.
@@ -1121,7 +1212,7 @@ choice-growth-nitrogen = more nitrogen than phosphorus, for growth
 choice-bloom-potassium = plenty of potassium, for flowers
 choice-balanced-in-doubt = balanced, right where nothing else speaks
 choice-nitrate = most of its nitrogen is nitrate, which roots take up at once
-choice-bark-nitrogen = bark takes nitrogen for itself, and this one has most
+choice-bark-nitrogen = bark takes nitrogen for itself, and here no number is larger than the nitrogen
 choice-complete = all macro and micro elements are on its label
 choice-micro-elements = micro elements are on its label
 
@@ -1354,6 +1445,7 @@ sign-new-growth-sound = sound new growth
 sign-many-plants = many plants at once
 sign-roots-gone = roots gone
 sign-black-spreading = black that spreads
+sign-rot = rot
 sign-sour-smell = a sour smell
 sign-firm-roots = firm roots
 sign-leaf-tips-brown = brown leaf tips
@@ -1546,6 +1638,7 @@ why-meter-ceiling = the most for the ready feed of these plants
 choice-water-suits = is my water good for my plants?
 choice-water-hard = my tap is 14 dH
 choice-water-soft = my tap is 5 dH
+ask-reach-unit = That feed is measured in { $unit }: how many { $unit } do you have?
 ask-how-hard = How hard? Send it like: my tap is 18 dH. The supplier’s page has it, or a test strip.
 ask-report-unit = I read reports in mg/l, mmol/l or meq/l. Send it like: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
 report-ions = From its report: { $ions } mg/l.

@@ -30,12 +30,14 @@ measure-cross-check = Más o menos { $spoons } { $many ->
    *[no] cucharadita rasa
 } de polvo: solo para cazar un error de coma.
 measure-batch = Es muy poco para lo que tienes para medir (falla hasta un { $error } %). Prepara al menos { $batch } y guarda lo que sobre para el próximo riego.
+measure-spoon-stock = Disuelve { $spoons } de cucharadita rasa en agua hasta { $bottle } ml y echa { $use } ml de eso en la regadera. Dura { $days } días, en fresco, a oscuras y con etiqueta. Mejor: pesa una cucharada y manda la dosis de la etiqueta en gramos.
 measure-spoon = Una cucharadita rasa es medir a ojo. Mejor: pesa una y manda la dosis de la etiqueta en gramos.
 
 makes = Da { $elements } mg/l{ $ec ->
     [none] .
    *[other] ; suma EC { $ec } mS/cm a tu agua.
 }
+chain-target = Por qué: { $steps }.
 chain = Por qué: { $steps } = { $strength } de la dosis completa.
 
 # --- the steps ---
@@ -124,6 +126,7 @@ ask-label-rate = Casi no lleva nitrógeno, así que necesito la dosis de la etiq
 ask-ec-perhaps = Por su dureza, puede que tu agua sola ya tenga esa EC (de { $low } a { $high } mS/cm). Dime la suya, como: mi agua del grifo tiene 0,5 mS. O manda una más alta, o usa lluvia.
 ask-ec-reached = Tu agua sola ya tiene esa EC. Manda una más alta, o usa agua de lluvia.
 ask-form-unit = La dosis de la etiqueta va en mililitros, pero pusiste polvo. ¿Cuál es? Manda la dosis en gramos, o pon líquido.
+ask-several-analysis = { $texts } son dos abonos, y calculo uno cada vez. Manda la línea entera otra vez, con uno solo.
 ask-several = Has puesto { $texts }. ¿Cuál vale? Manda la línea entera otra vez, con uno solo.
 ask-range = “{ $texts }” me deja la duda. Manda un solo número.
 ask-negation = Has puesto “{ $texts }”. Dime lo que es, no lo que no es.
@@ -227,6 +230,8 @@ plants-fewer = { $gone }{ $kind ->
 plants-lost = Fuera de tu lista: { $plants }. Lo que recibió queda en el diario.
 who-rests = En reposo { $when ->
     [now] ahora
+    [month] en { $month }
+    [day] { $month }
     [winter] en invierno
     [spring] en primavera
     [summer] en verano
@@ -235,6 +240,8 @@ who-rests = En reposo { $when ->
 }: { $plants }. Solo agua, y poca.
 who-rests-none = Ninguna de las tuyas está en reposo { $when ->
     [now] ahora
+    [month] en { $month }
+    [day] { $month }
     [winter] en invierno
     [spring] en primavera
     [summer] en verano
@@ -256,9 +263,30 @@ plants-place = { $place ->
    *[other] { $place }:
 }
 ask-which-plant = ¿Cuál de estas { $count }? Manda su número, o “todas”.
+ask-which-some = { $some ->
+    [one] ¿Cuál de estas { $count }? Manda su número.
+   *[other] ¿Cuáles { $some } de estas { $count }? Manda un número o nombres, o varios números, por ejemplo: 1 y 2.
+}
 ask-which-plants = ¿Qué plantas? Manda un nombre, un género o un sitio, como: he lavado todas las phalaenopsis.
 ask-no-plants-yet = Aún no hay plantas apuntadas. Mándalas así: añade 3 phalaenopsis en corteza, macetas de 12 cm, cocina.
 ask-part-of = { $plants } son una sola entrada: no apunté nada. Sin el número vale para todas; o separa antes { $fewer }, por ejemplo: mueve { $fewer } { $kind } al balcón.
+ask-gone = { $plants } ya no { $count ->
+    [one] está
+   *[other] están
+} en tu lista ({ $day }): no hice nada. ¿Acabas de quitarla? Manda: deshacer. Si no, vuelve a añadirla, por ejemplo: añade { $kind ->
+    [none] planta
+   *[other] { $kind }
+} llamada { $name }.
+ask-had = No apunté nada. Si todavía las tienes, manda: añade { $plants }. Si estaban en la lista, por ejemplo: se murieron 2 vandas.
+ask-names-count = { $count } { $count ->
+    [one] planta
+   *[other] plantas
+} y más nombres: { $names }. No apunté nada; manda un número y nombres que cuadren, por ejemplo: añade 2 phals llamadas Ruby y Max.
+ask-further = Ya apuntado: { $known }. ¿Añado { $plants } como nuevas? Si esas son todas las que tienes, di no.
+ask-fewer-than = Apuntado: { $plants }, { $gone } más que { $count }. No cambié nada; manda qué fue de las otras, por ejemplo: se murieron { $gone } { $kind }.
+plants-in-all = En total: { $count } { $kind }.
+ask-lost-apart = No cambié nada. Manda un género cada vez, por ejemplo: se murieron 2 phals.
+ask-more-than = Apuntado: { $plants }, menos de { $count }. No cambié nada; si no queda ninguna, manda: se murieron { $held } { $kind }.
 plants-split = Las otras { $left } { $kind } siguen como estaban.
 ask-not-on-record = No tengo ninguna “{ $meant }” apuntada{ $known ->
     [none] .
@@ -284,6 +312,9 @@ price = { $currency ->
 product-added = En tu estante: { $product }.
 product-no-rate = Aún no sé la dosis de la etiqueta: tomo 200 mg/l de N como dosis completa. Mejor mándala, como: etiqueta 1 g por litro.
 product-use-it = Para que sea el de siempre, manda: usa { $name } desde ahora.
+product-name-it = Para ponerle nombre, manda: llámalo Azul
+ask-rate-or-mix = ¿Lo dice la etiqueta o es lo que mezclaste? Manda: { $name }, etiqueta { $rate } { $unit } por litro; o toda la cantidad con: ¿es demasiado?
+ask-name-of-what = ¿Qué se llama { $name }? Mándalo así: llama { $name } a la vanda
 ask-which-feed = ¿De qué abono es eso? Envía uno cada vez, por ejemplo: { $name } cuesta 12 € los 500 g.
 product-changed = Cambiado: { $product }.
 product-removed = Quitado de tu estante: { $name }.
@@ -321,6 +352,8 @@ hardness = { $german } °dH = { $caco3 } mg/l CaCO3
 ec = EC { $ec } mS/cm
 alkalinity = alcalinidad { $caco3 } mg/l CaCO3
 water-recorded = Apuntado: { $water }.
+water-used-now = Desde ahora cuento con ella cuando no se dice otra.
+water-used-still = Para las dosis cuento con: { $used }. Para cambiarlo, manda: ahora uso { $water }.
 water-for = { $plants }: { $water } desde ahora.
 kit-scale = una báscula que marca { $step } g
 kit-syringe = una jeringa que marca { $step } ml
@@ -332,6 +365,8 @@ kit-spoons = solo cucharaditas
 kit-recorded = Apuntado: { $kit }.
 kit-line = Para medir: { $kit }.
 refuse-step = Una báscula de { $step } g aquí no sirve. Mándalo así: mi báscula marca 0,1 g.
+ask-syringe-step = ¿Cuál es su marca más pequeña? Mándalo así: mi jeringa marca 0,1 ml.
+ask-remains = No llevo la cuenta de lo que queda. Para una dosis envía los litros, como: 5 l; cuando se acabe, el nombre, como: bote azul está vacío.
 refuse-can = En una regadera caben de 0,1 a { $most } litros. Mándalo así: mi regadera es de 5 l.
 home-recorded = { $place }{ $country ->
     [none] {""}
@@ -381,8 +416,33 @@ logged-fed = Abono { $day }: { $plants }{ $facts ->
 logged-clear = Agua sola { $day }: { $plants }.
 logged-flush = Lavado { $day }: { $plants }.
 logged-reading = Drenaje { $day }: { $plants }, EC { $ec } mS/cm.
+reading-under = Está por debajo del límite de { $limit } mS/cm.
+reading-over = { $plants ->
+    [none] Está por encima de su límite de { $limit } mS/cm: lávala ya, y nada de abono hasta que baje.
+   *[other] Por encima de su límite (mS/cm): { $plants }. Lava ya, y nada de abono hasta que baje.
+}
+reading-no-plant = EC { $ec } mS/cm a la salida de una maceta está { $over ->
+    [yes] por encima del límite de { $limit } (nuestro): pasa el doble de la maceta en agua sola, y nada de abono hasta que baje.
+   *[no] por debajo del límite de { $limit } (nuestro).
+} No lo apunto: aún no conozco plantas tuyas. Mándalas así: añade 3 phalaenopsis en corteza, macetas de 12 cm.
 logged-resting = En reposo: { $plants }. La próxima vez sin abono, agua sola.
+amended = Corregido. { $entry } Antes: { $before }
+amended-undone = Como antes. { $entry }
+amended-same = Ya está así. { $entry }
+ask-amend = ¿Qué estaba mal? { $entry } Envíalo así: era Ruby; o: fue ayer; o: deshacer.
+ask-amend-undo = Para corregirlo envía: deshacer; y después la línea de nuevo.
+ask-two-days = Son dos días a la vez. Envíalos uno a uno, por ejemplo: aboné a Ruby ayer.
 ask-two-things = Son dos cosas a la vez, y no sé qué plantas recibieron cuál. Envíalas una a una, por ejemplo: aboné las phals.
+not-changed = Entonces no cambio nada. Lo que se cambió por error se quita con “deshacer”.
+not-told = Todavía no anoto nada. Cuando esté hecho, mándalo { $verb ->
+    [fed] así: aboné a Ruby
+    [clear] así: regué a Ruby
+    [flush] así: lavé a Ruby
+    [repot] así: trasplanté a Ruby
+    [move] así: pasé a Ruby al balcón
+    [lose] así: Ruby murió; si solo está enferma, lo que ves
+   *[other] en una línea
+}.
 not-given = Entonces no anoto nada: solo anoto lo que se dio. Lo que anoté por error se quita con “deshacer”.
 ask-all-or-some = ¿Todas menos { $names }, o solo { $names }? Todavía no hay nada anotado; manda la línea otra vez con una de las dos.
 ask-runoff = ¿Qué marcó el medidor? Mándalo así: drenaje de Ruby 1,6 mS.
@@ -524,10 +584,12 @@ on-record-differ = No piden lo mismo, así que va la dosis más floja; “plan�
 on-record-spoons = Dijiste que solo tienes cucharas: son demasiado gruesas para esto. Usa una jeringa pequeña de farmacia o una báscula de décimas de gramo; hasta entonces, mejor menos que más.
 on-record-plants = tus { $count } plantas
 on-record-deciding = { $plants } (decide la que menos aguanta: { $plant })
+follow-up-strength-stays = Sigue en { $share }, como pediste. Para otra dosis envíala, por ejemplo: media.
 ask-no-last = No hay una dosis de la que partir. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 refuse-overtaken = Después calculé otra dosis, y solo sigo desde la última. Manda una línea entera, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 ask-follow-up = ¿Qué cambio? Manda, por ejemplo: que sean 3 litros; o: y para las masdevallias.
 question-lapsed = Mi pregunta ya caducó: no se cambió nada. Manda otra vez la línea de la que se trataba.
+question-left = De acuerdo, lo dejamos así. No cambié nada.
 nothing-asked = No te había preguntado nada. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 help-lost = Eso no lo entendí: no cambié nada.
 tell-often = En cada riego, un cuarto de la dosis de la etiqueta y una vez al mes solo agua; o cada dos semanas la mitad. En invierno la mitad de eso, en reposo nada (práctica común, sin fuente).
@@ -536,6 +598,8 @@ tell-air-roots = Las raíces fuera de la maceta son normales: déjalas. Plateada
 tell-flowers-over = Las flores se marchitan tras semanas o meses: es normal. Sigue abonando igual. Si sufren también hojas o raíces, dímelo, por ejemplo: hojas amarillas en mi phal.
 tell-spike = En una Phalaenopsis corta por la base la vara marrón y seca; la verde puede quedarse, pues puede volver a florecer (práctica común, sin fuente).
 tell-missed = Saltarse un abono no hace daño: nunca lo compenses con más. Primero agua sola, luego sigue con la cantidad de siempre (práctica común, sin fuente).
+tell-repotted = Tras el trasplante, agua sola hasta que salgan puntas de raíz nuevas, o { $weeks } semanas; después, como siempre. Di “trasplanté Ruby” y el plan lleva la cuenta (práctica común, sin fuente).
+tell-keeps = Seco y cerrado, el polvo dura años; el líquido, hasta la fecha de su botella. No lo uses si huele, si tiene grumos que ya no se disuelven o si ha soltado cristales (práctica común, sin fuente).
 thanked = De nada. Que crezcan bien.
 help-of-plant = Conozco { $name }, pero no sé qué quieres. Envía una de estas líneas:
 help-of-plant-say = plan para { $name } | historial de { $name } | 2 l para { $name }
@@ -662,6 +726,7 @@ explain-ceiling = Ninguna respuesta pasa de la etiqueta, ni de lo que aguanta la
 ask-judge-measure = ¿Cuánto es eso? Mídelo una vez en mililitros o gramos, y manda: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
 ask-judge-volume = ¿En cuántos litros? Manda, por ejemplo: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
 ask-judge-product = ¿De qué abono? Mándalo con los tres números de la etiqueta, como: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
+judge-unknown-feed = Si fue demasiado, solo lo sé con los tres números de la etiqueta. Mándalo así: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
 judge-over = Demasiado: { $times } veces el máximo. Como mucho { $most } { $unit ->
     [tsp] cdta
    *[other] { $unit }
@@ -707,16 +772,36 @@ judge-makes = { $about ->
 judge-rinse = Si ya se lo has dado: lava ahora con mucha agua sola y deja el abono un tiempo.
 judge-spoons = Cuento 6 g por cucharadita rasa; cada polvo pesa distinto, así que pesa una.
 judge-taken = He supuesto: { $what }.
+last-most = Lo máximo para { $volume } es { $most } { $unit }; yo di { $amount } { $unit }.
+last-strong = { $amount } { $unit } es el { $percent } % de la dosis completa{ $at_most ->
+    [yes] , lo máximo que doy para { $volume }.
+   *[no] . Lo máximo para { $volume } es { $most } { $unit }.
+}
+last-spoon = { $spoons ->
+    [none] No: es menos de lo que se puede medir con una cucharadita.
+   *[other] { $unit ->
+        [ml] Más o menos { $spoons } de cucharadita, si es una cuchara de medir.
+       *[other] Más o menos { $spoons } de cucharadita rasa; cada polvo es distinto, así que pésalo.
+    }
+}
+last-drops = Las gotas cambian con cada bote, así que no las cuento. Mide { $amount } { $unit }.
 refuse-remedy = Sin dosis para { $what }: ninguna etiqueta dice qué lleva, no hay de dónde calcularla, y { $kind ->
     [calcium] apenas se disuelve. Para el calcio usa un abono que lo lleve o algo de agua del grifo, y mándame
    *[other] lo que queda se pudre en la maceta. Mándame
 } un abono con sus números, como: 2 l 20-20-20 en polvo, un cuarto.
 pets-keep = El abono, las botellas de solución y la regadera llena, lejos de mascotas y niños, y nunca en una botella de beber; vacía los platos. No puedo decir de ningún abono que se pueda beber sin peligro.
-pets-call = Si ha bebido o comido: llama ya al veterinario o, si es un niño, a toxicología, con la etiqueta en la mano.
+pets-call = { $who ->
+    [child] Si un niño ha bebido o comido: llama ya a toxicología, con la etiqueta en la mano.
+   *[other] Si ha bebido o comido: llama ya al veterinario o, si es un niño, a toxicología, con la etiqueta en la mano.
+}
 argue-stays = Me quedo a propósito por debajo de la dosis completa: demasiado quema las raíces, poco solo frena el crecimiento (práctica común, sin fuente). Quien la quiera más fuerte lo dice en la línea, como: media dosis. De la etiqueta no paso nunca.
 refuse-pests = Sé de abono y de agua, no de lo que mata plagas u hongos, así que para eso no doy dosis. Sigue la etiqueta del producto, aleja a niños y mascotas, y pregunta en una asociación de orquídeas o un servicio agrario de tu zona.
 refuse-food = No para plantas que se comen, ni para sus vainas, hojas o flores: solo calculo para orquídeas de mirar. Con verduras y hierbas, sigue la etiqueta de un abono hecho para ellas.
-hurt-call = En el ojo o en la piel: enjuaga enseguida con mucha agua limpia. Si se tragó o se respiró, o si sigue picando: llama al médico o a toxicología, con la etiqueta en la mano.
+hurt-call = { $how ->
+    [swallowed] Si se tragó: llama ya al médico o a toxicología, con la etiqueta en la mano. En el ojo o en la piel: enjuaga con mucha agua limpia.
+   *[other] En el ojo o en la piel: enjuaga enseguida con mucha agua limpia. Si se tragó o se respiró, o si sigue picando: llama al médico o a toxicología, con la etiqueta en la mano.
+}
+spill-wipe = Recógelo con papel y mucha agua, y lávate las manos. Niños y mascotas lejos hasta que esté limpio; nada a un estanque, un arroyo ni un desagüe de la calle. Si una planta lo recibió sin diluir, lávala enseguida con agua sola (práctica común, sin fuente).
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Te digo cuánto abono va en la regadera y me acuerdo de tus plantas. Pregunta ya si quieres: 2 l 20-20-20 en polvo, phalaenopsis en corteza.
@@ -936,6 +1021,7 @@ rhythm-choice-3 = el primer domingo de cada mes
 ask-remind-when = ¿Cuándo o cada cuánto te lo recuerdo? Manda, por ejemplo: cada primer domingo a las 9, cada 10 días, dentro de 3 semanas.
 ask-remind-what = ¿Qué te recuerdo? Manda, por ejemplo: lavar todas las phalaenopsis.
 ask-remind-home = ¿Dónde vives? Necesito tu hora para eso; basta la ciudad, como: Bilbao.
+ask-remind-home-first = Primero necesito tu hora; después se puede cambiar. Envía una ciudad, como: Bilbao.
 ask-rhythm-which-days = ¿Qué días? Mándalos así: lunes y jueves.
 ask-rhythm-two-meanings = ¿El doble de veces o la mitad? Manda: cada dos semanas, o: lunes y jueves.
 ask-rhythm-too-often = Como mucho aviso una vez al día. Manda: cada día a las 8.
@@ -949,6 +1035,7 @@ ask-rhythm-two-rhythms = Son dos ritmos: ¿cuál? Manda: cada 2 semanas.
 ask-reminder-number = Hay { $count }. Manda “mis recordatorios” para ver sus números.
 ask-reminder-none-such = No tengo ese recordatorio. ¿Cuál de estos?
 ask-reminder-which = ¿Cuál? Manda su número.
+ask-reminder-not-then = Envía los días en que debe llegar, por ejemplo: cámbialo a cada martes y jueves; o, por una vez: esta vez no.
 ask-reminder-move = ¿A cuándo? Manda: muévelo al lunes, o: muévelo a cada 3 semanas.
 ask-reminder-until = ¿Hasta cuándo? Manda: hasta el 1 de septiembre, o: durante dos semanas.
 refuse-reminder-past = Ese momento ya pasó, o no llega nunca. Manda uno más tarde, como: mañana a las 9.
@@ -1116,6 +1203,7 @@ refuse-too-many = Serían más de { $most } entradas. Quita alguna antes, o junt
 refuse-bad-value = Ahí hay un valor que no encaja: demasiado largo, demasiado grande o por debajo de cero. No he apuntado nada. Mándalo otra vez con otro.
 refuse-records = Eso no cuadra con lo apuntado. No he apuntado nada. Manda “mis plantas” para ver qué hay.
 refuse-future = Ese día aún no ha llegado. Manda uno que ya pasó, como: ayer aboné Ruby.
+refuse-date-ahead = Ese día aún no ha llegado. Envía un día pasado; o, si fue el año pasado, con el año, por ejemplo: aboné a Ruby el 3 de marzo de 2025.
 refuse-which-day = ¿Qué día? Manda uno, como: ayer aboné Ruby; o: el 3 de marzo.
 refuse-no-such-day = Ese día no existe. Manda algo como: 3 de marzo.
 refuse-nitrogen-over = Las formas de nitrógeno suman { $forms } %, pero la etiqueta dice { $n } % de N. Mira otra vez la etiqueta y manda las dos cosas.
@@ -1169,7 +1257,7 @@ choice-growth-nitrogen = más nitrógeno que fósforo, para crecer
 choice-bloom-potassium = bastante potasio, para florecer
 choice-balanced-in-doubt = equilibrado, lo suyo si nada pide otra cosa
 choice-nitrate = casi todo su nitrógeno es nítrico, que las raíces toman enseguida
-choice-bark-nitrogen = la corteza se queda con nitrógeno, y este es el que más lleva
+choice-bark-nitrogen = la corteza se queda con nitrógeno, y aquí ningún número supera al del nitrógeno
 choice-complete = trae todos los macro y microelementos en la etiqueta
 choice-micro-elements = trae microelementos en la etiqueta
 
@@ -1405,6 +1493,7 @@ sign-new-growth-sound = brotes nuevos sanos
 sign-many-plants = muchas plantas a la vez
 sign-roots-gone = sin raíces
 sign-black-spreading = negro que avanza
+sign-rot = podredumbre
 sign-sour-smell = olor agrio
 sign-firm-roots = raíces firmes
 sign-leaf-tips-brown = puntas de hoja marrones
@@ -1603,6 +1692,7 @@ why-meter-ceiling = el máximo de abono ya diluido para estas plantas
 choice-water-suits = ¿es buena mi agua para mis plantas?
 choice-water-hard = mi agua del grifo tiene 14 dH
 choice-water-soft = mi agua del grifo tiene 5 dH
+ask-reach-unit = Ese abono se mide en { $unit }: ¿cuántos { $unit } tienes?
 ask-how-hard = ¿Cuánto de dura? Mándalo así: mi agua del grifo tiene 18 dH. Está en la página de la compañía, o en una tira de prueba.
 ask-report-unit = Leo análisis en mg/l, mmol/l o meq/l. Mándalo así: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
 report-ions = De su análisis: { $ions } mg/l.

@@ -36,12 +36,14 @@ measure-cross-check = { $many ->
    *[no] W płaskich łyżeczkach z grubsza
 } { $spoons }: tylko po to, żeby wyłapać zły przecinek.
 measure-batch = Za mało na twój sprzęt (błąd do { $error } %). Rozrób co najmniej { $batch }, resztę trzymaj do następnego podlewania.
+measure-spoon-stock = Rozpuść { $spoons } płaskiej łyżeczki w wodzie, dopełnij do { $bottle } ml i wlej z tego { $use } ml do konewki. Trzyma się { $days } dni: w chłodzie, po ciemku, z opisem. Lepiej: zważ jedną łyżeczkę i podaj dawkę z etykiety w gramach.
 measure-spoon = Płaska łyżeczka to miara na oko. Lepiej zważ jedną łyżeczkę i podaj dawkę z etykiety w gramach.
 
 makes = Daje { $elements } mg/l{ $ec ->
     [none] .
    *[other] ; podnosi EC twojej wody o { $ec } mS/cm.
 }
+chain-target = Skąd to: { $steps }.
 chain = Skąd to: { $steps } = { $strength } pełnej dawki.
 
 # --- the steps ---
@@ -130,6 +132,7 @@ ask-label-rate = Azotu prawie tu nie ma, więc potrzebuję dawki z etykiety. Nap
 ask-ec-perhaps = Sądząc po twardości, sama twoja woda może już mieć takie EC ({ $low } do { $high } mS/cm). Podaj jej EC, np.: moja kranówka 0,5 mS. Albo podaj wyższe, albo weź deszczówkę.
 ask-ec-reached = Sama twoja woda ma już takie EC. Podaj wyższe EC albo weź deszczówkę.
 ask-form-unit = Na etykiecie są mililitry, a tu jest proszek. Jak to jest? Podaj dawkę w gramach albo napisz: płyn.
+ask-several-analysis = { $texts } to dwa nawozy, a liczę jeden naraz. Wyślij całość jeszcze raz, tylko z jednym.
 ask-several = Widzę tu { $texts }. Co jest właściwe? Wyślij całość jeszcze raz, tylko z jednym.
 ask-range = „{ $texts }” nie mówi, ile dokładnie. Podaj jedną liczbę.
 ask-negation = Jest tu „{ $texts }”. Napisz, co jest, a nie czego nie ma.
@@ -236,6 +239,8 @@ plants-fewer = Ubyło: { $gone }{ $kind ->
 plants-lost = Skreślone z listy: { $plants }. Co było podane, zostaje w dzienniku.
 who-rests = W spoczynku { $when ->
     [now] teraz
+    [month] ({ $month })
+    [day] { $month }
     [winter] zimą
     [spring] wiosną
     [summer] latem
@@ -244,6 +249,8 @@ who-rests = W spoczynku { $when ->
 }: { $plants }. Tylko czysta woda, i mało.
 who-rests-none = Żadna z twoich roślin nie jest w spoczynku { $when ->
     [now] teraz
+    [month] ({ $month })
+    [day] { $month }
     [winter] zimą
     [spring] wiosną
     [summer] latem
@@ -266,9 +273,31 @@ plants-place = { $place ->
    *[other] { $place }:
 }
 ask-which-plant = Która z tych { $count }? Wyślij numer albo „wszystkie”.
+ask-which-some = { $some ->
+    [one] Która z tych { $count }? Wyślij numer.
+   *[other] Które { $some } z tych { $count }? Wyślij numer albo nazwy, albo kilka numerów, na przykład: 1 i 2.
+}
 ask-which-plants = Które rośliny? Podaj nazwę, rodzaj albo miejsce, np.: przepłukane wszystkie falenopsisy.
 ask-no-plants-yet = Nie ma jeszcze żadnych roślin. Napisz np.: dodaj 3 falenopsisy w korze, doniczki 12 cm, kuchnia.
 ask-part-of = { $plants } to jeden wpis: nic nie zapisano. Bez liczby dotyczy to wszystkich; albo najpierw wydziel { $fewer }, na przykład: przenieś { $fewer } { $kind } na balkon.
+ask-gone = { $plants }: { $count ->
+    [one] tej rośliny
+   *[other] tych roślin
+} nie ma już na liście ({ $day }), nic nie zrobiono. Skreślone przed chwilą? Wyślij: cofnij. Inaczej dodaj jeszcze raz, na przykład: dodaj { $kind ->
+    [none] roślinę
+   *[other] { $kind }
+} o nazwie { $name }.
+ask-had = Nic nie zapisano. Jeśli nadal je masz, wyślij: dodaj { $plants }. Jeśli były na liście, na przykład: padły 2 vandy.
+ask-names-count = { $count } { $count ->
+    [one] roślina
+    [few] rośliny
+   *[other] roślin
+}, a nazw więcej: { $names }. Nic nie zapisano; wyślij pasującą liczbę i nazwy, na przykład: dodaj 2 falenopsis: Ruby i Max.
+ask-further = Już zapisane: { $known }. Dodać { $plants } jako kolejne? Jeśli to już wszystkie, odpowiedz nie.
+ask-fewer-than = Zapisane: { $plants }, o { $gone } więcej niż { $count }. Nic nie zmieniono; napisz, co z resztą, na przykład: padły { $gone } { $kind }.
+plants-in-all = Razem: { $count } { $kind }.
+ask-lost-apart = Nic nie zmieniono. Wyślij każdy rodzaj osobno, na przykład: padły 2 falenopsis.
+ask-more-than = Zapisane: { $plants }, mniej niż { $count }. Nic nie zmieniono; jeśli nie ma już żadnej, wyślij: padły { $held } { $kind }.
 plants-split = Pozostałe { $left } { $kind } zostają bez zmian.
 ask-not-on-record = Nie mam tu „{ $meant }”{ $known ->
     [none] .
@@ -294,6 +323,9 @@ price = { $currency ->
 product-added = Na twojej półce: { $product }.
 product-no-rate = Nie znam dawki z etykiety: za pełną przyjmuję 200 mg/l N. Lepiej ją podaj, np.: etykieta 1 g na litr.
 product-use-it = Ma być domyślny? Napisz: od teraz { $name }.
+product-name-it = Aby nadać mu nazwę, napisz: nazwij go Niebieski
+ask-rate-or-mix = Tak mówi etykieta, czy tyle dodajesz? Napisz: { $name }, etykieta { $rate } { $unit } na litr; albo całą ilość i: za dużo?
+ask-name-of-what = Co nazwać { $name }? Napisz tak: nazwij vandę { $name }
 ask-which-feed = O którym nawozie to jest? Napisz po jednym, na przykład: { $name } kosztuje 12 € za 500 g.
 product-changed = Zmienione: { $product }.
 product-removed = Zdjęte z półki: { $name }.
@@ -331,6 +363,8 @@ hardness = { $german } °dH = { $caco3 } mg/l CaCO3
 ec = EC { $ec } mS/cm
 alkalinity = zasadowość { $caco3 } mg/l CaCO3
 water-recorded = Zapisane: { $water }.
+water-used-now = Od teraz liczę z nią, gdy nie podasz innej.
+water-used-still = Do dawek liczę: { $used }. Aby to zmienić, napisz: używam: { $water }.
 water-for = { $plants }: od teraz { $water }.
 kit-scale = waga { $step } g
 kit-syringe = strzykawka z podziałką { $step } ml
@@ -342,6 +376,8 @@ kit-spoons = tylko łyżeczki
 kit-recorded = Zapisane: { $kit }.
 kit-line = Sprzęt: { $kit }.
 refuse-step = Waga z dokładnością do { $step } g nic tu nie da. Napisz np.: moja waga pokazuje 0,1 g.
+ask-syringe-step = Jaka jest jej najmniejsza kreska? Napisz np.: moja strzykawka pokazuje 0,1 ml.
+ask-remains = Nie liczę, ile zostało. Po dawkę podaj litry, np.: 5 l; gdy się skończy, podaj nazwę, np.: niebieska puszka jest pusta.
 refuse-can = Konewka ma od 0,1 do { $most } litrów. Napisz np.: moja konewka ma 5 l.
 home-recorded = { $place }{ $country ->
     [none] {""}
@@ -391,8 +427,33 @@ logged-fed = Nawóz { $day }: { $plants }{ $facts ->
 logged-clear = Czysta woda { $day }: { $plants }.
 logged-flush = Przepłukane { $day }: { $plants }.
 logged-reading = Odciek { $day }: { $plants }, EC { $ec } mS/cm.
+reading-under = To poniżej granicy { $limit } mS/cm.
+reading-over = { $plants ->
+    [none] To powyżej granicy { $limit } mS/cm: przepłucz teraz i bez nawozu, aż odczyt spadnie.
+   *[other] Powyżej granicy (mS/cm): { $plants }. Przepłucz teraz i bez nawozu, aż odczyt spadnie.
+}
+reading-no-plant = EC { $ec } mS/cm z doniczki to { $over ->
+    [yes] powyżej granicy { $limit } (nasza): przelej dwie objętości doniczki czystej wody i bez nawozu, aż odczyt spadnie.
+   *[no] poniżej granicy { $limit } (nasza).
+} Nie zapisuję, bo nie znam jeszcze twoich roślin. Wyślij je tak: dodaj 3 falenopsisy w korze, doniczki 12 cm.
 logged-resting = { $plants }: spoczynek, następnym razem bez nawozu, sama czysta woda.
+amended = Poprawione. { $entry } Przedtem: { $before }
+amended-undone = Jak przedtem. { $entry }
+amended-same = Tak już jest. { $entry }
+ask-amend = Co było nie tak? { $entry } Napisz na przykład: to była Ruby; albo: to było wczoraj; albo: cofnij.
+ask-amend-undo = Żeby to poprawić, napisz: cofnij; a potem to zdanie od nowa.
+ask-two-days = To dwa dni naraz. Napisz je osobno, na przykład: nawiozłam Ruby wczoraj.
 ask-two-things = To dwie rzeczy naraz i nie wiem, które rośliny co dostały. Napisz je osobno, na przykład: nawiozłem falenopsisy.
+not-changed = W takim razie niczego nie zmieniam. Pomyłkę usunie „cofnij”.
+not-told = Na razie nic nie zapisuję. Gdy będzie zrobione, napisz { $verb ->
+    [fed] tak: nawiozłam Ruby
+    [clear] tak: podlałam Ruby
+    [flush] tak: przepłukałam Ruby
+    [repot] tak: przesadziłam Ruby
+    [move] tak: przeniosłam Ruby na balkon
+    [lose] tak: Ruby zginęła; jeśli tylko choruje, co widzisz
+   *[other] to w jednej linii
+}.
 not-given = W takim razie nic nie zapisuję: w dzienniku jest tylko to, co było podane. Błędny zapis usunie „cofnij”.
 ask-all-or-some = Wszystkie oprócz { $names } czy tylko { $names }? Nic nie jest jeszcze zapisane; wyślij ten wiersz jeszcze raz z jednym z nich.
 ask-runoff = Co pokazał miernik? Napisz np.: odciek z Ruby 1,6 mS.
@@ -539,10 +600,12 @@ on-record-differ = Różnią się, więc biorę najsłabszą dawkę; „plan” 
 on-record-spoons = Masz tylko łyżki: są na to za grube. Weź małą strzykawkę z apteki albo wagę co dziesiątą grama; do tego czasu raczej mniej niż więcej.
 on-record-plants = twoje rośliny, razem { $count }
 on-record-deciding = { $plants } (najmniej znosi { $plant } i decyduje)
+follow-up-strength-stays = Nadal { $share }, jak w prośbie. Inną moc podaj na przykład tak: połowa.
 ask-no-last = Nie ma dawki, od której można wyjść. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 refuse-overtaken = Potem była jeszcze inna dawka, a wychodzę tylko od najnowszej. Napisz całą linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 ask-follow-up = Co zmienić? Napisz np.: zrób z tego 3 litry; albo: a dla paphiopedilum.
 question-lapsed = Moje pytanie już wygasło, nic nie zmieniono. Wyślij jeszcze raz wiersz, o który chodziło.
+question-left = Dobrze, zostawiamy to. Nic nie zmieniono.
 nothing-asked = Nie było żadnego pytania. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 help-lost = Tego nie rozumiem: nic nie zmieniono.
 tell-often = Przy każdym podlewaniu ćwierć dawki z etykiety, a raz w miesiącu sama woda; albo co dwa tygodnie połowa. Zimą połowa tego, w spoczynku nic (powszechna praktyka, bez źródła).
@@ -551,6 +614,8 @@ tell-air-roots = Korzenie poza doniczką to nic złego: zostaw je. Srebrne albo 
 tell-flowers-over = Kwiaty więdną po tygodniach albo miesiącach: to normalne. Nawoź dalej jak dotąd. Jeśli cierpią też liście albo korzenie, napisz, na przykład: żółte liście u mojego falka.
 tell-spike = U falenopsisa brązowy, suchy pęd utnij przy nasadzie; zielony może zostać, bo może znów zakwitnąć (powszechna praktyka, bez źródła).
 tell-missed = Pominięte nawożenie nie szkodzi: nigdy nie nadrabiaj go większą dawką. Najpierw czysta woda, potem dalej zwykła ilość (powszechna praktyka, bez źródła).
+tell-repotted = Po przesadzeniu sama czysta woda, aż pokażą się nowe końcówki korzeni, albo tyle tygodni: { $weeks }; potem jak zwykle. Napisz „przesadziłam Ruby”, a plan policzy dni (powszechna praktyka, bez źródła).
+tell-keeps = Suchy i zamknięty proszek trzyma się latami, płyn do daty na butelce. Nie używaj, gdy pachnie, ma grudki, które się nie rozpuszczają, albo wytrącił kryształy (powszechna praktyka, bez źródła).
 thanked = Proszę bardzo. Niech rosną.
 help-of-plant = Znam { $name }, ale nie wiem, czego chcesz. Napisz jedno z tych:
 help-of-plant-say = plan dla { $name } | historia { $name } | 2 l dla { $name }
@@ -680,6 +745,7 @@ explain-ceiling = Żadna odpowiedź nie przekracza etykiety ani tego, co zniesie
 ask-judge-measure = Ile to jest? Zmierz raz w mililitrach albo gramach i napisz np.: 5 ml 7-5-6 na 2 l, za dużo?
 ask-judge-volume = Na ile litrów? Napisz np.: 5 ml 7-5-6 na 2 l, za dużo?
 ask-judge-product = Jakiego nawozu? Podaj trzy liczby z etykiety, np.: 5 ml 7-5-6 na 2 l, za dużo?
+judge-unknown-feed = Czy to było za mocne, powiem tylko z trzema liczbami z etykiety. Napisz tak: 5 ml 7-5-6 na 2 l, za dużo?
 judge-over = Za dużo: { $times } × maksimum. Najwyżej { $most } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
@@ -725,16 +791,36 @@ judge-makes = { $about ->
 judge-rinse = Jeśli już to dostały: przepłucz teraz dużą ilością czystej wody i zrób przerwę w nawożeniu.
 judge-spoons = Płaska łyżeczka liczona jako 6 g; proszki różnie ważą, więc zważ jedną.
 judge-taken = Założenia: { $what }.
+last-most = Najwięcej na { $volume } to { $most } { $unit }; moja dawka: { $amount } { $unit }.
+last-strong = { $amount } { $unit } to { $percent } % pełnej dawki{ $at_most ->
+    [yes] , najwięcej, ile daję na { $volume }.
+   *[no] . Najwięcej na { $volume } to { $most } { $unit }.
+}
+last-spoon = { $spoons ->
+    [none] Nie: to mniej, niż da się odmierzyć łyżeczką.
+   *[other] { $unit ->
+        [ml] Mniej więcej { $spoons } łyżeczki, jeśli to miarka.
+       *[other] Z grubsza { $spoons } płaskiej łyżeczki; proszki są różne, więc zważ.
+    }
+}
+last-drops = Krople przy każdej butelce są inne, więc ich nie liczę. Odmierz { $amount } { $unit }.
 refuse-remedy = Nie podam dawki na „{ $what }”: bez etykiety nie wiadomo, co w tym jest, więc nie policzę, a { $kind ->
     [calcium] to prawie się nie rozpuszcza. Po wapń weź nawóz z wapniem albo trochę kranówki i podaj mi
    *[other] resztki gniją w doniczce. Podaj mi
 } nawóz z jego liczbami, np.: 2 l 20-20-20 proszek, ćwierć dawki.
 pets-keep = Nawóz, butelki z koncentratem i pełną konewkę trzymaj z dala od zwierząt i dzieci, nigdy w butelce po napoju; wylewaj wodę z podstawek. O żadnym nawozie nie powiem, że można go bezpiecznie wypić.
-pets-call = Jeśli ktoś to wypił lub zjadł: od razu dzwoń do weterynarza, przy dziecku do ośrodka toksykologicznego, z etykietą w ręku.
+pets-call = { $who ->
+    [child] Jeśli dziecko to wypiło lub zjadło: od razu dzwoń do ośrodka toksykologicznego, z etykietą w ręku.
+   *[other] Jeśli ktoś to wypił lub zjadł: od razu dzwoń do weterynarza, przy dziecku do ośrodka toksykologicznego, z etykietą w ręku.
+}
 argue-stays = Celowo zostaję poniżej pełnej dawki: za dużo pali korzenie, za mało tylko spowalnia wzrost (praktyka, bez źródła). Kto chce mocniej, pisze to w linijce, np.: pół dawki. Ponad etykietę nigdy nie wychodzę.
 refuse-pests = Znam nawóz i wodę, nie to, co zabija szkodniki lub pleśń, więc na to dawki nie podam. Trzymaj się etykiety środka, z dala od dzieci i zwierząt, i zapytaj miejscowe towarzystwo storczykowe albo ośrodek doradztwa.
 refuse-food = Nie do roślin, które się je, ani do ich strąków, liści czy kwiatów: liczę tylko dla storczyków do oglądania. Przy warzywach i ziołach trzymaj się etykiety nawozu do nich przeznaczonego.
-hurt-call = W oku lub na skórze: od razu płucz dużą ilością czystej wody. Po połknięciu lub wdychaniu, albo gdy dalej piecze: dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku.
+hurt-call = { $how ->
+    [swallowed] Po połknięciu: od razu dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku. W oku lub na skórze: płucz dużą ilością czystej wody.
+   *[other] W oku lub na skórze: od razu płucz dużą ilością czystej wody. Po połknięciu lub wdychaniu, albo gdy dalej piecze: dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku.
+}
+spill-wipe = Zetrzyj papierem i dużą ilością wody, umyj ręce. Dzieci i zwierzęta z daleka, aż będzie czysto; nic do stawu, strumienia ani studzienki. Jeśli roślina dostała to bez rozcieńczenia, od razu przepłucz ją czystą wodą (powszechna praktyka, bez źródła).
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Liczę, ile nawozu dać do konewki, i pamiętam twoje rośliny. Zapytaj od razu: 2 l 20-20-20 proszek, falenopsisy w korze.
@@ -977,6 +1063,7 @@ rhythm-choice-3 = w każdą pierwszą niedzielę miesiąca
 ask-remind-when = Kiedy albo jak często przypominać? Napisz np.: w każdą pierwszą niedzielę miesiąca o 9, co 10 dni, za 3 tygodnie.
 ask-remind-what = O czym przypomnieć? Napisz np.: przepłukać wszystkie falenopsisy.
 ask-remind-home = Gdzie mieszkasz? Potrzebuję twojej godziny; wystarczy miasto, np.: Gdynia.
+ask-remind-home-first = Najpierw potrzebuję twojego czasu, potem da się to zmienić. Napisz miejscowość, np.: Gdynia.
 ask-rhythm-which-days = W które dni? Napisz np.: poniedziałek i czwartek.
 ask-rhythm-two-meanings = Dwa razy częściej czy dwa razy rzadziej? Napisz np.: co dwa tygodnie, albo: poniedziałek i czwartek.
 ask-rhythm-too-often = Przypominam najwyżej raz dziennie. Napisz np.: codziennie o 8.
@@ -990,6 +1077,7 @@ ask-rhythm-two-rhythms = Dwa rytmy naraz: który? Napisz np.: co 2 tygodnie.
 ask-reminder-number = Masz ich { $count }. Napisz „moje przypomnienia”, zobaczysz numery.
 ask-reminder-none-such = Nie ma takiego przypomnienia. Które z tych?
 ask-reminder-which = Które? Wyślij numer.
+ask-reminder-not-then = Napisz dni, w które ma przychodzić, na przykład: zmień na każdy wtorek i czwartek; albo, ten jeden raz: tym razem nie.
 ask-reminder-move = Na kiedy? Napisz np.: przenieś na poniedziałek, albo: przenieś na co 3 tygodnie.
 ask-reminder-until = Do kiedy? Napisz np.: do 1 września, albo: na dwa tygodnie.
 refuse-reminder-past = Ta chwila już minęła albo nigdy nie przyjdzie. Podaj późniejszą, np.: jutro o 9.
@@ -1167,6 +1255,7 @@ refuse-too-many = Byłoby ponad { $most } wpisów. Najpierw coś skreśl albo wp
 refuse-bad-value = Jest tam wartość, która nie pasuje: za długa, za duża albo poniżej zera. Nic nie zapisane. Wyślij jeszcze raz z inną.
 refuse-records = To nie pasuje do zapisków. Nic nie zapisane. Napisz „moje rośliny”, zobaczysz, co jest.
 refuse-future = Ten dzień dopiero będzie. Podaj taki, który już był, np.: wczoraj nawożona Ruby.
+refuse-date-ahead = Ten dzień dopiero będzie. Podaj dzień, który już był; a jeśli to było w zeszłym roku, także rok, na przykład: nawiozłam Ruby 3 marca 2025.
 refuse-which-day = Którego dnia? Podaj jeden, np.: wczoraj nawożona Ruby; albo: 3 marca.
 refuse-no-such-day = Nie ma takiego dnia. Napisz np.: 3 marca.
 refuse-nitrogen-over = Formy azotu dają razem { $forms } %, a na etykiecie jest { $n } % N. Zajrzyj na etykietę i podaj jedno i drugie.
@@ -1224,7 +1313,7 @@ choice-growth-nitrogen = więcej azotu niż fosforu, na wzrost
 choice-bloom-potassium = dużo potasu, na kwiaty
 choice-balanced-in-doubt = zrównoważony, dobry, gdy nic innego nie przeważa
 choice-nitrate = azot głównie azotanowy, korzenie biorą go od razu
-choice-bark-nitrogen = kora zabiera azot, a ten ma go najwięcej
+choice-bark-nitrogen = kora zabiera azot dla siebie, a tu żadna z liczb nie jest większa od azotu
 choice-complete = na etykiecie są wszystkie makro- i mikroelementy
 choice-micro-elements = na etykiecie są mikroelementy
 
@@ -1463,6 +1552,7 @@ sign-new-growth-sound = zdrowe nowe przyrosty
 sign-many-plants = wiele roślin naraz
 sign-roots-gone = brak korzeni
 sign-black-spreading = rozszerzająca się czerń
+sign-rot = zgnilizna
 sign-sour-smell = kwaśny zapach
 sign-firm-roots = jędrne korzenie
 sign-leaf-tips-brown = brązowe końcówki liści
@@ -1668,6 +1758,7 @@ why-meter-ceiling = maksimum gotowego roztworu dla tych roślin
 choice-water-suits = czy moja woda jest dobra dla moich roślin?
 choice-water-hard = moja kranówka ma 14 dH
 choice-water-soft = moja kranówka ma 5 dH
+ask-reach-unit = Ten nawóz mierzy się w { $unit }: ile { $unit } masz?
 ask-how-hard = Jak twarda? Napisz np.: moja kranówka ma 18 dH. Jest to na stronie wodociągów albo na pasku testowym.
 ask-report-unit = Czytam analizy w mg/l, mmol/l albo meq/l. Napisz np.: Ca 80, Mg 12, HCO3 240, Na 20, Cl 35 mg/l.
 report-ions = Z analizy: { $ions } mg/l.

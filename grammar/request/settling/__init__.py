@@ -10,7 +10,18 @@ from collections.abc import Callable
 from typing import TypeAlias
 
 from grammar.request import doubts
-from grammar.request.settling.labels import analyses, declared, extras, oxides
+from grammar.request.settling.compared import compared
+from grammar.request.settling.corrections import corrections
+from grammar.request.settling.countries import countries, kitchen
+from grammar.request.settling.equivalents import (
+    meter_scale,
+    ordinals,
+    parts,
+    restated,
+    spoon_weights,
+)
+from grammar.request.settling.intervals import label_intervals
+from grammar.request.settling.labels import analyses, declared, dotted, extras, oxides
 from grammar.request.settling.leftover import loose, measured_last, negations, nor, plain, rhythms
 from grammar.request.settling.meanings import (
     fractions,
@@ -30,7 +41,6 @@ from grammar.request.settling.numbers import (
     times,
 )
 from grammar.request.settling.rates import (
-    countries,
     dilutions,
     forms_before,
     milligrams,
@@ -38,6 +48,8 @@ from grammar.request.settling.rates import (
     pure_per,
     rates,
 )
+from grammar.request.settling.totals import totals
+from grammar.request.settling.vessels import vessels
 from grammar.words.numerals import compose
 from grammar.words.tokens import Tokens
 
@@ -69,15 +81,25 @@ Rule: TypeAlias = Callable[[Tokens], Tokens]
 _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(types.split()))
     for rule, types in (
+        (ordinals, "ORDINAL"),
         (compose, "NUMBER POINT AND FRACTION_OF HALF_MORE MEASURED_HALF"),
         (nor, "NOR"),
-        (countries, "COUNTRY"),
+        (kitchen, "MASS_UNIT LOOSE_MEASURE VOLUME_UNIT"),
+        (countries, "COUNTRY VOLUME_UNIT"),
+        (parts, "TO IN PER FOR EVERY"),
+        (restated, "VOLUME_UNIT"),
+        (spoon_weights, "SPOON"),
+        (meter_scale, "SCALE PPM_SCALE"),
         (signs, "MINUS"),
+        (dotted, "NUMBER"),
         (analyses, "NUMBER"),
         (homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE SIZE_ENDING"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
+        (totals, "CONTAINER LOOSE_MEASURE VOLUME_UNIT"),
+        (vessels, "CONTAINER LOOSE_MEASURE FRACTION PERCENT ASIDE"),
         (doubts.containers, "CONTAINER"),
+        (compared, "BOUND REDUCED JUDGED FRACTION"),
         (doubts.bounds, "BOUND BOUND_BEHIND TO BY"),
         (doubts.past, "PAST PRESENT AGO"),
         (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
@@ -89,7 +111,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (strength_numbers, "STRENGTH"),
         (ranges, "MINUS TO OR BETWEEN ARTICLE"),
         (mixtures, "MIX"),
-        (slow_growth, "GROWING_VERB GROWTH"),
+        (slow_growth, "GROWING_VERB GROWTH SLOWLY"),
         (growing, "GROWING_VERB"),
         (full, "FULL"),
         (fractions, "FRACTION MULTIPLE PERCENT MULTIPLIER"),
@@ -102,6 +124,8 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (amounts, ""),
         (per_plant, "POT PER EVERY"),
         (pure_per, "PER"),
+        (corrections, "FILLER"),
+        (label_intervals, "LABEL"),
         (negations, "NOT"),
         (plain, ""),
         (forms_before, "PER"),

@@ -2,11 +2,43 @@
 
 from __future__ import annotations
 
+import re
+
 from grammar.words.scan import AMBIGUOUS, Token
 from grammar.words.tokens import UNITS, Tokens, rewrite
 from grammar.words.tokens import join as _join
 from grammar.words.tokens import skip as _skip
 from grammar.words.tokens import type_at as _type
+
+#: Before the analysis that three numbers with dots may be.
+DOTTED = "dotted "
+_DOTS = re.compile(r"[1-9]?\d(?:\.[1-9]?\d){2}")
+
+
+def dotted(tokens: Tokens) -> Tokens:
+    """'20.20.20 powder' is an analysis; where no such word is beside it, it could be a date."""
+    out = list(tokens)
+    for index, token in enumerate(tokens):
+        text = token.raws[0].text
+        if token.type != "NUMBER" or len(token.raws) > 1 or not _DOTS.fullmatch(text):
+            continue
+        numbers = text.split(".")
+        if _type(tokens, index + 1) in UNITS:
+            continue  # '2.5.3 l' is no number
+        if _type(tokens, index - 1) == "NO_ANALYSIS":
+            out[index] = token._replace(type="UNKNOWN")
+        elif _beside_a_product(tokens, index):
+            out[index] = token._replace(type="OPEN_ANALYSIS", value=" ".join(numbers))
+        else:
+            out[index] = token._replace(type="UNKNOWN", value=DOTTED + "-".join(numbers))
+    return out
+
+
+def _beside_a_product(tokens: Tokens, index: int) -> bool:
+    before, behind = index - 1, index + 1
+    if _type(tokens, before) in ("NPK", "FORM") and not tokens[index].after_break:
+        return True
+    return _type(tokens, behind) in ("NPK", "FORM") and not tokens[behind].after_break
 
 
 def analyses(tokens: Tokens) -> Tokens:

@@ -18,7 +18,49 @@ _GLUE = frozenset({
 
 def negations(tokens: Tokens) -> Tokens:
     """'no sphagnum', 'not in winter': what it is not, is not what it is."""
-    return rewrite(_denied_behind(tokens), _negation_at)
+    return rewrite(_denied_behind(rewrite(tokens, _no_growth_at)), _negation_at)
+
+
+_SMALL = frozenset({"FILLER", "ARTICLE", "ASIDE", "GROWING_VERB"})
+#: Behind a denied word for growing these say what is not done, and not that it does not grow.
+_GROWN_THERE = frozenset({"MEDIUM", "GENUS", "PLANTS", "COUNT"})
+
+
+def _no_growth_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'hasn't grown in months', 'no growth', 'not growing at the moment'."""
+    first = tokens[index]
+    if first.type == "NOT":
+        at = index + 1
+        while at - index <= 3 and _type(tokens, at) in _SMALL:
+            if tokens[at].after_break or _grows(tokens, at):
+                break
+            if tokens[at].value in ("feeding", "feeding_own"):
+                return None  # 'no feed since growth began'
+            at += 1
+    elif (first.type, first.value) == ("FILLER", "grown"):
+        at = index + 1
+        while at - index <= 3 and _type(tokens, at) in ("FILLER", "ARTICLE"):
+            at += 1
+        behind = _type(tokens, at) == "NOT" and tokens[at].value in ("behind", "last")
+        if not behind or any(t.after_break for t in tokens[index + 1 : at + 1]):
+            return None
+        return [_join(tokens[index : at + 1], "NEGATED", "GROWTH")], at + 1 - index
+    else:
+        return None
+    if not _grows(tokens, at) or tokens[at].after_break:
+        return None
+    there = at + 1
+    while _type(tokens, there) in ("FILLER", "ARTICLE", "IN") and not tokens[there].after_break:
+        there += 1
+    if _type(tokens, there) in _GROWN_THERE and not tokens[there].after_break:
+        return None  # 'not growing in bark', 'never grown orchids'
+    return [_join(tokens[index : at + 1], "NEGATED", "GROWTH")], at + 1 - index
+
+
+def _grows(tokens: Tokens, index: int) -> bool:
+    """Whether a word for growing stands here that tells nothing by itself."""
+    known = _type(tokens, index) != "" and tokens[index][:2]
+    return known in (("FILLER", "grown"), ("ASIDE", "growing"))
 
 
 def _denied_behind(tokens: Tokens) -> Tokens:

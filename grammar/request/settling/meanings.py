@@ -88,10 +88,13 @@ def slow_growth(tokens: Tokens) -> Tokens:
 
 def _slow_growth_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     first = tokens[index]
-    if first.type != "GROWING_VERB" and (first.type, first.value) != ("GROWTH", "growing"):
+    grows = first[:2] in (("GROWTH", "growing"), ("FILLER", "grown"))
+    if first.type != "GROWING_VERB" and not grows:
         return None
     at = _skip(tokens, index + 1, ("FILLER",))
     if _type(tokens, at) not in ("SLOWLY", "GROWTH") or tokens[at].value != "slow":
+        return None
+    if first.type == "FILLER" and any(t.after_break for t in tokens[index + 1 : at + 1]):
         return None
     return [_join(tokens[index : at + 1], "GROWTH", "slow")], at + 1 - index
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from grammar.words.numerals import fraction_value
 from grammar.words.scan import AMBIGUOUS, Token
 from grammar.words.tokens import QUANTITY_UNITS, Tokens
 from grammar.words.tokens import type_at as _type
-from grammar.words.units import to_canonical
+from grammar.words.units import TAKEN, to_canonical
 
 #: A quantity dissolved in a volume is at least this many times smaller than it.
 DILUTED = 20.0
@@ -37,15 +39,30 @@ def litres(tokens: Tokens, index: int) -> float | None:
     """A number with a unit of volume [L], gallons roughly."""
     if _type(tokens, index) not in ("NUMBER", "FRACTION", "ARTICLE"):
         return None
-    value, unit = tokens[index].value, tokens[index + 1].value
+    value, unit = tokens[index].value, tokens[index + 1].value.removeprefix(TAKEN)
     if AMBIGUOUS in value:
         return None
     if tokens[index].type == "ARTICLE":
         amount = 1.0
     else:
         amount = fraction_value(value) if "/" in value else float(value)
-    rough = {"gallon": 4.0, "quart": 1.0, "pint": 0.5, "fluid_ounce": 0.03}
+    rough = {"gallon": 4.0, "quart": 1.0, "pint": 0.5, "fluid_ounce": 0.03, "cup": 0.25}
     return amount * (rough[unit] if unit in rough else to_canonical(1.0, unit))
+
+
+def part_at(tokens: Tokens, index: int) -> tuple[Fraction, int] | None:
+    """The value of a fraction or percentage below the whole, and where it ends."""
+    kind = _type(tokens, index)
+    if kind == "FRACTION" and "/" in tokens[index].value:
+        if not 0 < fraction_value(tokens[index].value) < 1:
+            return None
+        return Fraction(tokens[index].value), index + 1
+    percent = kind == "NUMBER" and _type(tokens, index + 1) == "PERCENT"
+    if percent and AMBIGUOUS not in tokens[index].value:
+        if not 0 < float(tokens[index].value) < 100:
+            return None
+        return Fraction(tokens[index].value) / 100, index + 2
+    return None
 
 
 def strength(token: Token) -> Token:

@@ -86,7 +86,7 @@ _DOSED = frozenset({"STRENGTH", "LEVEL", "LABEL"})
 
 def _counts(tokens: Tokens, index: int) -> bool:
     behind = _skip(tokens, index, ("FILLER",))
-    if any(t.value == "clause" for t in tokens[index:behind]):
+    if any(t.value in ("clause", "speaker") for t in tokens[index:behind]):
         return False  # 'seit 2019 habe ich die Vanda'
     index = behind
     if index < len(tokens) and tokens[index].after_break:

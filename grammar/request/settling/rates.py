@@ -9,7 +9,6 @@ from grammar.words.tokens import QUANTITY_UNITS, Tokens, rewrite
 from grammar.words.tokens import join as _join
 from grammar.words.tokens import skip as _skip
 from grammar.words.tokens import type_at as _type
-from grammar.words.units import COUNTRYLESS
 
 _PER_WORDS = frozenset({"PER", "ARTICLE", "IN", "TO", "FOR", "EVERY"})
 
@@ -93,21 +92,6 @@ def _milligrams_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     return [_join([mass, per, litre], "CONCENTRATION_UNIT", "mg_l"), element], 4
 
 
-def countries(tokens: Tokens) -> Tokens:
-    """'2 pints (uk)': the country of a measure may stand behind it."""
-    return rewrite(tokens, _country_at)
-
-
-def _country_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
-    unit = tokens[index]
-    if unit.type != "VOLUME_UNIT" or _type(tokens, index + 1) != "COUNTRY":
-        return None
-    if unit.value not in COUNTRYLESS:
-        return None
-    country = tokens[index + 1]
-    return [_join([unit, country], "VOLUME_UNIT", f"{country.value}_{unit.value}")], 2
-
-
 def per_plant(tokens: Tokens) -> Tokens:
     """'100 ml per plant' is not the volume of the can; '2 l pot' is the size of a pot."""
     spaced = sum(_is_spaced_slash(tokens, i) for i in range(len(tokens))) > 1
@@ -188,7 +172,7 @@ def dilutions(tokens: Tokens) -> Tokens:
     out: Tokens = []
     for token in tokens:
         if token.type == "RATIO":
-            one, parts = (int(part) for part in token.value.split(":"))
+            one, parts = (float(part) for part in token.value.split(":"))
             if one != 1 or parts < DILUTED:
                 token = token._replace(type="UNKNOWN")
         out.append(token)

@@ -70,6 +70,13 @@ class _Bench:
     stock_per_ml: float | None = None
 
 
+def can_of(turn: Turn) -> float | None:
+    """The can a day is planned with [L]: the one said with the plan, otherwise that on record."""
+    if turn.order.verb == "plan" and turn.reading.volume_l is not None:
+        return turn.reading.volume_l
+    return turn.owner.can_l if turn.owner is not None else None
+
+
 def can_plan(
     groups: list[Group], collection: Collection, product: Product | None, turn: Turn
 ) -> CanPlan:
@@ -121,7 +128,7 @@ def _mixed(
     syringe = (owner.syringe_step_ml if owner else None) or SYRINGE_STEP_ML
     scale = (owner.scale_step_g if owner else None) or SCALE_STEP_G
     step = {"g": scale, "ml": syringe}.get(unit, _SPOON_STEP)
-    can_l = (owner.can_l if owner else None) or ASSUMED_CAN_L
+    can_l = can_of(turn) or ASSUMED_CAN_L
     # Mixes with different waters never meet: to the plan they are different products.
     portions = [
         Portion(g.key, g.volume_l, g.per_litre, f"{g.water_id}" if g.per_litre else "", g.ceiling)

@@ -8,8 +8,9 @@ from typing import Any
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick
 from bot.conversation.turn import Turn, day_ahead
-from bot.conversation.turns.day.can import ASSUMED_CAN_L, CanPlan, can_plan, whom
+from bot.conversation.turns.day.can import ASSUMED_CAN_L, CanPlan, can_of, can_plan, whom
 from bot.conversation.turns.day.groups import Group, groups_of
+from bot.conversation.turns.home import LEAST_CAN_L, MOST_CAN_L
 from bot.conversation.turns.standing.pot_logs import logged
 from bot.records import log, memory
 from bot.records.kinds import EventKind
@@ -23,6 +24,9 @@ _ENTRIES = {"feed": EventKind.FED, "clear": EventKind.CLEAR, "flush": EventKind.
 async def plan(turn: Turn) -> out.Answer:
     """What every plant gets on a day, and how to mix it."""
     day = day_ahead(turn.order.when, turn.today)
+    can_l = can_of(turn)
+    if can_l is not None and not LEAST_CAN_L <= can_l <= MOST_CAN_L:
+        return turn.refuse("refuse-can", most=turn.words.number(MOST_CAN_L))
     collection = turn.collection
     if not collection.plants:
         private = turn.incoming.group is None
@@ -37,7 +41,7 @@ async def plan(turn: Turn) -> out.Answer:
     groups = groups_of(plants, collection, product, day, turn, logged=known)
     can = can_plan(groups, collection, product, turn)
     await _keep(turn, groups, can, product, day)
-    no_can = bool(can.parts) and (turn.owner is None or turn.owner.can_l is None)
+    no_can = bool(can.parts) and can_of(turn) is None
     setter = "own" if turn.incoming.group is None else "member"
     if no_can and setter == "member" and await turn.administers():
         setter = "administrator"

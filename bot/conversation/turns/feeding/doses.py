@@ -74,7 +74,12 @@ async def dose(turn: Turn) -> out.Answer:
         return await shelf.change(turn, lacking_rate[0])
     if last is not None and _adds(turn, collection):
         reading = _merged(turn, last, reading)
-    return await _answered(turn, reading, collection)
+        return _stays(turn, last, reading, await _answered(turn, reading, collection))
+    unclear = bool(reading.conflicts or reading.problems)
+    anew = reading.analysis or reading.volume_l is not None or turn.order.products
+    # A line that was not understood does not end what it was said about.
+    kept = last is None or not unclear or bool(anew)
+    return await _answered(turn, reading, collection, kept=kept)
 
 
 async def listed(turn: Turn) -> out.Answer:
@@ -139,6 +144,8 @@ def _adds(turn: Turn, collection: Collection) -> bool:
     reading = turn.reading
     if reading.conflicts or reading.problems:
         return False
+    if turn.order.amends is not None:
+        return True  # 'sorry, I meant 2 l'
     if turn.question.get("kind") == "dose":
         whole = reading.volume_l is not None and reading.analysis is not None
         return not whole and (_says(reading) or not turn.order.target.empty)
@@ -173,7 +180,26 @@ async def follow_up(turn: Turn) -> out.Answer:
     reading = _merged(turn, last, turn.reading)
     if turn.order.factor is not None:
         reading = _scaled(reading, last, turn.order.factor)
-    return await _answered(turn, reading, collection)
+    return _stays(turn, last, reading, await _answered(turn, reading, collection))
+
+
+def has_last(turn: Turn) -> bool:
+    """Whether there is a last request that still counts."""
+    return _last(turn) is not None
+
+
+def _stays(turn: Turn, last: dict[str, Any], reading: Reading, answer: out.Answer) -> out.Answer:
+    """Says where another rhythm leaves a strength as it is that was asked for by itself."""
+    new, before = turn.reading, last["slots"]
+    moved = new.strength is not None or new.target_n_mg_l is not None or turn.order.factor
+    if new.regime in (None, before.get("regime")) or moved or reading.strength is None:
+        return answer
+    if answer.kind != "dose":
+        return answer
+    share = turn.words.share(reading.strength)
+    first, _, rest = answer.reply.partition("\n")
+    note = turn.words.say("follow-up-strength-stays", share=share)
+    return answer.model_copy(update={"reply": "\n".join((first, note, rest))})
 
 
 async def why(turn: Turn) -> out.Answer:
@@ -341,6 +367,16 @@ def figures(turn: Turn, reading: Reading) -> Figures | None:
     return Figures(*found, answer, on_record.product_name, plants, notes)
 
 
+def last_figures(turn: Turn) -> Figures | None:
+    """The dose that was told last, while it counts; None where there is none."""
+    last = _last(turn)
+    if last is None or not last.get("why"):
+        return None
+    blank = Reading(turn.reading.text, turn.reading.language, order=Order("dose"))
+    asked = replace(turn, reading=blank)
+    return figures(asked, _merged(asked, last, blank))
+
+
 async def answered(turn: Turn, reading: Reading) -> out.Answer:
     """The answer to a request, kept for follow-ups."""
     return await _answered(turn, reading, turn.collection)
@@ -361,6 +397,17 @@ def mix_asked_about(turn: Turn) -> tuple[Reading, OnRecord]:
         reading = _merged(replace(turn, reading=reading), last, reading)
     if reading.volume_l is None:
         return reading, OnRecord()
+    if reading.analysis is None:  # a rate without its feed would hide that of the shelf
+        reading = replace(reading, label_rate=None)
+    return _filled(turn, reading, turn.collection)
+
+
+def mix_given(turn: Turn) -> tuple[Reading, OnRecord]:
+    """The mix that was given by amount and volume, with what is on record filled in."""
+    order = Order("dose", target=turn.order.target, products=turn.order.products)
+    reading = replace(turn.reading, order=order)
+    if reading.analysis is None:
+        reading = replace(reading, label_rate=None)
     return _filled(turn, reading, turn.collection)
 
 
@@ -384,7 +431,9 @@ def mix_talked_of(turn: Turn) -> tuple[Reading, OnRecord, bool]:
 # --- with what is on record ---------------------------------------------------------------------
 
 
-async def _answered(turn: Turn, reading: Reading, collection: Collection) -> out.Answer:
+async def _answered(
+    turn: Turn, reading: Reading, collection: Collection, *, kept: bool = True
+) -> out.Answer:
     filled, on_record = _filled(turn, reading, collection)
     setting = replace(turn.setting, on_record=on_record)
     answer = respond(filled, setting)
@@ -397,7 +446,7 @@ async def _answered(turn: Turn, reading: Reading, collection: Collection) -> out
         recovers = await rescue_log.note(turn, plants)
         if recovers:
             answer = answer.model_copy(update={"reply": f"{recovers}\n{answer.reply}"})
-    if answer.kind in ("dose", "ask", "no_feed"):
+    if kept and answer.kind in ("dose", "ask", "no_feed"):
         await _remember(turn, reading, answer)
     return answer
 
@@ -471,8 +520,6 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         used.append(home.described(water, turn))
     owner = turn.owner
     tools = owner is not None and (owner.scale_step_g or owner.syringe_step_ml)
-    if owner is not None and owner.spoon and not tools and _wants_dose(turn, reading):
-        notes.append(words.say("on-record-spoons"))
     lines = (
         [words.say("on-record", items="; ".join(used), whose=turn.whose), *notes] if used else notes
     )
@@ -483,6 +530,7 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         density_kg_l=product.density_kg_l if product is not None else None,
         scale_step_g=owner.scale_step_g if owner is not None else None,
         syringe_step_ml=owner.syringe_step_ml if owner is not None else None,
+        spoons_only=owner is not None and bool(owner.spoon) and not tools,
         some_unknown=any(p.genus is None for p in plants),
         nitrogen=shelf.nitrogen_forms(product) if product is not None else None,
         water=_reported(water, turn.reading),

@@ -6,11 +6,25 @@ from dataclasses import dataclass, replace
 from math import floor, log10
 
 from bot.conversation import answer as out
-from bot.conversation.answering import respond, worked_out
+from bot.conversation.answering import OnRecord, respond, worked_out
+from bot.conversation.replies import (
+    chain_line,
+    last_spoons,
+    makes_line,
+    measure_line,
+    shown_amount,
+)
 from bot.conversation.turn import Turn
-from bot.conversation.turns.feeding.doses import mix_asked_about
-from bot.dosing.dose import ASSUMED_DENSITY_KG_L, HEAVIEST_TEASPOON_G, US_TEASPOON_ML, Dose
+from bot.conversation.turns.feeding.doses import last_figures, mix_asked_about, mix_given
+from bot.dosing.dose import (
+    ASSUMED_DENSITY_KG_L,
+    HEAVIEST_TEASPOON_G,
+    US_TEASPOON_ML,
+    Dose,
+    DoseRequest,
+)
 from bot.dosing.measuring import LEVEL_TEASPOON_G
+from grammar import Reading
 
 #: Up to so much over what we would give is the same to a kitchen scale [1]; ours.
 _ABOUT = 1.15
@@ -36,54 +50,110 @@ async def judge(turn: Turn) -> out.Answer:
     if order.amount is None:
         return turn.ask("ask-judge-measure")
     filled, on_record = mix_asked_about(turn)
-    volume_l = filled.volume_l
-    if volume_l is None:
+    if filled.volume_l is None:
         return turn.ask("ask-judge-volume")
-    if filled.form is None:
-        filled = replace(filled, form="liquid" if order.unit == "ml" else filled.form)
     if filled.analysis is None:
         return turn.ask("ask-judge-product")
+    found = _judged(turn, filled, on_record)
+    if isinstance(found, out.Answer):
+        return found
+    words, dose, amount = turn.words, found.dose, found.amount
+    lines = [*_verdict_lines(turn, found, filled.volume_l or 0.0)]
+    if found.too_much and order.given:
+        lines.append(words.say("judge-rinse"))
+    lines += [words.say("judge-spoons")] if order.unit == "tsp" and dose.unit == "g" else []
+    taken = [w.text for w in found.usual.why if w.rule.startswith(_ASSUMPTIONS)]
+    lines += [words.say("judge-taken", what="; ".join(taken))] if taken else []
+    lines += [] if found.request.plants else [words.say("caution-plant-unknown")]
+    lines += on_record.lines
+    details = {
+        "verdict": found.verdict, "amount": amount.likely, "unit": dose.unit, "most": dose.most,
+        "usual": dose.amount, "strength": found.strength, "elements_mg_l": found.elements_mg_l,
+    }  # fmt: skip
+    return turn.tell("cautions", lines, details=details).model_copy(update={"why": found.usual.why})
+
+
+@dataclass(frozen=True, slots=True)
+class _Judged:
+    """An amount beside the dose that we would give; `usual` is the answer with that dose."""
+
+    usual: out.Answer
+    request: DoseRequest
+    dose: Dose
+    amount: _Amount
+    verdict: str
+
+    @property
+    def too_much(self) -> bool:
+        """Whether it is, or may be, over the most."""
+        return self.verdict in ("over", "perhaps-over")
+
+    @property
+    def strength(self) -> float:
+        """Of full strength [1]."""
+        return self.amount.likely * self.dose.strength / self.dose.amount
+
+    @property
+    def elements_mg_l(self) -> dict[str, float]:
+        """What the mix holds [mg/L]."""
+        times = self.amount.likely / self.dose.amount
+        return {e: mg_l * times for e, mg_l in self.dose.elements_mg_l.items()}
+
+
+def _judged(turn: Turn, filled: Reading, on_record: OnRecord) -> _Judged | out.Answer:
+    """The amount of the order judged; our answer instead of it where there is no dose."""
+    order = turn.order
+    if filled.form is None and order.unit == "ml":
+        filled = replace(filled, form="liquid")
     setting = replace(turn.setting, on_record=on_record)
     usual = respond(filled, setting)
     found = worked_out(filled, setting)
     if usual.kind in _INSTEAD or found is None:
         return usual
     request, dose = found
-    amount = _in_unit_of(dose, order.amount, order.unit, request.density_kg_l)
-    verdict = _verdict(amount, dose)
-    words = turn.words
-    full = dose.amount / dose.strength
-    elements = {e: mg_l * amount.likely / dose.amount for e, mg_l in dose.elements_mg_l.items()}
-    lines = [
+    amount = _in_unit_of(dose, order.amount or 0.0, order.unit, request.density_kg_l)
+    return _Judged(usual, request, dose, amount, _verdict(amount, dose))
+
+
+def _verdict_lines(turn: Turn, found: _Judged, volume_l: float) -> list[str]:
+    """Whether it is too much, and how strong it is."""
+    words, dose, amount = turn.words, found.dose, found.amount
+    n = found.elements_mg_l.get("N")
+    return [
         words.say(
-            f"judge-{verdict}",
+            f"judge-{found.verdict}",
             times=words.significant(amount.likely / dose.most),
             most=words.significant(_down(dose.most)),
             usual=words.significant(dose.amount),
             unit=dose.unit,
-            volume=turn.words.volume(volume_l),
+            volume=words.volume(volume_l),
         ),
         words.say(
             "judge-makes",
-            about="no" if order.unit == dose.unit else "yes",
+            about="no" if turn.order.unit == dose.unit else "yes",
             amount=words.significant(amount.likely),
             unit=dose.unit,
-            percent=words.significant(100 * amount.likely / full),
-            n=words.significant(elements["N"]) if elements.get("N") else "none",
+            percent=words.significant(100 * found.strength),
+            n=words.significant(n) if n else "none",
         ),
     ]
-    if verdict in ("over", "perhaps-over") and order.given:
-        lines.append(words.say("judge-rinse"))
-    lines += [words.say("judge-spoons")] if order.unit == "tsp" and dose.unit == "g" else []
-    taken = [w.text for w in usual.why if w.rule.startswith(_ASSUMPTIONS)]
-    lines += [words.say("judge-taken", what="; ".join(taken))] if taken else []
-    lines += [] if request.plants else [words.say("caution-plant-unknown")]
-    lines += on_record.lines
-    details = {
-        "verdict": verdict, "amount": amount.likely, "unit": dose.unit, "most": dose.most,
-        "usual": dose.amount, "strength": amount.likely / full, "elements_mg_l": elements,
-    }  # fmt: skip
-    return turn.tell("cautions", lines, details=details).model_copy(update={"why": usual.why})
+
+
+def given(turn: Turn) -> tuple[float | None, list[str]]:
+    """The strength of a feed that was given by amount and volume [1], and what is wrong with it.
+
+    Nothing where no amount was told; the strength is None where it is not known.
+    """
+    if turn.order.amount is None or turn.reading.volume_l is None:
+        return None, []
+    filled, on_record = mix_given(turn)
+    if filled.analysis is None:
+        return None, [turn.words.say("judge-unknown-feed")]
+    found = _judged(turn, filled, on_record)
+    if isinstance(found, out.Answer):
+        return None, []
+    lines = _verdict_lines(turn, found, turn.reading.volume_l) if found.too_much else []
+    return found.strength, [*lines, turn.words.say("judge-rinse")] if lines else []
 
 
 def _verdict(amount: _Amount, dose: Dose) -> str:
@@ -117,6 +187,40 @@ def _down(value: float) -> float:
     return floor(value / unit + 1e-9) * unit
 
 
+async def of_the_last(turn: Turn) -> out.Answer:
+    """What was asked of the dose that was told last."""
+    if turn.incoming.overtaken:
+        return turn.refuse("refuse-overtaken")
+    found = last_figures(turn)
+    if found is None:
+        return turn.ask("ask-no-last")
+    words, dose = turn.words, found.dose
+    by_label = dose.full_strength_source != "target"
+    strong = words.say(
+        "last-strong" if by_label else "last-most",
+        percent=words.significant(100 * dose.strength),
+        amount=shown_amount(dose, words),
+        most=words.significant(_down(dose.most)),
+        unit=dose.unit,
+        volume=words.volume(found.request.volume_l),
+        at_most="yes" if dose.amount > dose.most / _OVER else "no",
+    )
+    lines = {
+        "strong": [strong, chain_line(dose, found.answer.why, words)],
+        "safe": [strong, words.say("pets-keep")],
+        "by_spoon": [
+            last_spoons(dose, words),
+            measure_line(dose, words) if dose.stock or dose.batch_l or dose.unit == "ml" else "",
+        ],
+        "by_drops": [
+            words.say("last-drops", amount=shown_amount(dose, words), unit=dose.unit),
+            measure_line(dose, words),
+        ],
+        "content": [makes_line(dose, words)],
+    }[turn.order.text]
+    return turn.tell("explain", lines)
+
+
 async def remedy(turn: Turn) -> out.Answer:
     """No dose for what is no feed, and what to use instead."""
     return turn.refuse("refuse-remedy", what=turn.order.text, kind=turn.order.asks_kind or "other")
@@ -124,7 +228,9 @@ async def remedy(turn: Turn) -> out.Answer:
 
 async def pets(turn: Turn) -> out.Answer:
     """What to keep from pets and children, and whom to call."""
-    return turn.tell("cautions", [turn.words.say("pets-call"), turn.words.say("pets-keep")])
+    who = turn.order.text or "other"
+    call = turn.words.say("pets-call", who=who)
+    return turn.tell("cautions", [call, turn.words.say("pets-keep")])
 
 
 async def argued(turn: Turn) -> out.Answer:
@@ -144,4 +250,9 @@ async def food(turn: Turn) -> out.Answer:
 
 async def hurt(turn: Turn) -> out.Answer:
     """What to do where somebody got some of it, and whom to call."""
-    return turn.say("cautions", "hurt-call")
+    return turn.say("cautions", "hurt-call", how=turn.order.text or "other")
+
+
+async def spilled(turn: Turn) -> out.Answer:
+    """What to do where feed was spilled."""
+    return turn.say("cautions", "spill-wipe")

@@ -111,7 +111,7 @@ def _meaning(ec: EcRange, mix: Mix) -> Meaning:
     low, high = mix.estimated
     most = meaning(ec, mix.feed, low, meant_g_l=mix.meant_g_l)
     if ec.low <= high:  # all of it may be the water's own
-        return replace(_at_most(most), water=EcRange(low, high))
+        return replace(_at_most(most), water=EcRange(min(low, ec.high), min(high, ec.high)))
     least = meaning(ec, mix.feed, high, meant_g_l=mix.meant_g_l)
     strength = most.strength
     if least.strength is not None and strength is not None:
@@ -351,7 +351,7 @@ def _thinning(found: Meaning, mix: Mix) -> tuple[float, float, bool]:
     by_product = max(found.product_g_l.high / mix.most_g_l - 1, 0.0)
     by_ec = water_to_add(1.0, found.reading.high, mix.ec_ceiling, thinner)
     add = max(by_product, by_ec)
-    likely = thinner if purer or mix.estimated is None else mix.estimated.middle
+    likely = thinner if purer or mix.estimated is None else min(mix.estimated.middle, own)
     return add, (found.reading.high + add * likely) / (1 + add), purer
 
 

@@ -11,6 +11,7 @@ from bot.conversation.turn import Turn
 from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.standing.pot_logs import PotLog, pot_logs
+from bot.dosing.plants import named
 from bot.dosing.pot_salts import (
     WATER_MARGIN,
     FlushDue,
@@ -19,11 +20,13 @@ from bot.dosing.pot_salts import (
     Pot,
     PotEventKind,
     PotState,
+    ceiling_ec_of,
     flush_due,
     flush_plan,
     flushing_helps,
     wet_ec,
 )
+from bot.dosing.strength import most_sensitive
 from bot.records.models import Plant
 
 #: Pots that are told one by one, and those that are followed at all.
@@ -89,6 +92,42 @@ async def _salts(turn: Turn, collection: Collection, found: list[Plant]) -> out.
     return with_cautions(turn, answer.model_copy(update={"why": [_why(turn)]}))
 
 
+async def of_reading(
+    turn: Turn, collection: Collection, found: list[Plant], ec: float
+) -> list[str]:
+    """What a reading of what ran out of pots means against their limits [mS/cm]."""
+    potted = [p for p in found if p.medium != "mounted"][:_MOST_FOLLOWED]
+    if not potted:
+        return []
+    words, number = turn.words, turn.words.number
+    pots = [_followed(turn, log) for log in await pot_logs(turn, collection, potted, turn.today)]
+    over = [f for f in pots if ec > f.ceiling_ec]
+    if not over:
+        limit = min(f.ceiling_ec for f in pots)
+        return [words.say("reading-under", limit=number(limit, 1))]
+    each = [f"{label(f.plant, words)} ({number(f.ceiling_ec, 1)})" for f in over[:_MOST_TOLD]]
+    salty = next((f.water_ec for f in over if not flushing_helps(f.water_ec, f.ceiling_ec)), None)
+    lines = [
+        words.say(
+            "reading-over",
+            plants=words.listed(each) if len(found) > 1 else "none",
+            limit=number(over[0].ceiling_ec, 1),
+        )
+    ]
+    if salty is not None:
+        return [*lines, words.say("salts-due-water", water=number(salty, 2))]
+    return [*lines, *([_flush_line(turn, over[0])] if len(found) == 1 else [])]
+
+
+def of_no_plant(turn: Turn, ec: float) -> list[str]:
+    """What a reading means where no plants are on record: by the kind that was said, or any."""
+    kinds = turn.order.target.genera or turn.reading.genera
+    feeding_class = most_sensitive(tuple(g.feeding_class for g in named(kinds)))
+    limit, number = ceiling_ec_of(feeding_class), turn.words.number
+    over = "yes" if ec > limit else "no"
+    return [turn.words.say("reading-no-plant", ec=number(ec), limit=number(limit, 1), over=over)]
+
+
 def _followed(turn: Turn, found: PotLog) -> Followed:
     """A pot's log, followed to today."""
     state = found.state(turn.today, found.start)
@@ -152,17 +191,7 @@ def _one(turn: Turn, f: Followed) -> out.Answer:
     ]
     lines.append(_due_line(turn, f))
     if f.plan.passes_l:
-        passes = [_litres(turn, litres * f.plant.count) for litres in f.plan.passes_l]
-        lines.append(
-            words.say(
-                "salts-flush",
-                first=passes[0],
-                rest=number(f.plan.rest_min, 0),
-                others=words.listed(passes[1:]) or "none",
-                after=number(f.plan.ec_after, 1),
-                reaches="yes" if f.plan.reaches else "no",
-            )
-        )
+        lines.append(_flush_line(turn, f))
         usual_l = f.plan.usual_l * f.plant.count
         if sum(f.plan.passes_l) * f.plant.count < _FEWER * usual_l:
             lines.append(words.say("salts-flush-least", usual=_litres(turn, usual_l)))
@@ -170,6 +199,22 @@ def _one(turn: Turn, f: Followed) -> out.Answer:
     lines.append(words.say("salts-measure"))
     answer = turn.tell("salts", lines, details={"pots": [_figures(f)]})
     return with_cautions(turn, answer.model_copy(update={"why": [_why(turn)]}))
+
+
+def _flush_line(turn: Turn, f: Followed) -> str:
+    """How to flush it, and what that leaves; empty where nothing has to be washed out."""
+    words, number = turn.words, turn.words.number
+    if not f.plan.passes_l:
+        return ""
+    passes = [_litres(turn, litres * f.plant.count) for litres in f.plan.passes_l]
+    return words.say(
+        "salts-flush",
+        first=passes[0],
+        rest=number(f.plan.rest_min, 0),
+        others=words.listed(passes[1:]) or "none",
+        after=number(f.plan.ec_after, 1),
+        reaches="yes" if f.plan.reaches else "no",
+    )
 
 
 def _why(turn: Turn) -> out.Why:

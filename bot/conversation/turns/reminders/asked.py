@@ -11,13 +11,18 @@ from bot.conversation.turn import Turn
 from bot.conversation.turns import home, meeting
 from bot.conversation.turns.reminders.after import after_home
 from bot.conversation.turns.reminders.setting import UTC, settled, zone_of
-from bot.records import owners
+from bot.records import log, owners
 from grammar import Order, read_rhythm
 
 #: Readings that an answer to a question of ours can have by itself.
 _ANSWERS = frozenset({
     "dose", "remind", "flush", "fed", "clear", "plan", "follow_up", "add", "reminders",
     "reminder_move", "pests", "food",
+})  # fmt: skip
+
+#: What waits until it is known where somebody lives: it changes a reminder that is not set yet.
+_WAITS = frozenset({
+    "reminder_move", "reminder_skip", "reminder_pause", "reminder_resume", "reminder_not_then",
 })  # fmt: skip
 
 #: What goes on once it is known where somebody lives.
@@ -27,8 +32,11 @@ Then: TypeAlias = Callable[[Turn, str | None], Awaitable[out.Answer | None]]
 async def answered(turn: Turn) -> out.Answer | None:
     """What an answer to a question of ours leads to; None where it is none."""
     step, verb = str(turn.question["step"]), turn.order.verb
+    if step == "home" and turn.question.get("late") and verb in ("no", "skip"):
+        return turn.say("reminder", "reminder-dropped")  # other things were said since
     if step == "home":
-        return await home_told(turn, _go_on)
+        told = await home_told(turn, _go_on)
+        return _home_first(turn) if told is None and verb in _WAITS else told
     if verb in ("no", "skip"):
         return turn.say("reminder", "reminder-dropped")
     if step == "when":
@@ -36,6 +44,13 @@ async def answered(turn: Turn) -> out.Answer | None:
     if step == "what":
         return await _what_told(turn)
     return None
+
+
+def _home_first(turn: Turn) -> out.Answer:
+    """The question again: what was said is about the reminder that waits for its answer."""
+    skip = turn.words.say("meet-skip")
+    again = turn.ask("ask-remind-home-first", choices=(skip,))
+    return again.model_copy(update={"details": {"waiting": dict(turn.question)}})
 
 
 def _asked(turn: Turn) -> Order | None:
@@ -84,7 +99,21 @@ async def _go_on(turn: Turn, zone: str | None) -> out.Answer | None:
         return None
     kept = zone or await zone_of(turn)
     turn = replace(turn, reading=replace(turn.reading, order=order, unknown=(), read_as=()))
-    return await settled(turn, order, kept)
+    told = await _earlier(turn, kept) if kept is not None else []
+    answer = await settled(turn, order, kept)
+    return answer.model_copy(update={"reply": "\n\n".join((*told, answer.reply))})
+
+
+async def _earlier(turn: Turn, zone: str) -> list[str]:
+    """Set the reminders that waited as well to know where somebody lives; what was said of each."""
+    told = []
+    for question in turn.question.get("earlier", ()):
+        one = replace(turn, question=question)
+        order = _asked(one)
+        if order is not None:
+            reading = replace(turn.reading, order=order)
+            told.append((await settled(replace(one, reading=reading), order, zone)).reply)
+    return told
 
 
 async def home_told(turn: Turn, then: Then) -> out.Answer | None:
@@ -95,13 +124,16 @@ async def home_told(turn: Turn, then: Then) -> out.Answer | None:
     if meant.verb == "skip":
         return await then(turn, UTC)
     reading = replace(turn.reading, order=meant, unknown=(), read_as=())
+    before = await _newest_batch(turn)
     told = await home.home(replace(turn, reading=reading, question={}))
     if told.kind != "home":
         waiting = {"waiting": dict(turn.question)}
         return told.model_copy(update={"details": waiting})
     async with turn.records.reading() as session:
         owner = await owners.find(session, turn.incoming.address)
-    turn = replace(turn, owner=owner)
+    batch = await _newest_batch(turn)
+    # Of one message all is taken back at once.
+    turn = replace(turn, owner=owner, batch=batch if batch != before else None)
     told = await after_home(turn, told)
     if owner is None or owner.zone is None:  # only a hemisphere was said
         waiting = {"waiting": dict(turn.question)}
@@ -110,3 +142,10 @@ async def home_told(turn: Turn, then: Then) -> out.Answer | None:
     if following is None:
         return told
     return following.model_copy(update={"reply": f"{told.reply}\n\n{following.reply}"})
+
+
+async def _newest_batch(turn: Turn) -> int | None:
+    """The batch that was written last, None where nothing is on record."""
+    async with turn.records.reading() as session:
+        owner = await owners.find(session, turn.incoming.address)
+        return None if owner is None else await log.newest_batch(session, owner.id)

@@ -21,7 +21,7 @@ from bot.conversation.turns.reminders.rules import (
     shifted,
 )
 from bot.conversation.turns.reminders.said import comes, plants_of, what
-from bot.conversation.turns.reminders.setting import last_done, line
+from bot.conversation.turns.reminders.setting import last_done, line, listed
 from bot.conversation.turns.reminders.which import on, which
 from bot.records import log, pings, reminders
 from bot.records.kinds import PingState
@@ -156,6 +156,13 @@ async def _at_another_hour(turn: Turn, row: Reminder) -> out.Answer:
     return turn.say("reminder", "reminder-changed", line=line(row, turn), choices=("undo",))
 
 
+async def not_then(turn: Turn) -> out.Answer:
+    """Days on which none shall come: said as those on which it shall."""
+    return turn.ask(
+        "ask-reminder-not-then" if await listed(turn) else "reminders-none", whose=turn.whose
+    )
+
+
 # --- pass over ----------------------------------------------------------------------------------
 
 
@@ -224,4 +231,5 @@ HANDLERS: dict[str, Callable[[Turn], Awaitable[out.Answer]]] = {
     "reminder_pause": pause,
     "reminder_resume": resume,
     "reminder_quiet": quiet_hours,
+    "reminder_not_then": not_then,
 }

@@ -69,7 +69,11 @@ def line(row: Reminder, turn: Turn) -> str:
 
 async def remind(turn: Turn) -> out.Answer:
     """Set a reminder; what is missing is asked for, one thing after the other."""
-    asked = replace(turn, question={})  # a question about another one is over
+    # A question about another one is over; what only waits to know where they live is kept.
+    waiting = turn.question if turn.question.get("step") == "home" else {}
+    one = {k: waiting[k] for k in ("text", "rhythm", "about") if k in waiting}
+    earlier = [*waiting.get("earlier", ()), *([one] if one else [])]
+    asked = replace(turn, question={"earlier": earlier} if earlier else {})
     return await settled(asked, turn.order, await zone_of(turn))
 
 
@@ -108,7 +112,7 @@ def _what(turn: Turn) -> out.Answer:
 def _wait(turn: Turn, question: out.Answer, step: str, **more: Any) -> out.Answer:
     """A question that goes on with this message once it is answered."""
     text = turn.question.get("text", turn.incoming.text)
-    kept = {k: v for k, v in turn.question.items() if k in ("rhythm", "about")}
+    kept = {k: v for k, v in turn.question.items() if k in ("rhythm", "about", "earlier")}
     waiting = {"kind": "reminder", "step": step, "text": text, **kept, **more}
     return question.model_copy(update={"details": {"waiting": waiting}})
 

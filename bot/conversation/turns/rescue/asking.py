@@ -107,6 +107,9 @@ def _with_before(turn: Turn, told: Told) -> Told:
     before = turn.remembered.get("ailing")
     if not isinstance(before, dict) or set(before["ids"]) != set(told.ids):
         return told
+    kinds = {said["genus"] for said in (before["said"], told.said) if "genus" in said}
+    if len(kinds) > 1:  # two plants, neither of them on record
+        return told
     said_at = datetime.fromisoformat(before["said_at"])
     if turn.incoming.said_at - said_at > GOES_ON:
         return told
@@ -128,6 +131,8 @@ async def _moved(turn: Turn) -> out.Answer:
 async def answered(turn: Turn) -> out.Answer | None:
     """The next question, or the plan, where the message answers our question."""
     question, order = turn.question, turn.order
+    if order.verb == "no" and order.text == "leave":
+        return turn.say("help", "question-left")
     another = order.verb == "rescue" and (order.target.named_one or not order.signs)
     if order.verb not in (*_ANSWERS, "rescue") or (another and not order.text):
         return None

@@ -1,0 +1,142 @@
+"""Whether a change that a message speaks of is meant: not where it is denied, asked or planned.
+
+'didn't flush Ruby', 'do not remove Ruby', 'should I repot Ruby', 'need to flush them' speak of a
+change as 'flushed Ruby' does, and nothing may come of them.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+
+from grammar.folding import plain
+from grammar.lexicon import settings_of
+from grammar.order import Order
+from grammar.orders.facts import Facts
+from grammar.words.marks import Mark
+
+#: The phrases that speak of each change.
+_SAID: dict[str, tuple[str, ...]] = {
+    "fed": ("fed", "gave", "with_feed"),
+    "clear": ("clear", "watered", "gave"),
+    "flush": ("flush",),
+    "repot": ("repot",),
+    "move": ("move", "be"),
+    "lose": ("lose",),
+    "product_remove": ("empty", "lose"),
+    "reminder_stop": ("reminder_stop", "reminder_stop_all", "reminder_off", "stop", "cancel"),
+    "add": ("add", "have"),
+}
+_CARE = frozenset({"fed", "clear", "flush", "repot"})
+#: What is planned of these is asked for all the same: 'I want to add a vanda'.
+_WANTED = frozenset({"add", "reminder_stop", "product_remove"})
+#: A question begins behind so many words that carry nothing.
+_HEAD = 3
+
+Phrases = tuple[tuple[str, ...], ...]
+
+
+def held_back(facts: Facts, order: Order) -> Order | None:
+    """What is meant instead of a change, None where the change is.
+
+    Parameters
+    ----------
+    facts : the message
+    order : the change that it speaks of
+    """
+    said = _SAID.get(order.verb)
+    cue = facts.first(*said) if said is not None else None
+    if cue is None or order.also:
+        return None
+    begin = _clause(facts, cue)
+    if order.verb != "add" and _denied(facts, cue, begin):
+        return Order("not_given" if order.verb in _CARE else "not_changed", text=order.verb)
+    asked = _begins(facts, begin, "asks")
+    back = _begins(facts, begin, "asks_back")
+    planned = _stands(facts, begin, cue.at, "intends")
+    if order.verb == "add":
+        return Order("plants", target=facts.target) if asked or back else None
+    unsure = order.verb == "lose" and _stands(facts, begin, len(facts.raws), "unsure")
+    if unsure or asked or (planned and order.verb not in _WANTED):
+        if order.verb == "flush" and not facts.target.empty and not facts.target.everything:
+            return Order("salts", target=facts.target)
+        return Order("not_told", text=order.verb)
+    if back and order.verb in _CARE:
+        return Order("history", target=facts.target, when=facts.when[0], asks_kind=order.verb)
+    return Order("not_told", text=order.verb) if back else None
+
+
+def asked_back(facts: Facts) -> Order | None:
+    """'has Ruby been fed?', 'should I flush Mia?': a question about care, not about a dose."""
+    if not facts.question or facts.asks_dose or facts.has("dose", "dose_word"):
+        return None
+    if facts.target.empty or facts.target.everything:
+        return None
+    for verb in ("flush", "fed", "clear", "repot"):
+        if facts.first(*_SAID[verb]) is not None:
+            order = held_back(facts, Order(verb, target=facts.target, when=facts.when[0]))
+            return order if order is not None and order.verb != "not_given" else None
+    return None
+
+
+def _clause(facts: Facts, cue: Mark) -> int:
+    """Where the clause of a phrase begins."""
+    for index in range(cue.at, 0, -1):
+        if facts.raws[index].after_break:
+            return index
+    return 0
+
+
+def _denied(facts: Facts, cue: Mark, begin: int) -> bool:
+    """Whether it is denied: before the phrase, or at the very end ('topfe Ruby nicht um')."""
+    words = _words(facts.words.lexicon.language, "denials")
+    inside = {i for m in facts.found if m.type == "ORDER" and m.value not in ("except", "no")
+              for i in range(m.at, m.end)}  # fmt: skip
+    for index in range(begin, cue.at):
+        if index in facts.named or index in inside or facts.raws[index].text not in words:
+            continue
+        between = range(index + 1, cue.at)
+        if not any(facts.is_and(i) for i in between):
+            return True
+    last = len(facts.raws) - 1
+    return last >= cue.end and facts.raws[last].text in words and last not in inside
+
+
+def _begins(facts: Facts, begin: int, key: str) -> bool:
+    """Whether one of the phrases stands at the head of the clause."""
+    phrases = _phrases(facts.words.lexicon.language, key)
+    held = {m.at for m in facts.found if m.type == "ORDER" and m.size > 1}  # 'was fed: Ruby'
+    for index in range(begin, min(begin + _HEAD, len(facts.raws))):
+        if index not in held and _phrase_at(facts, index, phrases):
+            return True
+        small = facts.is_filler(index) or facts.words.cue_at(index) in ("yes", "no", "hail")
+        if not small:
+            return False
+    return False
+
+
+def _stands(facts: Facts, begin: int, end: int, key: str) -> bool:
+    """Whether one of the phrases stands somewhere in a stretch."""
+    phrases = _phrases(facts.words.lexicon.language, key)
+    places = (i for i in range(begin, end) if i not in facts.named)
+    return any(_phrase_at(facts, i, phrases) for i in places)
+
+
+def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> bool:
+    for phrase in phrases:
+        raws = facts.raws[index : index + len(phrase)]
+        if len(raws) == len(phrase) and all(
+            raw.text == word for raw, word in zip(raws, phrase, strict=True)
+        ):
+            return True
+    return False
+
+
+@cache
+def _phrases(language: str, key: str) -> Phrases:
+    said = settings_of(language).get(key, ())
+    return tuple(tuple(plain(phrase).split()) for phrase in said)
+
+
+@cache
+def _words(language: str, key: str) -> frozenset[str]:
+    return frozenset(plain(word) for word in settings_of(language).get(key, ()))

@@ -1,0 +1,116 @@
+"""Strengths that are only compared with: 'half is too much', '75 % less than the label'."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from grammar.request.settling.near import part_at
+from grammar.words.scan import Token
+from grammar.words.tokens import PLANTS, UNITS, Tokens, broken, join, rewrite, skip, type_at
+
+_SMALL = ("FILLER", "ARTICLE", "OF", "IN")
+_STRENGTHS = frozenset({"FRACTION", "LEVEL", "VAGUE", "MULTIPLE"})
+
+
+def compared(tokens: Tokens) -> Tokens:
+    """Strengths that are less than, too much, or a part of another."""
+    for find in (_of_plants_at, _half_of_half_at, _less_than_at, _reduced_at, _judged_at):
+        tokens = rewrite(tokens, find)
+    return [_plain(t) for t in tokens]
+
+
+def _plain(token: Token) -> Token:
+    """What such words are where they compare nothing."""
+    if token.type == "JUDGED":
+        return token._replace(type="UNKNOWN" if token.value == "harmed" else "FILLER")
+    return token._replace(type="UNKNOWN") if token.type == "REDUCED" else token
+
+
+def _written(value: Fraction) -> str:
+    return f"{value.numerator}/{value.denominator}"
+
+
+def _of_plants_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'half my phals look sad' is said of the plants."""
+    part = part_at(tokens, index)
+    if part is None or type_at(tokens, part[1]) != "FILLER" or tokens[part[1]].value != "whose":
+        return None
+    plant = part[1] + 1
+    if type_at(tokens, plant) not in PLANTS or broken(tokens, part[1], plant):
+        return None
+    return [join(tokens[index:plant], "UNKNOWN", "share")], plant - index
+
+
+def _half_of_half_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'half of half strength' is a quarter."""
+    first = part_at(tokens, index)
+    if first is None:
+        return None
+    if type_at(tokens, first[1]) != "OF":
+        second = part_at(tokens, first[1])  # 'połowa połowy dawki': a half, or its half
+        if second is None or second[0] != first[0] or tokens[first[1]].after_break:
+            return None
+        return [join(tokens[index : second[1]], "RANGE", "FRACTION")], second[1] - index
+    at = skip(tokens, first[1], _SMALL)
+    second = part_at(tokens, at)
+    if second is None or broken(tokens, first[1], at):
+        return None
+    value = _written(first[0] * second[0])
+    return [join(tokens[index : second[1]], "FRACTION", value)], second[1] - index
+
+
+def _less_than_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'75 % less than the label' is a quarter; than anything else it is asked about."""
+    part = part_at(tokens, index)
+    if part is None or type_at(tokens, part[1]) != "BOUND" or tokens[part[1]].after_break:
+        return None
+    than = part[1]
+    if tokens[than].value == "either":  # '25 % max'
+        return None
+    at = skip(tokens, than + 1, _SMALL)
+    whole = type_at(tokens, at) == "LABEL" or (
+        (type_at(tokens, at), tokens[at].value if at < len(tokens) else "") == ("LEVEL", "1")
+    )
+    if tokens[than].value == "less" and whole and not broken(tokens, than + 1, at):
+        left = join(tokens[index : than + 1], "FRACTION", _written(1 - part[0]))
+        return [left, *tokens[at : at + 1]], at + 1 - index
+    if len(tokens[than].raws) == 1:
+        return None  # 'half under lights'
+    return [join(tokens[index : than + 1], "RANGE", "FRACTION")], than + 1 - index
+
+
+def _reduced_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'reduce by 75 %' is a quarter."""
+    if tokens[index].type != "REDUCED":
+        return None
+    small = ("FILLER", "ARTICLE", "OF", "STRENGTH", "LABEL")
+    by = tokens[index].value == "by"
+    at = skip(tokens, index + 1, small if by else (*small, "IN", "BY"))
+    part = part_at(tokens, at)
+    if part is None or broken(tokens, index + 1, at):
+        return None
+    if type_at(tokens, part[1]) in UNITS | {"SHARE"} and not tokens[part[1]].after_break:
+        return None
+    labels = [t for t in tokens[index:at] if t.type == "LABEL"]
+    if not by:
+        return [*labels, join(tokens[index : part[1]], "RANGE", "FRACTION")], part[1] - index
+    left = join(tokens[index : part[1]], "FRACTION", _written(1 - part[0]))
+    return [*labels, left], part[1] - index
+
+
+def _judged_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'half strength is too much', '1/4 burned them': told, and no wish."""
+    kind = type_at(tokens, index)
+    part = part_at(tokens, index)
+    if part is None and kind not in _STRENGTHS:
+        return None
+    end = part[1] if part else index + 1
+    at = skip(tokens, end, ("FILLER", "ARTICLE", "STRENGTH", "OF", "LABEL", "LEVEL"))
+    behind = skip(tokens, at, ("GENUS", "PLANTS", "FILLER", "COUNT"))
+    if type_at(tokens, behind) == "JUDGED" and tokens[behind].value == "harmed":
+        at = behind  # 'halbe Dosis hat die Phals verbrannt'
+    if type_at(tokens, at) != "JUDGED" or broken(tokens, index + 1, at):
+        return None
+    if kind == "MULTIPLE" and type_at(tokens, index + 1) != "STRENGTH":
+        return None
+    return [join(tokens[index : at + 1], "RANGE", "FRACTION")], at + 1 - index
