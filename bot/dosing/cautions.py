@@ -16,12 +16,15 @@ class Caution(NamedTuple):
 
 
 _PURE_WATERS = frozenset({"rain", "reverse_osmosis", "distilled"})
+#: So many times what a class bears is a water that is warned of at each dose (ours).
+FAR_ABOVE = 2.0
 HARD_WATER_MG_L_CACO3 = measures()["hard_water"].value
 
 
-def _above(quantity: str, value: float | None, feeding_class: str) -> bool:
-    """Whether a water's figure is more than the class of plants bears."""
-    return value is not None and value > orchid_limits()[quantity].up_to[feeding_class][1]
+def _far_above(quantity: str, value: float | None, feeding_class: str) -> bool:
+    """Whether a water's figure is far more than the class of plants bears."""
+    bearable = orchid_limits()[quantity].up_to[feeding_class][1]
+    return value is not None and value > FAR_ABOVE * bearable
 
 
 def cautions(
@@ -59,8 +62,8 @@ def cautions(
         "slow-growth": growth == "slow",
         "ailing": ailing,
         "hard-water": called_hard or (hardness_mg_l_caco3 or 0) > HARD_WATER_MG_L_CACO3,
-        "salty-water": _above("ec_ms_cm", water_ec_ms_cm, feeding_class)
-        or _above("alkalinity_mg_l_caco3", alkalinity_mg_l_caco3, feeding_class),
+        "salty-water": _far_above("ec_ms_cm", water_ec_ms_cm, feeding_class)
+        or _far_above("alkalinity_mg_l_caco3", alkalinity_mg_l_caco3, feeding_class),
         "no-calcium-in-water": pure and not (has_calcium and has_magnesium),
         "clear-water-monthly": regime in (None, "every_watering", "weekly"),
         "too-much-signs": True,

@@ -65,9 +65,9 @@ def codes(**said: object) -> list[str]:
         ({"hardness_mg_l_caco3": 250.1}, "hard-water"),
         ({"called_hard": True}, "hard-water"),
         ({"ailing": True}, "ailing"),
-        # an EC above 0.5 mS/cm, an alkalinity above 100 mg/l: waters.toml, moderate plants
-        ({"water_ec_ms_cm": 0.51}, "salty-water"),
-        ({"alkalinity_mg_l_caco3": 101.0}, "salty-water"),
+        # twice an EC of 0.5 mS/cm, an alkalinity of 100 mg/l: waters.toml, moderate plants
+        ({"water_ec_ms_cm": 1.01}, "salty-water"),
+        ({"alkalinity_mg_l_caco3": 201.0}, "salty-water"),
         ({"has_calcium": True}, "calcium-apart"),
         ({"form": "liquid"}, "no-splash"),
     ],
@@ -81,8 +81,8 @@ def test_a_fact_brings_its_caution(said: dict[str, object], code: str) -> None:
     ("said", "code"),
     [
         ({"hardness_mg_l_caco3": 250.0}, "hard-water"),  # the German act's limit itself
-        ({"water_ec_ms_cm": 0.5, "alkalinity_mg_l_caco3": 100.0}, "salty-water"),
-        ({"water_ec_ms_cm": 0.7, "feeding_class": "hungry"}, "salty-water"),
+        ({"water_ec_ms_cm": 1.0, "alkalinity_mg_l_caco3": 200.0}, "salty-water"),
+        ({"water_ec_ms_cm": 1.5, "feeding_class": "hungry"}, "salty-water"),
         ({"water_kind": "tap"}, "no-calcium-in-water"),
         ({"water_kind": "rain", "has_calcium": True, "has_magnesium": True}, "no-calcium-in-water"),
         ({"regime": "fortnightly"}, "clear-water-monthly"),

@@ -209,14 +209,18 @@ async def choice(turn: Turn) -> out.Answer:
         return turn.say("products", "choice-none")
     product, reasons, close = chosen
     lines = [turn.words.say("choice-best", name=title(product, turn))]
-    cited = turn.words.cited
-    lines += [f"- {turn.words.say(f'choice-{r.code}')} ({cited(r.source)})" for r in reasons[:4]]
+    said = [(r, turn.words.say(f"choice-{r.code}")) for r in reasons]
+    lines += [f"- {text}" for _, text in said[:4]]
     if len(collection.products) == 1:
         lines.append(turn.words.say("choice-only"))
     elif close:
         lines.append(turn.words.say("choice-close"))
     codes = [r.code for r in reasons]
-    return turn.tell("products", lines, details={"product": product.name, "reasons": codes})
+    why = [
+        out.Why(rule=f"choice.{r.code}", factor=1.0, text=text, source=r.source) for r, text in said
+    ]
+    answer = turn.tell("products", lines, details={"product": product.name, "reasons": codes})
+    return answer.model_copy(update={"why": why})
 
 
 def best_for(turn: Turn, collection: Collection) -> tuple[Product, list[Reason], bool] | None:
