@@ -24,6 +24,7 @@ _CORRECTED = frozenset({
 _ONLY_SUGGESTED = frozenset({"VOLUME_UNIT", "MASS_UNIT", "SPOON", "HARDNESS_UNIT", "NUMBER"})
 #: Words that carry nothing, one slip away, are passed over.
 _FILLERS = frozenset({"FILLER", "LOOSE_MEASURE", "AND", "FOR", "IN", "TO", "OR", "OF", "EVERY"})
+_STRENGTHS = frozenset({"LEVEL", "FULL", "FRACTION", "MULTIPLE", "MULTIPLIER"})
 #: Besides these, what a message can do without.
 _CARRIES_NOTHING = _FILLERS | {"ASIDE", "ARTICLE", "PLANTS", "CONTAINER", "PERSON_VERB", "PRESENT"}
 
@@ -88,7 +89,9 @@ def _guessed(word: str, language: str, counted: bool) -> Guess:
         near_a_meaning = process.extractOne(
             word, _meaning(language), scorer=OSA.distance, score_cutoff=1
         )
-        passed_over = best <= 1 and near_a_meaning is None
+        # 'całej' alone carries nothing, and 'całej dawki' is full strength.
+        of_a_phrase = any(_begins_a_strength(m, language) for m in nearest)
+        passed_over = best <= 1 and near_a_meaning is None and not of_a_phrase
         return Guess(nearest[0], True, ()) if passed_over else _NONE
     kinds = {k for k in kinds if k.type not in _FILLERS}
     nearest = [m for m in nearest if choices[m].type not in _FILLERS]
@@ -96,6 +99,13 @@ def _guessed(word: str, language: str, counted: bool) -> Guess:
         one_each = (_likest(word, [m for m in nearest if choices[m] == kind]) for kind in kinds)
         return Guess(None, False, tuple(sorted(one_each)))
     return Guess(_likest(word, nearest), False, ())
+
+
+def _begins_a_strength(word: str, language: str) -> bool:
+    """Whether a word is a strength with the one that follows it."""
+    node = load(language).trie.next.get(word)
+    further = () if node is None else node.next.values()
+    return any(n.entry is not None and n.entry.type in _STRENGTHS for n in further)
 
 
 def order_slip(raw: Raw, lexicon: Lexicon) -> str | None:

@@ -101,6 +101,7 @@ READS: dict[str, Call] = {
     "forget.count_owned": forget.count_owned,
     "log.last_batch": log.last_batch,
     "log.newest": log.newest,
+    "log.newest_batch": log.newest_batch,
     "log.anything": log.anything,
     "log.any_of": lambda s, o: log.any_of(s, o, (EventKind.FED, EventKind.CLEAR)),
     "log.passed_from": lambda s, o: log.passed_from(s, o, 1, limit=1_000),
