@@ -68,6 +68,8 @@ def amends(facts: Facts) -> Order | None:
     if split is None or (figures and rest.volume_l is not None):
         return None
     found = _said(split)
+    if split.said_no and not split.apart and split.wrong is None and found.asks_kind is not None:
+        return None  # 'no regué a Mia' denies, 'no, regué a Mia' puts right
     held = frozenset(i for m in marks for i in range(m.at, m.end))
     unknown = bool(facts.read_rest(without=held).unknown)
     doubtful = unknown or figures or rest.volume_l is not None

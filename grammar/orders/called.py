@@ -56,13 +56,28 @@ def several(facts: Facts, span: range) -> list[Called]:
         return []
     cue = next((m for m in facts.found if m.type == "ORDER" and m.at in span
                 and "naming" in m.value.split() and m.at >= kind.stop), None)  # fmt: skip
+    counted = (facts.read_rest(span).count or 1) > 1
     start = cue.end if cue is not None else kind.stop
     if cue is None and (start >= span.stop or not facts.raws[start].after_break):
-        return []
-    counted = (facts.read_rest(span).count or 1) > 1
+        return _in_a_part(facts, range(start, span.stop)) if counted else []
     found = _listed(facts, range(start, span.stop), small=cue is not None and counted)
     by_and = any(facts.is_and(i) for i in range(start, max((max(c.at) for c in found), default=0)))
-    return found if len(found) > 1 and (counted or by_and) else []
+    if len(found) > 1 and (counted or by_and):
+        return found
+    return _in_a_part(facts, range(start, span.stop)) if counted and cue is None else []
+
+
+def _in_a_part(facts: Facts, span: range) -> list[Called]:
+    """Names that are a part by themselves further on: '2 phals in bark, Otto and Rita, 12 cm'."""
+    for start in span:
+        if not facts.raws[start].after_break:
+            continue
+        found = _listed(facts, range(start, span.stop), small=False)
+        end = max((max(c.at) + 1 for c in found), default=start)
+        whole = end == span.stop or facts.raws[end].after_break
+        if len(found) > 1 and whole:
+            return found
+    return []
 
 
 def passed_over(facts: Facts, span: range) -> Called | None:

@@ -73,7 +73,10 @@ def asked_back(facts: Facts) -> Order | None:
         return None
     for verb in ("flush", "fed", "clear", "repot"):
         if facts.first(*_SAID[verb]) is not None:
-            order = held_back(facts, Order(verb, target=facts.target, when=facts.when[0]))
+            told = Order(verb, target=facts.target, when=facts.when[0])
+            order = held_back(facts, told)
+            if order is None and "?" in facts.folded.text:  # '¿ha recibido abono Ruby?'
+                return Order("history", target=told.target, when=told.when, asks_kind=verb)
             return order if order is not None and order.verb != "not_given" else None
     return None
 

@@ -228,3 +228,18 @@ async def test_the_last_one_is_taken_back(sqlite_records: Records, line: str) ->
     await mira.says(PLANTS["en"], "fed Hugo")
     assert (await mira.says(line)).kind == "undo"
     assert await log_of(mira) == []
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [("es", "no regué a Ruby"), ("es", "no aboné a Ruby"), ("pl", "nie podlałam Ruby"),
+     ("de", "Ruby nicht gegossen"), ("en", "did not water Ruby")],
+)  # fmt: skip
+async def test_what_was_not_done_puts_nothing_right(
+    sqlite_records: Records, language: str, line: str
+) -> None:
+    mira = Grower(sqlite_records)
+    await mira.says(PLANTS[language], FED[language])
+    before = await log_of(mira)
+    await mira.says(line)
+    assert await log_of(mira) == before

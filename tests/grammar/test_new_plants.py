@@ -269,3 +269,19 @@ def test_how_many_are_gone(text: str, count: int | None) -> None:
 
 def test_numbers_of_two_kinds_that_are_gone_are_asked() -> None:
     assert said("sold 2 phals and 3 vandas").verb == "lose_apart"
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "i have 2 phals in bark, Otto and Max, 12 cm pots"),
+        ("de", "hab 2 phals in rinde, Otto und Max, 12er töpfe"),
+        ("es", "tengo 2 phals en corteza, Otto y Max, maceta 12 cm"),
+        ("pl", "mam 2 falki w korze, Otto i Max, doniczka 12 cm"),
+    ],
+)
+def test_names_in_a_part_of_their_own_are_those_of_the_plants(language: str, text: str) -> None:
+    order = read(text, language, names=Names()).order
+    assert order is not None
+    found = [(p.name, p.count, p.medium, p.pot_cm) for p in order.plants]
+    assert found == [("Otto", 1, "bark", 12.0), ("Max", 1, "bark", 12.0)]
