@@ -223,7 +223,8 @@ def _share_size(tokens: Tokens, index: int) -> int:
     if kind == "FRACTION" and _is_part_of_a_mix(tokens, index):
         return 1
     each = type_at(tokens, index - 1) == "VOLUME_UNIT" and not tokens[index].after_break
-    if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION" and not each:
+    together = index + 1 < len(tokens) and not tokens[index + 1].after_break  # 'für alle, viertel'
+    if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION" and not each and together:
         return 0 if type_at(tokens, index + 2) in UNITS else 2
     if kind == "FRACTION" and type_at(tokens, index + 1) == "SHARE":
         labelled = any(t.type in ("LABEL", "PER") for t in tokens[:index])

@@ -620,3 +620,9 @@ def test_unclear_parts_and_comparisons_are_asked_about(text: str) -> None:
     reading = read(f"{text}, 20-20-20 Pulver", "de")
     assert reading.conflicts
     assert reading.strength is None
+
+
+@pytest.mark.parametrize("text", ["5 liter für alle, viertel", "5 l für alle, viertel Stärke"])
+def test_for_all_and_then_a_strength_is_no_interval(text: str) -> None:
+    found = read(text, "de", names=Names())
+    assert (found.volume_l, found.strength, found.unknown) == (5.0, 0.25, ())
