@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from grammar.lexicon import settings_of
 from grammar.order import Order, Target, When
-from grammar.orders import asked, clauses, reminding
+from grammar.orders import asked, clauses, meant, reminding
 from grammar.orders.facts import Facts
 from grammar.orders.measured import figure
 from grammar.rhythms.days import whole
@@ -120,6 +120,7 @@ def repot(facts: Facts) -> Order | None:
 
 def log(facts: Facts) -> Order | None:
     """What was given: feed, clear water or a flush; to some this, to others that."""
+    facts = meant.told_of(facts)
     parts = clauses.given_apart(facts)
     if parts is None:
         return Order("two_things")

@@ -52,7 +52,7 @@ def held_back(facts: Facts, order: Order) -> Order | None:
         return Order("not_given" if order.verb in _CARE else "not_changed", text=order.verb)
     asked = _begins(facts, begin, "asks")
     back = _begins(facts, begin, "asks_back")
-    planned = _stands(facts, begin, cue.at, "intends")
+    planned = _planned(facts, begin, cue.at)
     if order.verb == "add":
         return Order("plants", target=facts.target) if asked or back else None
     unsure = order.verb == "lose" and _stands(facts, begin, len(facts.raws), "unsure")
@@ -75,7 +75,8 @@ def asked_back(facts: Facts) -> Order | None:
         if facts.first(*_SAID[verb]) is not None:
             told = Order(verb, target=facts.target, when=facts.when[0])
             order = held_back(facts, told)
-            if order is None and "?" in facts.folded.text:  # '¿ha recibido abono Ruby?'
+            asked = facts.asks_first or "?" in facts.folded.text
+            if order is None and asked:  # '¿ha recibido abono Ruby?'
                 return Order("history", target=told.target, when=told.when, asks_kind=verb)
             return order if order is not None and order.verb != "not_given" else None
     return None
@@ -122,6 +123,40 @@ def _stands(facts: Facts, begin: int, end: int, key: str) -> bool:
     phrases = _phrases(facts.words.lexicon.language, key)
     places = (i for i in range(begin, end) if i not in facts.named)
     return any(_phrase_at(facts, i, phrases) for i in places)
+
+
+def _planned(facts: Facts, begin: int, end: int) -> bool:
+    """Whether it is only planned: 'need to flush Ruby', and not 'she needs water, so I flushed'."""
+    language = facts.words.lexicon.language
+    speakers = _words(language, "speakers")
+    phrases = _phrases(language, "intends")
+    for index in range(end - 1, begin - 1, -1):
+        if index in facts.named:
+            continue
+        if _phrase_at(facts, index, phrases):
+            return True
+        if facts.raws[index].text in speakers:  # 'should I flush' asks
+            return index > begin and _phrase_at(facts, index - 1, phrases)
+    return False
+
+
+def told_of(facts: Facts) -> Facts:
+    """A message without a clause at its end, or its head, that only tells a plan."""
+    breaks = [i for i, raw in enumerate(facts.raws) if i and raw.after_break]
+    if not breaks or facts.question:
+        return facts
+    last, first = breaks[-1], breaks[0]
+    if _only_plans(facts, range(last, len(facts.raws))):
+        return facts.part(range(last))
+    if _only_plans(facts, range(first)):
+        return facts.part(range(first, len(facts.raws)))
+    return facts
+
+
+def _only_plans(facts: Facts, span: range) -> bool:
+    cared = any(m.type == "ORDER" and m.at in span and not _CARE.isdisjoint(m.value.split())
+                for m in facts.found)  # fmt: skip
+    return not cared and _stands(facts, span.start, span.stop, "intends")
 
 
 def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> bool:

@@ -36,6 +36,7 @@ ASKED = [
     ("i want to repot ruby", "not_told"), ("will repot mia on sunday", "not_told"),
     ("should i move hugo to the balcony", "not_told"),
     ("thought hugo was dead but hes fine", "not_told"), ("mia looks dead", "not_told"),
+    ("did everyone get fed", "history"), ("did ruby get fed", "history"),
     ("has ruby been fed?", "history"), ("should i flush mia?", "salts"),
     ("when should i repot ruby?", "not_told"),
     ("which phals do i have", "plants"), ("do i have a vanda", "plants"),
@@ -47,6 +48,8 @@ TOLD = [
     ("not sure when, flushed mia", "flush"), ("had to flush ruby", "flush"),
     ("moved hugo to the balcony", "move"), ("please move hugo to the balcony", "move"),
     ("can you move hugo to the balcony", "move"), ("mia died", "lose"),
+    ("ruby needs water so i watered her", "clear"), ("i did feed ruby", "fed"),
+    ("did the flush for ruby", "flush"), ("will do the rest tomorrow, fed ruby", "fed"),
     ("no longer have mia", "lose"),
     ("mia did not make it", "lose"), ("remove blue", "product_remove"),
     ("i have a vanda in bark", "add"), ("i want to add a vanda", "add"),
@@ -86,3 +89,11 @@ def test_what_is_meant_in_other_languages(language: str, text: str, verb: str) -
 def test_a_change_of_nobody_else_comes_of_a_denial() -> None:
     assert order("do not remove mia").target.empty
     assert order("plan saturday 5 l no feed for mia").target.not_names == ("Mia",)
+
+
+def test_a_plan_beside_what_was_done_is_not_done() -> None:
+    found = order("just fed ruby, will do the rest tomorrow")
+    assert (found.verb, found.target.names, found.target.everything, found.when) == (
+        "fed", ("Ruby",), False, None,
+    )  # fmt: skip
+    assert order("fed all, none for hugo").target.not_names == ("Hugo",)
