@@ -143,7 +143,7 @@ def _planned(facts: Facts, begin: int, end: int) -> bool:
 def told_of(facts: Facts) -> Facts:
     """A message without a clause at its end, or its head, that only tells a plan."""
     breaks = [i for i, raw in enumerate(facts.raws) if i and raw.after_break]
-    if not breaks or facts.question:
+    if not breaks or not facts.has("fed", "clear", "flush", "watered", "gave") or facts.question:
         return facts
     last, first = breaks[-1], breaks[0]
     if _only_plans(facts, range(last, len(facts.raws))):
@@ -160,11 +160,12 @@ def _only_plans(facts: Facts, span: range) -> bool:
 
 
 def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> bool:
+    first = facts.raws[index].text
     for phrase in phrases:
+        if phrase[0] != first:
+            continue
         raws = facts.raws[index : index + len(phrase)]
-        if len(raws) == len(phrase) and all(
-            raw.text == word for raw, word in zip(raws, phrase, strict=True)
-        ):
+        if tuple(raw.text for raw in raws) == phrase:
             return True
     return False
 

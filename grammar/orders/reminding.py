@@ -418,14 +418,16 @@ def quiet_hours(facts: Facts) -> Order | None:
 
 def not_then(facts: Facts) -> Order | None:
     """'not on mondays': days on which nothing shall come; how to say it is told."""
-    rhythm, held = facts.rhythm
-    if rhythm is None or facts.asks_dose or facts.question:
-        return None
     begins = facts.words.type_at(0) == "NOT" or facts.starts("except", "no")
     begins = begins and len(facts.raws) > 1 and not facts.raws[1].after_break  # 'no, monday'
+    if not begins or facts.asks_dose or facts.question:
+        return None
+    rhythm, held = facts.rhythm
+    if rhythm is None:
+        return None
     days = rhythm.weekdays or rhythm.months or (rhythm.day and rhythm.day.kind == "weekday")
     denied = {i for i in range(len(facts.raws)) if facts.words.type_at(i) == "NOT"}
-    if not begins or not days or facts.tasks or _left(facts, held | denied | _marked(facts)):
+    if not days or facts.tasks or _left(facts, held | denied | _marked(facts)):
         return None
     return Order("reminder_not_then")
 
