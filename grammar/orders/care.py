@@ -4,14 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from grammar.lexicon import settings_of
 from grammar.order import Order, Target, When
 from grammar.orders import asked, clauses, meant, reminding
 from grammar.orders.facts import Facts
 from grammar.orders.measured import figure
 from grammar.rhythms.days import whole
 from grammar.words.marks import Mark, longest
-from grammar.words.spelling import denies_by_a_slip
 
 #: More than this no single pot takes at a watering [L].
 MOST_A_POT_L = 1.5
@@ -151,13 +149,13 @@ def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | 
     verb = _given(facts) or usual
     if verb is None and put is not None and facts.has("gave"):
         verb = "fed"  # 'Ruby got 2 g in 1 l'
-    if verb == "fed" and facts.has("clear") and _not_done(facts, verb):
+    if verb == "fed" and facts.has("clear") and meant.not_done(facts, verb):
         verb = "clear"  # 'watered, not fed'
     if verb is None:
         return None
-    if _not_done(facts, verb):
+    if meant.not_done(facts, verb):
         return None if facts.asks_dose else Order("not_given")
-    spared = facts.has("except") or facts.passed_over
+    spared = facts.has("except") or facts.spared
     if verb == "fed" and not spared and any(t.type == "NOT" for t in facts.tokens):
         return None  # 'fed them not too strong'
     name = facts.new_name[0] or None
@@ -165,64 +163,6 @@ def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | 
     if verb != "fed" or put is None:
         return order
     return replace(order, amount=put.amount, unit=put.unit, given=True)
-
-
-def _not_done(facts: Facts, verb: str) -> bool:
-    """'I have not fed Ruby', 'havnt fed', 'should have fed': nothing was given."""
-    lexicon = facts.words.lexicon
-    cue = facts.first("except")
-    denying = settings_of(lexicon.language).get("denies", ())
-    if cue is not None and (cue.size > 1 or facts.raws[cue.at].text not in denying):
-        return False
-    done = facts.first("fed", "gave") if verb == "fed" else facts.first(verb)
-    if done is None:
-        return False
-    passed = facts.passed_over
-    denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT" and i not in passed]
-    if cue is not None and not denied:  # 'fed the phals, not Ruby'; 'gedüngt habe ich Ruby nicht'
-        last = all(_small(facts, i) for i in range(cue.end, len(facts.raws)))
-        return last and not facts.target.excepts and not facts.has("everything")
-    if verb != "fed":  # 'no feed, clear water for Ruby' is none of these
-        near = (range(i + 1, done.at + 1) for i in denied)
-        return any(
-            all(_small(facts, j) or j == done.at for j in run)
-            and not any(facts.raws[j].after_break for j in run)  # 'no, flushed Ruby'
-            for run in near
-        )
-    before = (facts.raws[i] for i in range(done.at) if i not in facts.named)
-    slips = (denies_by_a_slip(raw, lexicon) for raw in before)
-    none = facts.words.type_at(done.end) == "NOT"  # 'fed no phals'
-    return bool(denied) or none or facts.has("not_done") or any(slips)
-
-
-def _small(facts: Facts, index: int) -> bool:
-    """Whether a word carries nothing, not even that it is about feed."""
-    entry = facts.words.lexicon.words.get(facts.raws[index].text)
-    return facts.is_filler(index) and (entry is None or not entry.value.startswith("feeding"))
-
-
-def nothing_given(facts: Facts) -> Order | None:
-    """'I have not fed the phals': before 'I have ...' puts them on record."""
-    done = facts.first("fed", "clear", "flush")
-    if done is None or facts.question or facts.asks_dose:
-        return None
-    before = range(max(done.at - 2, 0), done.at)
-    denied = any(facts.words.type_at(i) == "NOT" for i in before)
-    had = [m.at for m in facts.found if m.type == "PLANT"] + [i for i, _ in facts.genus_places]
-    if not denied or not had or min(had) < done.at or not _not_done(facts, done.value.split()[0]):
-        return None
-    return Order("not_given")
-
-
-def unfed(facts: Facts) -> Order | None:
-    """'did not feed Ruby', 'nobody got feed today': nothing was given, and no dose is asked for."""
-    cue = facts.first("not_fed")
-    if cue is None or facts.question or facts.asks_dose or facts.rest.volume_l is not None:
-        return None
-    done = facts.first("fed", "gave", "clear", "flush")
-    near = done is not None and cue.end <= done.at <= cue.end + 1
-    apart = done is not None and not (near and not facts.raws[done.at].after_break)
-    return None if apart else Order("not_given")
 
 
 def _day_and_done(facts: Facts) -> bool:

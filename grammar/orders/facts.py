@@ -539,7 +539,7 @@ class Facts:
         standing, without = self._places_about(cut)
         held = self.new_name[1]
         names = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
-        passed = self.passed_over
+        passed = self.spared
         genera = [(i, v) for i, v in self.genus_places if i not in passed]
         genus = genera[0][1] if genera else None
         others = genera or standing or any(i not in passed for i, _ in names)
@@ -567,7 +567,7 @@ class Facts:
         )
 
     @cached_property
-    def passed_over(self) -> frozenset[int]:
+    def spared(self) -> frozenset[int]:
         """The words of a clause that says who got nothing, beside others: '..., not fed: Ruby'."""
         cue = self.first("not_fed")
         if cue is None:
