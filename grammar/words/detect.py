@@ -91,6 +91,12 @@ def knows_any(words: Iterable[str], code: str, codes: tuple[str, ...]) -> bool:
     return any(code in owners.get(word, ()) for word in words)
 
 
+def knows_all(words: Iterable[str], code: str, codes: tuple[str, ...]) -> bool:
+    """Whether one of these languages has all of these words."""
+    owners = _owners(codes)
+    return all(code in owners.get(word, ()) for word in words)
+
+
 def _shared(sets: dict[str, frozenset[str]]) -> dict[str, tuple[str, ...]]:
     found: dict[str, tuple[str, ...]] = {}
     kept: dict[tuple[str, ...], tuple[str, ...]] = {}  # a few, shared by thousands of words

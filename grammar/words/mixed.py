@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from grammar.lexicon import Lexicon, heard_by, load
-from grammar.words.detect import knows_any
+from grammar.lexicon import Lexicon, load
+from grammar.words.detect import knows_all, knows_any
 from grammar.words.scan import Folded, Raw, Token, typed
 
 #: Token types that say something of a dose by themselves: a stray word may be one of these.
@@ -108,7 +108,7 @@ def _taken(token: Token, own: Lexicon, other: Other) -> bool:
         return False  # 'late' is no Polish summer in an English message
     if other.heard >= _SPOKEN:
         return True
-    if all(raw.text in heard_by(own.language)[0] for raw in token.raws):
+    if knows_all((raw.text for raw in token.raws), own.language, other.among):
         return False
     long = sum(len(raw.text) for raw in token.raws) >= _SHORTEST
     return token.type in _CONTENT and long

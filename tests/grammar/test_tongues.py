@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from grammar import Names, read
+from grammar import Names, lexicon, read
 from grammar.folding import plain
 from grammar.lexicon import heard_by, languages, load
 from tests.grammar.common_words import COMMON
@@ -179,3 +179,25 @@ def test_a_stray_season_does_not_override_a_month(stray: str) -> None:
     reading = read(f"how much powder for my phals this november, {stray}, 2 l 20-20-20 half")
     assert (reading.month, reading.season) == (11, None)
     assert [u.text for u in reading.unknown] == [stray]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "i have hugo a phal in bark",
+        "sorry, Mia not Ruby",
+        "young talk soon list song leave family body music color",
+        "für jede Phal 200 ml in Moos, wie family",
+    ],
+)
+def test_no_file_is_read_again_with_a_message(text: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Words of another language once cost a reading of its file each: half a second a message."""
+    for code in languages():
+        load(code)
+    first = read(text, names=Names())
+
+    def opened(name: str) -> str:
+        raise AssertionError(f"{name} was read again")
+
+    monkeypatch.setattr(lexicon, "_text", opened)
+    assert read(text, names=Names()) == first
