@@ -127,16 +127,28 @@ class Facts:
                         break
         return False
 
+    @cached_property
+    def _firsts(self) -> dict[str, int]:
+        """Which of the phrases found is the first of each order; they are asked for by the dozen."""
+        firsts: dict[str, int] = {}
+        for place, mark in enumerate(self.found):
+            if mark.type == "ORDER":
+                for value in mark.value.split():
+                    firsts.setdefault(value, place)
+        return firsts
+
     def first(self, *values: str) -> Mark | None:
         """The first of these order phrases; 'muévelas' is 'move' and 'them' in one."""
-        orders = (m for m in self.found if m.type == "ORDER")
-        return next((m for m in orders if not set(values).isdisjoint(m.value.split())), None)
+        places = [self._firsts[value] for value in values if value in self._firsts]
+        return self.found[min(places)] if places else None
 
     def starts(self, *values: str) -> bool:
         """Whether the message begins with one of these order phrases."""
         mark = self.first(*values)
+        if mark is None:
+            return False
         yes = {i for m in self.found if m.value in ("yes", "no") for i in range(m.at, m.end)}
-        return mark is not None and all(i in yes or self.is_filler(i) for i in range(mark.at))
+        return all(i in yes or self.is_filler(i) for i in range(mark.at))
 
     @cached_property
     def question(self) -> bool:

@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 
 def guiding(facts: Facts) -> Order | None:
     """'help plants', 'what can I say about water', 'what is EC', 'explain the flush'."""
+    begins = facts.words.lexicon.guides["guide"].next
+    if not any(raw.text in begins for raw in facts.raws):
+        return None
     found = list(_entries(facts))
     asked = {entry.value for entry in found if entry.type == "GUIDE"}
     of = [entry for entry in found if entry.type != "GUIDE"]

@@ -279,9 +279,10 @@ def stop(facts: Facts) -> Order | None:
 def _only_numbers(facts: Facts) -> bool:
     """'delete 1 and 3', 'stop 1, 2': nothing but numbers beside a word that ends."""
     cue = facts.first("stop", "reminder_off", "cancel")
+    if cue is None:
+        return False
     counted = {i for i, _ in _ordinals(facts)}
-    beside = [m for m in facts.found if m != cue and not counted.issuperset(range(m.at, m.end))]
-    if cue is None or beside:
+    if any(m != cue and not counted.issuperset(range(m.at, m.end)) for m in facts.found):
         return False
     last = cue.end == len(facts.raws) and verb_last(facts.words.lexicon.language)
     if not (last or facts.starts("stop", "reminder_off", "cancel")):
@@ -305,13 +306,18 @@ def _ordinals(facts: Facts) -> list[tuple[int, int]]:
     return found
 
 
+def _counted(facts: Facts) -> bool:
+    """Whether a place in the list ends it: 'skip 2', 'skip the second one'."""
+    if [r.kind for r in facts.raws] == ["word", "number"]:
+        return True
+    placed = [i for i, _ in _ordinals(facts)]
+    return bool(placed) and max(placed) == len(facts.raws) - 1
+
+
 def skip(facts: Facts) -> Order | None:
     """'not this week', 'skip it this time', 'skip the next flush'."""
     passes = facts.first("reminder_skip", *_STRETCHES)
-    counted = [r.kind for r in facts.raws] == ["word", "number"]
-    placed = {i for i, _ in _ordinals(facts)}
-    counted = counted or (bool(placed) and max(placed) == len(facts.raws) - 1)
-    named = facts.starts("skip") and (facts.has(*_NAMED) or facts.tasks or counted)
+    named = facts.starts("skip") and (facts.has(*_NAMED) or facts.tasks or _counted(facts))
     if not (passes or named) or facts.asks_dose or facts.has("plan", "make_it", "history"):
         return None
     order = _about(facts, "reminder_skip")

@@ -205,9 +205,14 @@ def _humidity(out: Tokens, tokens: Tokens, index: int) -> Tokens:
     return out[-1 - of :] if named and not broken else []
 
 
+_SHARED = frozenset({"NUMBER", "FRACTION", "EVERY", "MULTIPLE", "VAGUE"})
+
+
 def _share_size(tokens: Tokens, index: int) -> int:
     """How many tokens from here are a share of something that is no dose."""
-    kind = type_at(tokens, index)
+    kind = tokens[index].type
+    if kind not in _SHARED:
+        return 0
     percent = type_at(tokens, index + 1) == "PERCENT"
     if kind in ("NUMBER", "FRACTION") and percent:
         before, after = type_at(tokens, index - 1), type_at(tokens, index + 2)
@@ -264,7 +269,7 @@ def _is_part_of_a_mix(tokens: Tokens, index: int) -> bool:
 
 def portions(tokens: Tokens) -> Tokens:
     """'2 l each', 'two half litre bottles', 'half full': how much in all was not said."""
-    return rewrite(tokens, _portion_at)
+    return rewrite(tokens, _portion_at, _PORTIONS)
 
 
 def _portion_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
@@ -284,6 +289,7 @@ def _portion_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     return ([join(stretch, "SEVERAL", "product_of_numbers")], size) if size else None
 
 
+_PORTIONS = frozenset({"NUMBER", "FRACTION", "ARTICLE", "EVERY", "APIECE"})
 _APIECE_BEHIND = (("NUMBER", "VOLUME_UNIT", "APIECE"), ("FRACTION", "VOLUME_UNIT", "APIECE"))
 
 

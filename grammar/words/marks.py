@@ -183,6 +183,9 @@ def phrases(raws: list[Raw], trie: Trie) -> list[Mark]:
     found: list[Mark] = []
     index = 0
     while index < len(raws):
+        if raws[index].text not in trie.next:  # most words: spares the call
+            index += 1
+            continue
         entry, size = longest(raws, index, trie)
         if entry is not None:
             found.append(Mark(entry.type, entry.value, index, size))

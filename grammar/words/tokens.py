@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from typing import TypeAlias
 
 from grammar.words.scan import Token
@@ -17,6 +17,8 @@ UNITS = QUANTITY_UNITS | {
 #: Words further away than this do not belong together (and looking on takes quadratic time).
 _NEAR = 12
 PLANTS = frozenset({"GENUS", "PLANTS", "POT"})
+#: What a part of something can begin with: '1/2', '50 %'.
+PARTS = frozenset({"FRACTION", "NUMBER"})
 
 
 def type_at(tokens: Tokens, index: int) -> str:
@@ -52,7 +54,11 @@ def clauses(tokens: Tokens) -> list[Tokens]:
     return out
 
 
-def rewrite(tokens: Tokens, find: Callable[[Tokens, int], tuple[Tokens, int] | None]) -> Tokens:
+def rewrite(
+    tokens: Tokens,
+    find: Callable[[Tokens, int], tuple[Tokens, int] | None],
+    types: Collection[str] = (),
+) -> Tokens:
     """The tokens with each stretch that `find` recognises replaced.
 
     Parameters
@@ -60,6 +66,7 @@ def rewrite(tokens: Tokens, find: Callable[[Tokens, int], tuple[Tokens, int] | N
     tokens : to look through, left to right
     find : for a list and a place in it, the tokens to put there and how many they stand
         for, or None where it finds nothing
+    types : of the tokens that such a stretch can begin with; empty for all
 
     Returns
     -------
@@ -68,8 +75,12 @@ def rewrite(tokens: Tokens, find: Callable[[Tokens, int], tuple[Tokens, int] | N
     out: Tokens = []
     index = 0
     while index < len(tokens):
-        found = find(tokens, index)
-        new, size = found if found is not None else ([tokens[index]], 1)
-        out += new
-        index += size
+        token = tokens[index]
+        found = find(tokens, index) if not types or token.type in types else None
+        if found is None:
+            out.append(token)
+            index += 1
+        else:
+            out += found[0]
+            index += found[1]
     return out

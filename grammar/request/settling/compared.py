@@ -6,7 +6,17 @@ from fractions import Fraction
 
 from grammar.request.settling.near import part_at
 from grammar.words.scan import Token
-from grammar.words.tokens import PLANTS, UNITS, Tokens, broken, join, rewrite, skip, type_at
+from grammar.words.tokens import (
+    PARTS,
+    PLANTS,
+    UNITS,
+    Tokens,
+    broken,
+    join,
+    rewrite,
+    skip,
+    type_at,
+)
 
 _SMALL = ("FILLER", "ARTICLE", "OF", "IN")
 _STRENGTHS = frozenset({"FRACTION", "LEVEL", "VAGUE", "MULTIPLE"})
@@ -14,8 +24,9 @@ _STRENGTHS = frozenset({"FRACTION", "LEVEL", "VAGUE", "MULTIPLE"})
 
 def compared(tokens: Tokens) -> Tokens:
     """Strengths that are less than, too much, or a part of another."""
-    for find in (_of_plants_at, _half_of_half_at, _less_than_at, _reduced_at, _judged_at):
-        tokens = rewrite(tokens, find)
+    for find, types, needed in _STRETCHES:
+        if not needed.isdisjoint({t.type for t in tokens}):
+            tokens = rewrite(tokens, find, types)
     return [_plain(t) for t in tokens]
 
 
@@ -114,3 +125,13 @@ def _judged_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     if kind == "MULTIPLE" and type_at(tokens, index + 1) != "STRENGTH":
         return None
     return [join(tokens[index : at + 1], "RANGE", "FRACTION")], at + 1 - index
+
+
+#: What is looked for in turn, the types it can begin with, and those without which there is none.
+_STRETCHES = (
+    (_of_plants_at, PARTS, PLANTS),
+    (_half_of_half_at, PARTS, PARTS),
+    (_less_than_at, PARTS, frozenset({"BOUND"})),
+    (_reduced_at, frozenset({"REDUCED"}), frozenset({"REDUCED"})),
+    (_judged_at, PARTS | _STRENGTHS, frozenset({"JUDGED"})),
+)

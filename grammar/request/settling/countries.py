@@ -24,7 +24,9 @@ def countries(tokens: Tokens) -> Tokens:
     Where two are said each measure keeps its own, and one without stays open.
     """
     tokens = _signs(tokens)
-    tokens = rewrite(rewrite(tokens, _denied_at), _country_at)
+    tokens = rewrite(tokens, _denied_at, ("NOT",))
+    if any(token.type == "COUNTRY" for token in tokens):
+        tokens = rewrite(tokens, _country_at, ("COUNTRY", "VOLUME_UNIT"))
     said = {t.value for t in tokens if t.type == "COUNTRY" and t.value in _COUNTRIES} | {
         country
         for t in tokens
@@ -48,10 +50,11 @@ def _signs(tokens: Tokens) -> Tokens:
     """'2 gallons (US)': behind a measure it is the country."""
     out = list(tokens)
     for index, token in enumerate(out):
-        sign = token.type in ("EC_UNIT", "FILLER") and token.raws[0].text == _US
+        if token.raws[0].text != _US or token.type not in ("EC_UNIT", "FILLER"):
+            continue
         before = _skip_back(out, index)
         behind = _type(out, before) == "VOLUME_UNIT" and out[before].value in COUNTRYLESS
-        if sign and (behind or _type(out, before) == "NOT"):
+        if behind or _type(out, before) == "NOT":
             out[index] = token._replace(type="COUNTRY", value=_US)
     return out
 
@@ -98,7 +101,7 @@ _PRODUCT = frozenset({"FORM", "ANALYSIS", "OPEN_ANALYSIS", "NPK"})
 
 def kitchen(tokens: Tokens) -> Tokens:
     """'32 oz spray bottle', '2 cups of water', 'gallon jug': measures of water in a kitchen."""
-    return rewrite(tokens, _kitchen_at)
+    return rewrite(tokens, _kitchen_at, ("MASS_UNIT", "LOOSE_MEASURE", "VOLUME_UNIT"))
 
 
 def _kitchen_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:

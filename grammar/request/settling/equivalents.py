@@ -17,7 +17,7 @@ _FIGURES = ("number", "fraction")
 
 def ordinals(tokens: Tokens) -> Tokens:
     """'1/8th', '1/8tel': the ending belongs to the number."""
-    return rewrite(tokens, _ordinal_at)
+    return rewrite(tokens, _ordinal_at, ("NUMBER", "FRACTION"))
 
 
 def _ordinal_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
@@ -34,7 +34,7 @@ def _ordinal_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
 
 def parts(tokens: Tokens) -> Tokens:
     """'dilution 1 to 500', '1 part to 250 parts of water', '2 parts per 1000': as 1:500."""
-    return rewrite(tokens, _parts_at)
+    return rewrite(tokens, _parts_at, ("NUMBER",))
 
 
 def _parts_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
@@ -89,7 +89,7 @@ def _diluted_near(tokens: Tokens, start: int, end: int) -> bool:
 
 def restated(tokens: Tokens) -> Tokens:
     """'4.5 litres (thats a uk gallon)': the same volume again, and no second one."""
-    return rewrite(tokens, _restated_at)
+    return rewrite(tokens, _restated_at, _COUNTS)
 
 
 def _restated_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:

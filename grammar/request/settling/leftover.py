@@ -18,7 +18,9 @@ _GLUE = frozenset({
 
 def negations(tokens: Tokens) -> Tokens:
     """'no sphagnum', 'not in winter': what it is not, is not what it is."""
-    return rewrite(_denied_behind(rewrite(tokens, _no_growth_at)), _negation_at)
+    return rewrite(
+        _denied_behind(rewrite(tokens, _no_growth_at, ("NOT", "FILLER"))), _negation_at, ("NOT",)
+    )
 
 
 _SMALL = frozenset({"FILLER", "ARTICLE", "ASIDE", "GROWING_VERB"})
@@ -153,7 +155,7 @@ def loose(tokens: Tokens) -> Tokens:
 
 def rhythms(tokens: Tokens) -> Tokens:
     """'every 9 days' is a rhythm, if none that the rules know."""
-    return rewrite(tokens, _rhythm_at)
+    return rewrite(tokens, _rhythm_at, ("EVERY",))
 
 
 def _rhythm_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:

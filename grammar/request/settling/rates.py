@@ -75,7 +75,7 @@ def _reversed(tokens: Tokens, index: int, volume: int, labelled: bool) -> bool:
 
 def milligrams(tokens: Tokens) -> Tokens:
     """'100 mg N/L', '80 mg nitrogen per litre': a concentration of the element."""
-    return rewrite(tokens, _milligrams_at)
+    return rewrite(tokens, _milligrams_at, ("MASS_UNIT",))
 
 
 def _milligrams_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:

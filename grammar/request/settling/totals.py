@@ -9,7 +9,7 @@ from grammar.words.tokens import Tokens, broken, join, rewrite, skip, type_at
 
 def totals(tokens: Tokens) -> Tokens:
     """'two cans of 5 l each' is 10 l, '2 l 500 ml' is 2.5 l."""
-    return rewrite(rewrite(tokens, _several_at), _sum_at)
+    return rewrite(rewrite(tokens, _several_at, ("NUMBER",)), _sum_at, ("NUMBER",))
 
 
 def _several_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:

@@ -5,18 +5,19 @@ from __future__ import annotations
 from grammar.request.settling.near import litres, part_at
 from grammar.request.settling.numbers import LEAST_WATER_L
 from grammar.words.scan import AMBIGUOUS, Token
-from grammar.words.tokens import Tokens, broken, join, rewrite, skip, type_at
+from grammar.words.tokens import PARTS, Tokens, broken, join, rewrite, skip, type_at
 
 #: At most so many small words stand between a part and what it is of.
 _SMALL_WORDS = 4
+_FILLS = frozenset({"FILLER", "ASIDE"})
 _OF_A_DOSE = frozenset({"STRENGTH", "LABEL", "LEVEL", "PERCENT", "VOLUME_UNIT", "CONCENTRATED"})
 
 
 def vessels(tokens: Tokens) -> Tokens:
     """'half a 10 l bucket' is 5 l, 'filled to half' is asked about; neither is a strength."""
-    tokens = rewrite(tokens, _part_at)
-    tokens = rewrite(tokens, _filled_at)
-    tokens = rewrite(_half_way(tokens), _full_at)
+    tokens = rewrite(tokens, _part_at, PARTS)
+    tokens = rewrite(tokens, _filled_at, PARTS | _FILLS)
+    tokens = rewrite(_half_way(tokens), _full_at, ("MULTIPLE",))
     return _not_filled(tokens)
 
 
@@ -26,7 +27,7 @@ def is_vessel(tokens: Tokens, index: int) -> bool:
 
 
 def _is_fill(token: Token) -> bool:
-    return token.type in ("FILLER", "ASIDE") and token.value == "fill"
+    return token.value == "fill" and token.type in _FILLS
 
 
 def is_size(tokens: Tokens, index: int) -> bool:
@@ -164,6 +165,8 @@ def _of_something(tokens: Tokens, index: int) -> bool:
 
 def _half_way(tokens: Tokens) -> Tokens:
     """'I fill my can half way', but not 'half way through the winter'."""
+    if not any(token.type == "ASIDE" for token in tokens):
+        return tokens
     out = list(tokens)
     for index, token in enumerate(out):
         if (token.type, token.value) != ("ASIDE", "half_way"):
@@ -193,6 +196,8 @@ def _full_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
 
 def _not_filled(tokens: Tokens) -> Tokens:
     """'5 l can but only filling 2 l': its size is shown, what is filled is the volume."""
+    if not any(is_vessel(tokens, index) for index in range(len(tokens))):
+        return tokens
     sizes = [stretch for i in range(len(tokens)) if (stretch := _vessel_size(tokens, i))]
     if len(sizes) != 1 or not any(_is_filling(tokens, i, sizes[0]) for i in range(len(tokens))):
         return tokens
