@@ -129,7 +129,7 @@ class Facts:
 
     @cached_property
     def _firsts(self) -> dict[str, int]:
-        """Which of the phrases found is the first of each order; they are asked for by the dozen."""
+        """Which of the phrases found is the first of each order."""
         firsts: dict[str, int] = {}
         for place, mark in enumerate(self.found):
             if mark.type == "ORDER":
