@@ -172,6 +172,18 @@ def settings_of(language: str) -> Mapping[str, Any]:
 
 
 @cache
+def words_under(language: str, key: str) -> frozenset[str]:
+    """Words or phrases that the settings of a language list, as they are scanned."""
+    return frozenset(map(plain, settings_of(language).get(key, ())))
+
+
+@cache
+def phrases_under(language: str, key: str) -> tuple[tuple[str, ...], ...]:
+    """As `words_under`, in their order, each as its words."""
+    return tuple(tuple(plain(phrase).split()) for phrase in settings_of(language).get(key, ()))
+
+
+@cache
 def load(language: str) -> Lexicon:
     """The vocabulary of one language with the common words in it.
 

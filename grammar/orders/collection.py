@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from grammar.folding import plain
-from grammar.lexicon import settings_of
+from grammar.lexicon import settings_of, words_under
 from grammar.order import Order, PlantSaid
 from grammar.orders.additions import names_at, plants, too_many_names
 from grammar.orders.care import MOST_A_POT_L
@@ -104,8 +103,8 @@ def _nearest(facts: Facts, counted: list[int]) -> int:
 
 def _shed(facts: Facts) -> bool:
     """'Ruby lost a leaf': a part of it, and it is still there."""
-    settings = settings_of(facts.words.lexicon.language)
-    parts, sheds = (frozenset(map(plain, settings.get(k, ()))) for k in ("parts", "sheds"))
+    language = facts.words.lexicon.language
+    parts, sheds = words_under(language, "parts"), words_under(language, "sheds")
     said = [m for m in facts.found if m.value == "lose"]
     only_shed = all(facts.raws[i].text in sheds for m in said for i in range(m.at, m.end))
     return only_shed and any(raw.text in parts for raw in facts.raws)
@@ -178,9 +177,9 @@ def how_many(facts: Facts) -> Order | None:
     cue = facts.first("dose")
     if cue is None or any(not facts.is_filler(i) for i in range(cue.at)):
         return None
-    words = settings_of(facts.words.lexicon.language).get("how_many", ())
+    words = words_under(facts.words.lexicon.language, "how_many")
     said = " ".join(raw.text for raw in facts.raws[cue.at : cue.end])
-    if said not in map(plain, words):
+    if said not in words:
         return None
     starts = {raw.start: i for i, raw in enumerate(facts.raws)}
     kinds = {starts[t.raws[0].start] for t in facts.tokens if t.type in ("GENUS", "PLANTS")}
@@ -197,7 +196,7 @@ def how_many(facts: Facts) -> Order | None:
 
 def had(facts: Facts) -> Order | None:
     """'I had 2 vandas': what one no longer has is no plant to add, and says nothing of one."""
-    words = set(map(plain, settings_of(facts.words.lexicon.language).get("had", ())))
+    words = words_under(facts.words.lexicon.language, "had")
     first = next((i for i in range(len(facts.raws)) if facts.raws[i].text in words), None)
     if first is None or not all(facts.is_filler(i) for i in range(first)) or facts.question:
         return None
@@ -215,8 +214,7 @@ def _standing(facts: Facts) -> str:
         return ""
     cues = [m for m in facts.found
             if m.type == "ORDER" and {"have", "having"} & set(m.value.split())]  # fmt: skip
-    owns = settings_of(facts.words.lexicon.language).get("owns", ())
-    known = {plain(phrase) for phrase in owns}
+    known = words_under(facts.words.lexicon.language, "owns")
     said = (" ".join(raw.text for raw in facts.raws[m.at : m.end]) for m in cues)
     if not cues or not all(text in known for text in said):
         return ""

@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from grammar.folding import plain
-from grammar.lexicon import Entry, settings_of
+from grammar.lexicon import Entry, phrases_under, settings_of
 from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
 from grammar.orders import agreeing
 from grammar.orders.labels import label
@@ -104,19 +104,18 @@ class Facts:
 
     def says_any(self, key: str) -> bool:
         """Whether one of the phrases fell that the settings of the language list."""
-        listed = settings_of(self.words.lexicon.language).get(key, ())
-        return any(self._stands_at(i, phrase) for phrase in listed for i in range(len(self.raws)))
+        phrases = phrases_under(self.words.lexicon.language, key)
+        return any(self._stands_at(i, phrase) for phrase in phrases for i in range(len(self.raws)))
 
-    def _stands_at(self, index: int, phrase: str) -> bool:
-        words = plain(phrase).split()
-        return [raw.text for raw in self.raws[index : index + len(words)]] == words
+    def _stands_at(self, index: int, phrase: tuple[str, ...]) -> bool:
+        return tuple(raw.text for raw in self.raws[index : index + len(phrase)]) == phrase
 
     def parted(self, key: str) -> bool:
         """Whether a phrase in two parts fell, with plants and no more between: 'gave Ruby away'."""
         between = set(self.named) | {i for i, _ in self.genus_places}
         for phrase in settings_of(self.words.lexicon.language).get(key, ()):
-            head, _, tail = phrase.partition("|")
-            size = len(head.split())
+            head, tail = (tuple(plain(part).split()) for part in phrase.split("|"))
+            size = len(head)
             heads = (i for i in range(len(self.raws)) if self._stands_at(i, head))
             for start in (i + size for i in heads):
                 for end in range(start, len(self.raws)):

@@ -6,10 +6,7 @@ change as 'flushed Ruby' does, and nothing may come of them.
 
 from __future__ import annotations
 
-from functools import cache
-
-from grammar.folding import plain
-from grammar.lexicon import settings_of
+from grammar.lexicon import phrases_under, settings_of, words_under
 from grammar.order import Order
 from grammar.orders.facts import Facts
 from grammar.words.marks import Mark
@@ -151,7 +148,7 @@ def _clause(facts: Facts, cue: Mark) -> int:
 
 def _denied(facts: Facts, cue: Mark, begin: int) -> bool:
     """Whether it is denied: before the phrase, or at the very end ('topfe Ruby nicht um')."""
-    words = _words(facts.words.lexicon.language, "denials")
+    words = words_under(facts.words.lexicon.language, "denials")
     inside = {i for m in facts.found if m.type == "ORDER" and m.value not in ("except", "no")
               for i in range(m.at, m.end)}  # fmt: skip
     for index in range(begin, cue.at):
@@ -166,7 +163,7 @@ def _denied(facts: Facts, cue: Mark, begin: int) -> bool:
 
 def _begins(facts: Facts, begin: int, key: str) -> bool:
     """Whether one of the phrases stands at the head of the clause."""
-    phrases = _phrases(facts.words.lexicon.language, key)
+    phrases = phrases_under(facts.words.lexicon.language, key)
     held = {m.at for m in facts.found if m.type == "ORDER" and m.size > 1}  # 'was fed: Ruby'
     for index in range(begin, min(begin + _HEAD, len(facts.raws))):
         if index not in held and _phrase_at(facts, index, phrases):
@@ -179,7 +176,7 @@ def _begins(facts: Facts, begin: int, key: str) -> bool:
 
 def _stands(facts: Facts, begin: int, end: int, key: str) -> bool:
     """Whether one of the phrases stands somewhere in a stretch."""
-    phrases = _phrases(facts.words.lexicon.language, key)
+    phrases = phrases_under(facts.words.lexicon.language, key)
     places = (i for i in range(begin, end) if i not in facts.named)
     return any(_phrase_at(facts, i, phrases) for i in places)
 
@@ -187,8 +184,8 @@ def _stands(facts: Facts, begin: int, end: int, key: str) -> bool:
 def _planned(facts: Facts, begin: int, end: int) -> bool:
     """Whether it is only planned: 'need to flush Ruby', and not 'she needs water, so I flushed'."""
     language = facts.words.lexicon.language
-    speakers = _words(language, "speakers")
-    phrases = _phrases(language, "intends")
+    speakers = words_under(language, "speakers")
+    phrases = phrases_under(language, "intends")
     for index in range(end - 1, begin - 1, -1):
         if index in facts.named:
             continue
@@ -227,14 +224,3 @@ def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> bool:
         if tuple(raw.text for raw in raws) == phrase:
             return True
     return False
-
-
-@cache
-def _phrases(language: str, key: str) -> Phrases:
-    said = settings_of(language).get(key, ())
-    return tuple(tuple(plain(phrase).split()) for phrase in said)
-
-
-@cache
-def _words(language: str, key: str) -> frozenset[str]:
-    return frozenset(plain(word) for word in settings_of(language).get(key, ()))

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from grammar.folding import plain
-from grammar.lexicon import settings_of
+from grammar.lexicon import words_under
 from grammar.orders.facts import Facts
 
 #: Words that join what is picked.
@@ -43,6 +42,6 @@ def only_plants(facts: Facts) -> bool:
 
 def _small(facts: Facts, index: int) -> bool:
     """Whether a word carries nothing where something is picked: 'please', 'the one'."""
-    words = set(map(plain, settings_of(facts.words.lexicon.language).get("picking", ())))
     raw = facts.raws[index]
-    return raw.kind == "sign" or facts.words.type_at(index) in _JOINING or raw.text in words
+    joins = raw.kind == "sign" or facts.words.type_at(index) in _JOINING
+    return joins or raw.text in words_under(facts.words.lexicon.language, "picking")

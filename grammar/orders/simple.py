@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeAlias
 
-from grammar.folding import plain
-from grammar.lexicon import settings_of
+from grammar.lexicon import words_under
 from grammar.order import Order
 from grammar.orders.facts import Facts
 
@@ -40,9 +39,9 @@ def bare(verb: str, *cues: str, text: str = "") -> Form:
 
 def left(facts: Facts) -> Order | None:
     """'never mind': it denies nothing, and puts a question aside."""
-    leaves = settings_of(facts.words.lexicon.language).get("leaves", ())
     said = " ".join(raw.text for raw in facts.raws if raw.kind == "word")
-    return Order("no", text="leave") if said in {plain(phrase) for phrase in leaves} else None
+    leaves = said in words_under(facts.words.lexicon.language, "leaves")
+    return Order("no", text="leave") if leaves else None
 
 
 def only(verb: str, *cues: str) -> Form:

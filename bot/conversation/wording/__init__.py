@@ -78,6 +78,8 @@ class Messages:
         self.texts = {part.partition(" =")[0]: part for part in parts}
         self._bundle = FluentBundle([language], use_isolating=False)
         self._parsed: set[str] = set()
+        #: Sentences without a value are always the same: half of what an answer says.
+        self.fixed: dict[str, str] = {}
 
     def with_parsed(self, code: str) -> FluentBundle:
         """The bundle with this message in it.
@@ -126,6 +128,9 @@ class Wording:
         KeyError
             Where the language has no such message, or a value is missing in it.
         """
+        fixed = self._messages.fixed
+        if not values and code in fixed:
+            return fixed[code]
         bundle = self._messages.with_parsed(code)
         pattern = bundle.get_message(code).value
         if pattern is None:
@@ -134,6 +139,8 @@ class Wording:
         text, errors = bundle.format_pattern(pattern, values)
         if errors:
             raise KeyError(f"{code}: {errors}")
+        if not values:
+            fixed[code] = str(text)
         return str(text)
 
     def number(self, value: float, digits: int = 2) -> str:
