@@ -26,7 +26,7 @@ from tests.benchmarks.command import alone
 from tests.benchmarks.figures import ROOT, Asked, Figure
 from tests.benchmarks.measuring import AS_INSTALLED, cpu_s, memory_mb
 from tests.channels.chatting import LINE
-from tests.channels.loopback import Loopback
+from tests.channels.loopback import TOKEN, Loopback
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +70,15 @@ async def _running(name: str, database: str) -> AsyncIterator[tuple[Loopback, in
     loopback = Loopback()
     await loopback.start()
     process = subprocess.Popen(
-        [sys.executable, "-m", "tests.benchmarks.messenger_bots", name, loopback.url, database],
+        [
+            sys.executable,
+            "-m",
+            "tests.benchmarks.messenger_bots",
+            name,
+            TOKEN,
+            loopback.url,
+            database,
+        ],
         stderr=subprocess.DEVNULL,
         env=AS_INSTALLED,
         cwd=ROOT,
