@@ -380,20 +380,20 @@ def others(tokens: Tokens) -> Tokens:
 
 def containers(tokens: Tokens) -> Tokens:
     """'half the can', 'the tank is full': a share of what stands there, no strength."""
-    return rewrite(tokens, _container_at)
+    led = [t._replace(type="INTO") if t.value == "onto" else t for t in tokens]
 
+    def container_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+        size = _container_size(led, index)
+        if size:
+            return [join(tokens[index : index + size], "UNKNOWN", "container")], size
+        token = tokens[index]
+        return ([token._replace(type="FILLER")], 1) if token.type == "CONTAINER" else None
 
-def _container_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
-    size = _container_size(tokens, index)
-    if size:
-        return [join(tokens[index : index + size], "UNKNOWN", "container")], size
-    token = tokens[index]
-    return ([token._replace(type="FILLER")], 1) if token.type == "CONTAINER" else None
+    return rewrite(tokens, container_at, ("CONTAINER", "FRACTION"))
 
 
 def _container_size(tokens: Tokens, index: int) -> int:
     between = ("FILLER", "ARTICLE", "OF", "MULTIPLE", "INTO")
-    tokens = [t._replace(type="INTO") if t.value == "onto" else t for t in tokens]
     near = skip(tokens, index + 1, between)
     if near >= len(tokens) or any(t.after_break for t in tokens[index + 1 : near + 1]):
         ends = near > index + 1 and near <= len(tokens)
