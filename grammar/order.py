@@ -21,7 +21,7 @@ class When:
 
     `kind` and what `value` counts: day (days back, below 0 ahead), weekday (1 is Monday),
     week, month and year (back from this one), of_month (a month, 1 to 12), date (a month, with
-    `day`, and `year` if it was said).
+    `day`, and `year` if it was said), some (a day that has been, nobody knows which).
     """
 
     kind: str

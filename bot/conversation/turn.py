@@ -18,6 +18,7 @@ from bot.conversation.collection import Collection, names_in
 from bot.conversation.listening import listen
 from bot.conversation.reminding import quiet_of
 from bot.conversation.wording import Wording
+from bot.dosing.season import season_of
 from bot.records import Records, log, memory, owners
 from bot.records.kinds import Hemisphere, OwnerKind
 from bot.records.models import Owner, Plant
@@ -351,6 +352,20 @@ def day_past(when: When | None, today: date) -> date:
     return said
 
 
+def day_done(turn: Turn, when: When | None) -> date:
+    """As `day_past`; a season that it is not now is no day: 'fed Ruby in summer'.
+
+    Raises
+    ------
+    UnfitDay
+        As there, and where only such a season was said.
+    """
+    season = turn.reading.season
+    if when is None and season not in (None, season_of(turn.today.month, south=turn.south)):
+        raise UnfitDay("refuse-which-day")
+    return day_past(when, turn.today)
+
+
 def day_ahead(when: When | None, today: date) -> date:
     """The day of a plan: today, or the next such day.
 
@@ -393,6 +408,8 @@ def day_since(when: When | None, today: date) -> date | None:
         return today - timedelta(days=today.isoweekday() - 1 + 7 * when.value)
     if when.kind == "year":
         return date(today.year - when.value, 1, 1)
+    if when.kind == "some":
+        return None
     if when.kind == "date" and when.year is None and _dated(when, today.year) > today:
         return _dated(when, today.year - 1)
     return day_past(when, today)

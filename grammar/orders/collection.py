@@ -212,6 +212,9 @@ def _standing(facts: Facts) -> str:
     """Whether it was said that one has these plants, and not that they are new."""
     if facts.has("add", "more", "received", "gave"):
         return ""
+    if facts.new_name[0] and facts.says_any("is_called") and not facts.has("have", "having"):
+        new = facts.says_any("further") or facts.says_any("come_by")
+        return "" if new else "called"
     cues = [m for m in facts.found
             if m.type == "ORDER" and {"have", "having"} & set(m.value.split())]  # fmt: skip
     known = words_under(facts.words.lexicon.language, "owns")

@@ -67,7 +67,7 @@ _QUIET = frozenset({
     "lose_apart",
     "history", "plan", "reading", "exception", "which_feed", "two_things", "all_or_some",
     "not_given", "not_changed", "not_told", "remains",
-    "tell", "name",
+    "tell", "name", "explain", "help",
 })  # fmt: skip
 
 
@@ -302,8 +302,10 @@ def _dose(facts: Facts, without: frozenset[int] = frozenset()) -> Reading:
 _FORMS: tuple[simple.Form, ...] = (
     simple.only("thanks", "thanks"),
     simple.only("greeting", "hail"),
+    simple.undone,
     simple.bare("undo", "undo"),
     simple.bare("done", "done"),
+    guiding,
     simple.bare("yes", "yes"),
     reminding.pause,
     reminding.stop,
@@ -312,7 +314,6 @@ _FORMS: tuple[simple.Form, ...] = (
     simple.left,
     simple.bare("no", "no"),
     simple.bare("no", "stop", text="stop"),
-    guiding,
     simple.bare("why", "why"),
     simple.bare("more", "more"),
     simple.bare("help", "help"),

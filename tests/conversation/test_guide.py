@@ -142,3 +142,27 @@ def test_the_sensitive_plants_that_are_named_are_those_of_the_almanac() -> None:
         named = {word for word in re.findall(r"[A-Z][a-z]+", text) if word in genera()}
         assert named <= sensitive
         assert len(named) > 4
+
+
+@pytest.mark.parametrize(
+    ("line", "code"),
+    [
+        ("how do i know if its too much feed", "en"),
+        ("signs of too much fertilizer?", "en"),
+        ("woran erkenne ich, dass ich zu viel dünge?", "de"),
+        ("cómo sé si es demasiado abono", "es"),
+        ("po czym poznać, że za dużo nawozu", "pl"),
+    ],
+)
+async def test_the_signs_of_too_much_feed_are_told(mira: Grower, line: str, code: str) -> None:
+    assert (await mira.says(line)).reply == wording(code).say("explain-overfed")
+
+
+async def test_settings_tell_of_spoons_and_of_what_else_is_kept(mira: Grower) -> None:
+    words = wording("en")
+    await mira.says("only spoons", "add 3 phals")
+    reply = (await mira.says("my settings")).reply
+    assert words.say("kit-spoons") in reply
+    assert words.say("settings-kept", plants=3, feeds=0) in reply
+    await mira.says("my scale shows 0.1 g")
+    assert words.say("kit-spoons") not in (await mira.says("my settings")).reply

@@ -211,3 +211,16 @@ async def test_plants_fed_together_are_followed_each_with_its_own(mira: Grower) 
     answer = await mira.says("what's on today")
     by_plant = {p: g["action"] for g in (answer.details or {})["groups"] for p in g["plants"]}
     assert by_plant == {"Ruby": "flush", "Dot": "feed"}
+
+
+async def test_a_runoff_of_no_plant_is_asked_of_which_and_then_kept(
+    sqlite_records: Records,
+) -> None:
+    mira = Grower(sqlite_records)
+    await mira.says("add 2 phals", "my runoff reads 1.8 mS")  # of the only ones there are
+    assert "1.8" in (await mira.says("what was done")).reply
+    await mira.says("add a vanda")
+    assert (await mira.says("my runoff reads 0.9 mS")).ask
+    answer = await mira.says("the vanda")
+    assert answer.kind == "reading"
+    assert "Vanda" in answer.reply

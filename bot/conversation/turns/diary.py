@@ -10,7 +10,7 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick, plants_said
-from bot.conversation.turn import Turn, day_past, day_since, readable
+from bot.conversation.turn import Turn, day_done, day_past, day_since, readable
 from bot.conversation.turns.amending import open_again, put_back
 from bot.conversation.turns.feeding import judging
 from bot.conversation.turns.plants import on_target
@@ -109,11 +109,11 @@ async def _several(turn: Turn) -> out.Answer:
 
 def _day_of(part: Turn, turn: Turn) -> date:
     """The day of a part; that of the whole message where it says none."""
-    return day_past(part.order.when or turn.order.when, turn.today)
+    return day_done(part, part.order.when or turn.order.when)
 
 
 async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
-    on = day_past(turn.order.when, turn.today)
+    on = day_done(turn, turn.order.when)
     kind = _KINDS[turn.order.verb]
     async with turn.writing(on) as told:
         await log.record(told, _rows(turn, collection, found, on))
@@ -197,6 +197,9 @@ async def reading(turn: Turn) -> out.Answer:
     value = _ec_said(turn)
     if value is not None and not turn.collection.plants:
         return turn.tell("reading", salts.of_no_plant(turn, value))
+    target, all_ = turn.order.target, turn.collection.plants
+    if len(all_) == 1 and target.empty and not target.traits:  # no other can be meant
+        turn = replace(turn, chosen=(all_[0].id,))
     return await on_target(turn, _reading)
 
 

@@ -221,6 +221,10 @@ async def settings(turn: Turn) -> out.Answer:
             words.say("kit-can", volume=words.volume(owner.can_l)) if owner.can_l else "",
         ]
         known = [t for t in tools if t]
+        if owner.spoon and not known:
+            known.append(words.say("kit-spoons"))
+        if owner.units:
+            known.append(words.say(f"kit-units-{owner.units}"))
         if known:
             lines.append(words.say("kit-line", kit=words.listed(known)))
     for row in collection.waters:
@@ -233,7 +237,11 @@ async def settings(turn: Turn) -> out.Answer:
         start, end = (words.clock(at) for at in (hours.start, hours.end))
         lines.append(words.say("reminder-quiet-so", start=start, end=end))
     if not lines:
-        return turn.say("settings", "settings-none")
+        lines.append(words.say("settings-none"))
+    plants = sum(p.count for p in collection.plants)
+    if plants or collection.products:
+        kept = words.say("settings-kept", plants=plants, feeds=len(collection.products))
+        lines.append(kept)
     return turn.tell("settings", lines)
 
 

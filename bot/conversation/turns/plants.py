@@ -19,8 +19,8 @@ from bot.conversation.collection import (
     plants_said,
 )
 from bot.conversation.listening import listen
-from bot.conversation.turn import Turn, day_past
-from bot.conversation.turns import having, shelf
+from bot.conversation.turn import Turn, day_done, day_past
+from bot.conversation.turns import having, naming, shelf
 from bot.conversation.turns.splitting import split
 from bot.conversation.turns.standing.advice import Logged, due
 from bot.conversation.turns.standing.pot_logs import logged
@@ -28,6 +28,8 @@ from bot.records import log, places, plants
 from bot.records.models import Plant
 from grammar import Names, PlantSaid, Target
 
+#: So many to choose from are listed.
+_MOST_SHOWN = 8
 #: More alike in one entry than any home has.
 MOST_ALIKE = 10_000
 _NAME_SLOTS = (
@@ -61,7 +63,11 @@ async def add(turn: Turn) -> out.Answer:
             return turn.refuse("refuse-name-means", name=plant.name, meaning=problem)
         if plant.count is not None and not 1 <= plant.count <= MOST_ALIKE:
             return turn.refuse("refuse-count", most=turn.words.number(MOST_ALIKE))
-    on = day_past(turn.order.when, turn.today)
+    called = await naming.named(turn)
+    if called is not None:
+        return called if isinstance(called, out.Answer) else which(turn, turn.collection, called)
+    vague = turn.order.when is not None and turn.order.when.kind in ("some", "year")
+    on = turn.today if vague else day_past(turn.order.when, turn.today)  # 'bought last year'
     async with turn.writing() as told:
         added = [await _add_one(told, plant, on) for plant in said]
         turn.keep_plants(added)
@@ -198,7 +204,7 @@ def which(turn: Turn, collection: Collection, found: list[Plant], text: str = ""
     collection, found : those to choose from
     text : the words of that message, where they are not those of the incoming one
     """
-    shown = found[:8]
+    shown = found[:_MOST_SHOWN]
     lines = [f"{i}. {described(p, collection, turn.words)}" for i, p in enumerate(shown, 1)]
     some = turn.order.count or turn.reading.count
     held = sum(p.count for p in found)
@@ -229,6 +235,8 @@ def _not_found(turn: Turn, collection: Collection, place: str | None = None) -> 
     if not collection.plants:
         return turn.ask("ask-no-plants-yet")
     if target.empty and not target.traits:
+        if 1 < len(collection.plants) <= _MOST_SHOWN:
+            return which(turn, collection, list(collection.plants))
         return turn.ask("ask-which-plants")
     if place is not None:
         standing = turn.words.listed([p.name for p in collection.places])
@@ -293,7 +301,7 @@ async def repot(turn: Turn) -> out.Answer:
 
 
 async def _repot(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
-    on = day_past(turn.order.when, turn.today)
+    on = day_done(turn, turn.order.when)
     medium, pot_cm = turn.reading.medium, turn.reading.pot_cm
     async with turn.writing(on) as told:
         await plants.repot(told, [p.id for p in found], on=on, medium=medium, pot_cm=pot_cm)

@@ -137,6 +137,7 @@ ask-ec_unit = „{ $texts }“ ist als Leitwert kaum möglich. Schick ihn mit Ei
 ask-hardness_unit = In welcher Einheit ist „{ $texts }“? Schick es z. B. so: 12 °dH oder 200 mg/l CaCO3.
 ask-lone_number = { $texts } was? Schick es mit Einheit.
 ask-product_of_numbers = „{ $texts }“ kann zweierlei heißen. Schick die Gesamtmenge, z. B. 6 Liter.
+ask-loose_rate = Wie viel ist „{ $texts }“? Miss es einmal ab und schick es so: laut Etikett 2 ml pro Liter. Oder lass es weg.
 
 # --- refusals ---
 refuse-negative = „{ $text }“ ist weniger als nichts. Schick eine Menge über null, z. B. 5 Liter.
@@ -291,7 +292,11 @@ ask-fewer-than = Notiert: { $plants }, das sind { $gone } mehr als { $count }. N
 plants-in-all = Insgesamt { $count } { $kind }.
 ask-lost-apart = Nichts wurde geändert. Schick eine Gattung nach der anderen, etwa: 2 Phals eingegangen.
 ask-more-than = Notiert: { $plants }, weniger als { $count }. Nichts wurde geändert; sind alle weg, schick: { $held } { $kind } eingegangen.
-plants-split = Die anderen { $left } { $kind } bleiben, wie sie waren.
+plants-split = { $left ->
+    [one] Die andere { $kind } bleibt, wie sie war.
+   *[other] Die anderen { $left } { $kind } bleiben, wie sie waren.
+}
+ask-name-one = Noch ohne Namen: { $known }. Nichts wurde geändert; nenn sie einzeln, etwa: nenn die { $kind } auf dem Balkon { $name }.
 ask-not-on-record = „{ $meant }“ habe ich nicht notiert{ $known ->
     [none] .
    *[other] . Notiert: { $known }.
@@ -393,6 +398,13 @@ home-line = Zuhause: { $place ->
    *[north] Nordhalbkugel
 }.
 ask-home = „{ $text }“ kenne ich nicht. Schick eine größere Stadt in der Nähe, mit Land, z. B.: ich wohne in Porto, Portugal.
+settings-kept = Außerdem notiert: { $plants ->
+    [one] 1 Pflanze
+   *[other] { $plants } Pflanzen
+} (schick: meine Pflanzen), { $feeds ->
+    [0] noch kein
+   *[other] { $feeds }
+} Dünger (schick: meine Dünger); und sieh nach: meine Erinnerungen.
 settings-none = Zu Wasser und Ausrüstung ist nichts notiert. Schick es z. B. so: mein Leitungswasser hat 14 dH; meine Waage zeigt 0,1 g; meine Kanne fasst 5 l; ich wohne in Kassel.
 
 # --- the log ---
@@ -708,6 +720,7 @@ explain-npk = Die drei Zahlen sind Gewichtsprozent: Stickstoff N, Phosphat P2O5,
 explain-hardness = Härte ist Calcium und Magnesium im Wasser; 1 °dH sind 17,8 mg/l als CaCO3. Etwas davon ist Nahrung, viel davon sammelt sich im Topf und hebt den pH.
 explain-strength = Volle Stärke ist die Aufwandmenge vom Etikett, oder 200 mg/l N, wenn keine dasteht. Orchideen wachsen langsam: ein Viertel bei jedem Gießen bringt im Monat so viel wie einmal volle Stärke und verbrennt weniger.
 explain-flush = Durchspülen heißt klares Wasser, langsam, bis etwa das Doppelte vom Topf durchgelaufen ist: das nimmt die Salze mit, die Dünger und Wasser liegen lassen. Etwa einmal im Monat, solange du düngst.
+explain-overfed = Zu viel Dünger zeigt sich zuerst an den Wurzeln: braune Spitzen, dann absterbende Blattspitzen und weiße Krusten auf Substrat oder Topf. Dann mit klarem Wasser durchspülen und nicht düngen, bis neue Wurzelspitzen kommen. Schick, was du siehst, z. B.: braune Wurzelspitzen bei Ruby.
 explain-salts = Was die Wurzeln nicht aufnehmen, bleibt im Topf, und mit jedem Abtrocknen wird es stärker. Braune Wurzelspitzen, absterbende Blattspitzen und weiße Krusten sind die Zeichen.
 explain-rest = Manche Orchideen machen im Winter Pause und nehmen nichts auf. Dünger versalzt dann nur den Topf, darum gibt es klares Wasser, wenig oder keins, bis Neutrieb oder neue Wurzeln kommen.
 explain-winter = Im Winter ist wenig Licht und langsames Wachstum; die Wurzeln nehmen etwa die Hälfte auf, also wird die Dosis halbiert. Was unter Lampen wächst, verträgt mehr: schreib „wächst“ dazu.

@@ -133,6 +133,7 @@ ask-ec_unit = “{ $texts }” is not a likely conductivity. Send it with its un
 ask-hardness_unit = In which unit is “{ $texts }”? Send it like 12 °dH or 200 mg/l CaCO3.
 ask-lone_number = { $texts } what? Send it with its unit.
 ask-product_of_numbers = “{ $texts }” could mean two things. Send the total, like 6 litres.
+ask-loose_rate = How much is “{ $texts }”? Measure it once and send the rate like: label says 2 ml per litre. Or leave it out.
 
 # --- refusals ---
 refuse-negative = “{ $text }” is below nothing. Send an amount above zero, like 5 litres.
@@ -284,7 +285,11 @@ ask-fewer-than = On record: { $plants }, which is { $gone } more than { $count }
 plants-in-all = { $count } { $kind } in all.
 ask-lost-apart = Nothing was changed. Send one kind at a time, like: 2 phals died.
 ask-more-than = On record: { $plants }, fewer than { $count }. Nothing was changed; if all are gone, send: { $held } { $kind } died.
-plants-split = The other { $left } { $kind } stay as they were.
+plants-split = { $left ->
+    [one] The other { $kind } stays as it was.
+   *[other] The other { $left } { $kind } stay as they were.
+}
+ask-name-one = Without a name on record: { $known }. Nothing was changed; name one at a time, like: call the { $kind } on the balcony { $name }.
 ask-not-on-record = I have no “{ $meant }” on record{ $known ->
     [none] .
    *[other] . On record: { $known }.
@@ -383,6 +388,14 @@ home-line = Home: { $place ->
    *[north] northern hemisphere
 }.
 ask-home = I do not know “{ $text }”. Send a larger town near you, with the country, like: I live in Porto, Portugal.
+settings-kept = Also on record: { $plants ->
+    [one] 1 plant
+   *[other] { $plants } plants
+} (send: my plants), { $feeds ->
+    [0] no feed yet
+    [one] 1 feed
+   *[other] { $feeds } feeds
+} (send: my feeds); and see: my reminders.
 settings-none = Nothing on record of your water and kit. Send it like: my tap is 14 dH; my scale shows 0.1 g; my can holds 5 l; I live in Porto.
 
 # --- the log ---
@@ -692,6 +705,7 @@ explain-npk = The three numbers are per cent of weight: nitrogen N, phosphate P2
 explain-hardness = Hardness is calcium and magnesium in the water; 1 °dH is 17.8 mg/l as CaCO3. Some is food, much of it builds up in the pot and lifts the pH.
 explain-strength = Full strength is the label's rate, or 200 mg/l N where none is told. Orchids grow slowly: a quarter at every watering feeds as much in a month as full strength once, and burns less.
 explain-flush = A flush is clear water, slowly, until about twice the pot has run through: it carries out the salts that feed and water leave behind. About once a month while you feed.
+explain-overfed = Too much feed shows at the roots first: brown tips, then leaf tips that die back, and a white crust on the medium or the pot. Then rinse with clear water and give no feed until new root tips show. Send what you see, like: brown root tips on Ruby.
 explain-salts = What roots do not take up stays in the pot, and each watering dries it stronger. Brown root tips, dying leaf tips and white crusts are the signs.
 explain-rest = Some orchids stop in winter and take nothing up. Feed then only salts the pot, so they get clear water, little or none, until new growth or roots show.
 explain-winter = In winter light is short and growth slow; roots take up about half, so the dose is halved. A plant that grows under lamps can have more: say “growing”.

@@ -136,6 +136,7 @@ ask-ec_unit = “{ $texts }” no parece una conductividad. Mándala con su unid
 ask-hardness_unit = ¿En qué unidad va “{ $texts }”? Mándalo como 12 °dH o 200 mg/l CaCO3.
 ask-lone_number = ¿{ $texts } qué? Mándalo con su unidad.
 ask-product_of_numbers = “{ $texts }” puede ser dos cosas. Manda el total, como 6 litros.
+ask-loose_rate = ¿Cuánto es “{ $texts }”? Mídelo una vez y mándalo así: la etiqueta dice 2 ml por litro. O quítalo.
 
 # --- refusals ---
 refuse-negative = “{ $text }” está por debajo de cero. Manda una cantidad mayor, como 5 litros.
@@ -287,7 +288,11 @@ ask-fewer-than = Apuntado: { $plants }, { $gone } más que { $count }. No cambi�
 plants-in-all = En total: { $count } { $kind }.
 ask-lost-apart = No cambié nada. Manda un género cada vez, por ejemplo: se murieron 2 phals.
 ask-more-than = Apuntado: { $plants }, menos de { $count }. No cambié nada; si no queda ninguna, manda: se murieron { $held } { $kind }.
-plants-split = Las otras { $left } { $kind } siguen como estaban.
+plants-split = { $left ->
+    [one] La otra { $kind } sigue como estaba.
+   *[other] Las otras { $left } { $kind } siguen como estaban.
+}
+ask-name-one = Sin nombre en tu lista: { $known }. No cambié nada; ponles nombre de una en una, por ejemplo: llama { $name } a la { $kind } del balcón.
 ask-not-on-record = No tengo ninguna “{ $meant }” apuntada{ $known ->
     [none] .
    *[other] . Apuntadas: { $known }.
@@ -389,6 +394,14 @@ home-line = Casa: { $place ->
    *[north] hemisferio norte
 }.
 ask-home = No conozco “{ $text }”. Manda una ciudad más grande que esté cerca, con el país, como: vivo en Córdoba, Argentina.
+settings-kept = También apuntado: { $plants ->
+    [one] 1 planta
+   *[other] { $plants } plantas
+} (manda: mis plantas), { $feeds ->
+    [0] ningún abono
+    [one] 1 abono
+   *[other] { $feeds } abonos
+} (manda: mis abonos); y mira: mis recordatorios.
 settings-none = No tengo nada apuntado de tu agua ni de cómo mides. Manda: mi agua del grifo tiene 14 dH; mi báscula marca 0,1 g; mi regadera es de 5 l; vivo en Bilbao.
 
 # --- the log ---
@@ -710,6 +723,7 @@ explain-npk = Los tres números son tanto por ciento en peso: nitrógeno N, fosf
 explain-hardness = La dureza es el calcio y el magnesio del agua; 1 °dH son 17,8 mg/l como CaCO3. Una parte alimenta, mucha se queda en la maceta y sube el pH.
 explain-strength = La dosis completa es la de la etiqueta, o 200 mg/l de N si no la sé. Las orquídeas crecen despacio: un cuarto en cada riego alimenta al mes lo mismo que una dosis completa de golpe, y quema menos.
 explain-flush = Un lavado es agua sola, despacio, hasta que pase más o menos el doble de la maceta: se lleva las sales que dejan el abono y el agua. Una vez al mes, más o menos, mientras abonas.
+explain-overfed = El exceso de abono se ve primero en las raíces: puntas marrones, después puntas de hoja secas y costra blanca en el sustrato o la maceta. Entonces lava con agua sola y no abones hasta ver puntas de raíz nuevas. Manda lo que ves, como: puntas de raíz marrones en Ruby.
 explain-salts = Lo que las raíces no toman se queda en la maceta, y al secarse se concentra. Puntas de raíz marrones, puntas de hoja secas y costra blanca son la señal.
 explain-rest = Algunas orquídeas paran en invierno y no toman nada. Abonar entonces solo sala la maceta: agua sola, poca o ninguna, hasta que asomen brotes o raíces.
 explain-winter = En invierno hay poca luz y crecen despacio; las raíces toman como la mitad, así que va media dosis. Si crece bajo lámpara puede llevar más: di “creciendo”.

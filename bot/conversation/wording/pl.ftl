@@ -142,6 +142,7 @@ ask-ec_unit = „{ $texts }” to mało prawdopodobne EC. Podaj z jednostką, np
 ask-hardness_unit = W jakiej jednostce jest „{ $texts }”? Napisz np. 12 °dH albo 200 mg/l CaCO3.
 ask-lone_number = { $texts } czego? Podaj z jednostką.
 ask-product_of_numbers = „{ $texts }” można rozumieć dwojako. Podaj razem, np. 6 litrów.
+ask-loose_rate = Ile to jest „{ $texts }”? Zmierz raz i napisz tak: na etykiecie 2 ml na litr. Albo pomiń.
 
 # --- refusals ---
 refuse-negative = „{ $text }” to mniej niż nic. Podaj ilość większą od zera, np. 5 litrów.
@@ -298,7 +299,12 @@ ask-fewer-than = Zapisane: { $plants }, o { $gone } więcej niż { $count }. Nic
 plants-in-all = Razem: { $count } { $kind }.
 ask-lost-apart = Nic nie zmieniono. Wyślij każdy rodzaj osobno, na przykład: padły 2 falenopsis.
 ask-more-than = Zapisane: { $plants }, mniej niż { $count }. Nic nie zmieniono; jeśli nie ma już żadnej, wyślij: padły { $held } { $kind }.
-plants-split = Pozostałe { $left } { $kind } zostają bez zmian.
+plants-split = { $left ->
+    [one] Pozostała { $kind } zostaje bez zmian.
+    [many] Pozostałych { $left } { $kind } zostaje bez zmian.
+   *[other] Pozostałe { $left } { $kind } zostają bez zmian.
+}
+ask-name-one = Bez imienia: { $known }. Nic nie zmieniono; nazwij je po kolei, na przykład: nazwij { $kind } na balkonie { $name }.
 ask-not-on-record = Nie mam tu „{ $meant }”{ $known ->
     [none] .
    *[other] . Mam: { $known }.
@@ -400,6 +406,16 @@ home-line = Dom: { $place ->
    *[north] półkula północna
 }.
 ask-home = Nie znam „{ $text }”. Podaj większe miasto w pobliżu i kraj, np.: moje miasto to Gdynia, Polska.
+settings-kept = Zapisane są też: { $plants ->
+    [one] 1 roślina
+    [few] { $plants } rośliny
+   *[other] { $plants } roślin
+} (wyślij: moje rośliny), { $feeds ->
+    [0] żadnego nawozu
+    [one] 1 nawóz
+    [few] { $feeds } nawozy
+   *[other] { $feeds } nawozów
+} (wyślij: moje nawozy); i zobacz: moje przypomnienia.
 settings-none = Nic nie wiem o twojej wodzie i sprzęcie. Napisz np.: moja kranówka ma 14 dH; moja waga pokazuje 0,1 g; moja konewka ma 5 l; moje miasto to Gdynia.
 
 # --- the log ---
@@ -729,6 +745,7 @@ explain-npk = Te trzy liczby to procenty wagi: azot N, fosfor jako P2O5, potas j
 explain-hardness = Twardość to wapń i magnez w wodzie; 1 °dH to 17,8 mg/l jako CaCO3. Trochę z tego to pokarm, dużo odkłada się w doniczce i podnosi pH.
 explain-strength = Pełna dawka to dawka z etykiety, a bez niej 200 mg/l N. Storczyki rosną powoli: ćwierć przy każdym podlewaniu karmi przez miesiąc tak samo jak raz pełna, a mniej pali.
 explain-flush = Płukanie to czysta woda, powoli, aż przeleci jej około dwóch doniczek: wynosi sole po nawozie i wodzie. Mniej więcej raz w miesiącu, póki nawozisz.
+explain-overfed = Nadmiar nawozu widać najpierw na korzeniach: brązowe końcówki, potem schnące końcówki liści i biały nalot na podłożu albo doniczce. Wtedy przepłucz czystą wodą i nie nawoź, aż pojawią się nowe końcówki korzeni. Napisz, co widzisz, np.: brązowe końcówki korzeni u Ruby.
 explain-salts = Czego korzenie nie pobiorą, zostaje w doniczce, a przy każdym przesychaniu robi się mocniejsze. Objawy: brązowe końcówki korzeni, schnące końcówki liści, biały nalot.
 explain-rest = Niektóre storczyki zimą stają i nic nie pobierają. Nawóz tylko zasala wtedy doniczkę, więc dostają czystą wodę, mało albo wcale, aż ruszą nowe przyrosty lub korzenie.
 explain-winter = Zimą dni są krótkie, a wzrost powolny; korzenie pobierają mniej więcej połowę, więc i dawka jest o połowę mniejsza. Roślina, która rośnie pod lampami, może dostać więcej: napisz „rośnie”.
