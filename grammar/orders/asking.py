@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from grammar.order import Order
+from grammar.orders import signs
 from grammar.orders.facts import Facts
 from grammar.orders.files import text_after
+from grammar.words.marks import Mark
 
 #: Begins the value of a phrase that is answered with a fact.
 _TELL = "tell_"
+#: Of a plant on record, or of a day, the plan knows more.
+_TELL_OF_NONE = frozenset({"tell_need", "tell_winter"})
 
 
 def home(facts: Facts) -> Order | None:
@@ -68,11 +72,19 @@ def follow_up(facts: Facts) -> Order | None:
 
 def tell(facts: Facts) -> Order | None:
     """What a beginner asks beside feed: 'how often do I feed', 'sticky drops on the leaves'."""
-    cue = next((m.value for m in facts.found if m.value.startswith(_TELL)), None)
+    cue = next((m for m in facts.found if m.value.startswith(_TELL)), None)
     others = ("fed", "flush", "clear", "repot", "remind", "naming", "history", "add", "move")
-    if cue is None or facts.asks_dose or facts.has(*others):
+    if cue is None or facts.asks_dose or facts.has(*others) or _ails_besides(facts, cue):
         return None
-    return Order("tell", text=cue.removeprefix(_TELL))
+    if cue.value in _TELL_OF_NONE and (facts.target.named_one or facts.when[0] is not None):
+        return None  # 'do I need to feed Ruby today' asks for the plan
+    return Order("tell", text=cue.value.removeprefix(_TELL))
+
+
+def _ails_besides(facts: Facts, cue: Mark) -> bool:
+    """Whether a sign of harm is told besides: 'brown aerial roots and a white crust'."""
+    spans = (range(cue.at), range(cue.end, len(facts.raws)))
+    return any(signs.ails(facts.part(span)) for span in spans if span)
 
 
 def who(facts: Facts) -> Order | None:

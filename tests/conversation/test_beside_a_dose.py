@@ -431,3 +431,18 @@ async def test_a_water_called_hard_counts_as_hard_until_a_figure_is_told(mira: G
     figure = await mira.says("tap 5 dH, not very hard, phal, 2 l 20-20-20 powder quarter")
     assert "hard-water" in [c.code for c in told.cautions]
     assert "hard-water" not in [c.code for c in figure.cautions]
+
+
+async def test_too_strong_is_asked_of_what_was_given_last(mira: Grower) -> None:
+    """Not of the dose before it, which was right."""
+    await mira.says("my liquid is 6-4-7, label 5 ml per litre, call it bloom", "add a phal")
+    dose = await mira.says("1 l bloom for the phal")
+    assert dose.kind == "dose"
+    entry = await mira.says("fed the phal, 5 ml bloom in 1 l")
+    judged = await mira.says("was that too strong?")
+    assert "Too much" in entry.reply
+    assert judged.reply.splitlines()[0] in entry.reply
+    await mira.says("2 l bloom, quarter")  # what is asked now is this
+    assert "25 %" in (await mira.says("is that too strong?")).reply
+    mira.later(hours=2)
+    assert "Too much" not in (await mira.says("was that too strong?")).reply

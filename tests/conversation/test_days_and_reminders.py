@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.conversation.answer import Answer
+from bot.conversation.wording import wording
 from bot.records import Records
 from tests.conversation.talking import Grower
 
@@ -211,3 +212,14 @@ async def test_a_pause_is_ended(reminded: Grower, line: str) -> None:
     answer: Answer = await reminded.says(line)
     assert answer.kind == "reminder"
     assert answer.choices
+
+
+async def test_a_plan_after_all_was_given_says_when_it_goes_on(sqlite_records: Records) -> None:
+    mira = Grower(sqlite_records)
+    await mira.says("add 2 phals and a vanda")
+    again = wording("en").say("plan-again")
+    assert again not in (await mira.says("what's on today")).reply
+    await mira.says("fed the phals")
+    assert again not in (await mira.says("what's on today")).reply
+    await mira.says("watered the vanda")
+    assert again in (await mira.says("when should i feed again")).reply

@@ -166,3 +166,40 @@ async def test_settings_tell_of_spoons_and_of_what_else_is_kept(mira: Grower) ->
     assert words.say("settings-kept", plants=3, feeds=0) in reply
     await mira.says("my scale shows 0.1 g")
     assert words.say("kit-spoons") not in (await mira.says("my settings")).reply
+
+
+@pytest.mark.parametrize(
+    ("line", "code", "what"),
+    [
+        ("how often do i water it", "en", "water"),
+        ("do i need fertilizer?", "en", "need"),
+        ("should i feed in winter", "en", "winter"),
+        ("its winter soon do i stop feeding", "en", "winter"),
+        ("is rain water better?", "en", "which-water"),
+        ("when should i repot?", "en", "repot-when"),
+        ("wie oft muss ich gießen", "de", "water"),
+        ("brauchen orchideen dünger?", "de", "need"),
+        ("soll ich im winter düngen", "de", "winter"),
+        ("welches wasser soll ich nehmen", "de", "which-water"),
+        ("wann umtopfen?", "de", "repot-when"),
+        ("cada cuánto riego?", "es", "water"),
+        ("necesito abonar?", "es", "need"),
+        ("se abona en invierno?", "es", "winter"),
+        ("qué agua uso", "es", "which-water"),
+        ("cuándo trasplanto?", "es", "repot-when"),
+        ("jak często podlewać?", "pl", "water"),
+        ("czy storczyki potrzebują nawozu", "pl", "need"),
+        ("czy nawozić zimą?", "pl", "winter"),
+        ("jaką wodą podlewać", "pl", "which-water"),
+        ("kiedy przesadzać?", "pl", "repot-when"),
+    ],
+)
+async def test_what_a_beginner_asks_is_told(mira: Grower, line: str, code: str, what: str) -> None:
+    assert (await mira.says(line)).reply == wording(code).say(f"tell-{what}")
+
+
+async def test_of_a_plant_or_a_day_the_plan_is_asked(mira: Grower) -> None:
+    await mira.says("add a phal called Ruby")
+    for line in ("do i need to feed today", "do i need to feed Ruby"):
+        assert (await mira.says(line)).kind != "explain"
+    assert (await mira.says("5 l 20-20-20 powder, should i feed in winter?")).kind == "dose"

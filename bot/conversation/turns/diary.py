@@ -62,8 +62,8 @@ async def not_given(turn: Turn) -> out.Answer:
 
 
 async def not_changed(turn: Turn) -> out.Answer:
-    """A change was denied: nothing of it is done."""
-    return turn.say("log", "not-changed")
+    """A change was denied, or is one of somebody else's plants: nothing of it is done."""
+    return turn.say("log", "not-yours" if turn.order.text == "others" else "not-changed")
 
 
 async def not_told(turn: Turn) -> out.Answer:
@@ -115,6 +115,7 @@ def _day_of(part: Turn, turn: Turn) -> date:
 async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     on = day_done(turn, turn.order.when)
     kind = _KINDS[turn.order.verb]
+    judging.keep_given(turn)
     async with turn.writing(on) as told:
         await log.record(told, _rows(turn, collection, found, on))
     details = _details(turn) if kind is EventKind.FED else {}

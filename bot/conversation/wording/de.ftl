@@ -450,6 +450,7 @@ ask-amend-undo = Um das zu berichtigen, schick: rückgängig; und dann die Zeile
 ask-two-days = Zwei Tage auf einmal. Schick sie einzeln, etwa: Ruby gestern gedüngt.
 ask-two-things = Das war zweierlei, und ich sehe nicht, welche Pflanzen was bekamen. Schick es einzeln, etwa: Phalaenopsis gedüngt.
 not-changed = Dann bleibt alles, wie es ist. Was irrtümlich geändert wurde, nimmt „rückgängig“ zurück.
+not-yours = Das klingt nach Pflanzen von jemand anderem, deshalb wird nichts notiert. Sind es deine, schreib es ohne die andere Person.
 not-told = Noch ist nichts notiert. Wenn es getan ist, schick { $verb ->
     [fed] es so: Ruby gedüngt
     [clear] es so: Ruby gegossen
@@ -567,6 +568,7 @@ plan-top-up = Auf { $to } auffüllen ({ $water ->
    *[other] { $water }
 }).
 plan-pour-off = { $volume } an andere Pflanzen abgeben.
+plan-again = Weiter geht es beim nächsten Gießen, wenn das Substrat fast trocken ist: frag dann wieder, oder schick: Plan für morgen.
 plan-nothing = Nichts: { $plants }.
 done-logged = Im Tagebuch: { $what }.
 done-fed = { $plants } gedüngt
@@ -602,6 +604,11 @@ question-lapsed = Meine Frage ist verfallen, geändert wurde nichts. Schick die 
 question-left = Gut, wir lassen es dabei. Geändert wurde nichts.
 nothing-asked = Ich hatte nichts gefragt. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 help-lost = Das habe ich nicht verstanden: Nichts wurde geändert.
+tell-water = Gieß, wenn das Substrat fast trocken ist: heb den Topf, leicht heißt trocken. In Rinde ist das im Sommer oft einmal die Woche, im Winter seltener; Moos bleibt länger nass. Ich plane Dünger und Salze, nicht den Durst (üblich, ohne Quelle).
+tell-need = Sie leben lange ohne, wachsen und blühen mit wenig aber besser: ein Viertel der Etikettmenge bei jedem Gießen, solange sie wachsen. Zu viel schadet mehr als keiner (üblich, ohne Quelle).
+tell-winter = Was im Winter weiterwächst, bekommt die Hälfte vom Üblichen, was ruht, nichts: klares Wasser, und weniger davon. Ab dem Frühjahr, wenn neue Triebe oder Wurzeln kommen, wie zuvor (üblich, ohne Quelle).
+tell-which-water = Regen- oder Osmosewasser, oder Leitungswasser, das nicht hart ist; nie Wasser aus einem Salz-Enthärter. Regen- und Osmosewasser bringen weder Calcium noch Magnesium: das muss der Dünger. Schick deins, z. B.: mein Leitungswasser hat 14 dH (üblich, ohne Quelle).
+tell-repot-when = Wenn das Substrat zerfällt oder die Wurzeln keinen Platz haben, etwa alle zwei Jahre, am besten zu Beginn neuer Wurzeln (üblich, ohne Quelle). Dann schick: Ruby in Rinde umgetopft; ich halte den Dünger zurück.
 tell-often = Bei jedem Gießen ein Viertel der Etikettmenge und einmal im Monat nur klares Wasser; oder alle zwei Wochen die Hälfte. Im Winter halb so viel, in der Ruhe nichts (üblich, ohne Quelle).
 tell-sticky = Klare Tropfen an Trieben und jungen Blättern sind oft nur Pflanzensaft. Klebrige Blätter mit braunen oder weißen Buckeln: vielleicht Schildläuse. Wisch sie ab und stell die Pflanze abseits (üblich, ohne Quelle).
 tell-air-roots = Wurzeln außerhalb des Topfs sind normal: lass sie dran. Silbrig oder grün und fest ist gesund, braun und hohl ist tot (üblich, ohne Quelle).

@@ -441,6 +441,7 @@ ask-amend-undo = To put that right, send: undo; and then the line anew.
 ask-two-days = Two days at once. Send them one by one, like: fed Ruby yesterday.
 ask-two-things = Two things at once, and I cannot tell which plants got which. Send them one by one, like: fed the phals.
 not-changed = Then nothing is changed. What was changed by mistake goes back with “undo”.
+not-yours = That sounds like somebody else’s plants, so nothing is noted. If they are yours, say it without the other person.
 not-told = Nothing is written down yet. When it is done, send { $verb ->
     [fed] it like: fed Ruby
     [clear] it like: watered Ruby
@@ -552,6 +553,7 @@ plan-top-up = Top up with { $water ->
    *[other] { $water }
 } to { $to }.
 plan-pour-off = Pour { $volume } away onto other plants.
+plan-again = Next at the next watering, once the medium is nearly dry: ask then what is on, or send: plan tomorrow.
 plan-nothing = Nothing: { $plants }.
 done-logged = In the log: { $what }.
 done-fed = fed { $plants }
@@ -587,6 +589,11 @@ question-lapsed = That question of mine has lapsed: nothing was changed. Send th
 question-left = All right, we leave it at that. Nothing was changed.
 nothing-asked = I had asked nothing. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 help-lost = That I did not understand: nothing was changed.
+tell-water = Water when the medium is nearly dry: lift the pot, light means dry. In bark that is often once a week in summer and less in winter; moss stays wet longer. I plan feed and salts, not thirst (common practice, no source).
+tell-need = They live long without, but grow and flower better with a little while they grow: a quarter of the label rate at every watering. Too much harms more than none (common practice, no source).
+tell-winter = What goes on growing in winter gets half of its usual feed, what rests gets none: clear water, and less of it. From spring, when new growth or roots show, as before (common practice, no source).
+tell-which-water = Rain or reverse-osmosis water, or tap water that is not hard; never water from a salt softener. Rain and osmosis water bring no calcium or magnesium: the feed has to. Send yours, like: my tap is 14 dH (common practice, no source).
+tell-repot-when = When the medium breaks down or the roots have no room, about every two years, best when new roots begin (common practice, no source). Then say “repotted Ruby in bark”: I hold the feed back.
 tell-often = At every watering a quarter of the label rate, and once a month clear water only; or every two weeks half. In winter half of that, at rest nothing (common practice, no source).
 tell-sticky = Clear drops on spikes and young leaves are often only sap. Sticky leaves with brown or white bumps can be scale insects: wipe them off and keep the plant apart (common practice, no source).
 tell-air-roots = Roots outside the pot are normal: leave them on. Silver or green and firm is healthy, brown and hollow is dead (common practice, no source).

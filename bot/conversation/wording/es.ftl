@@ -447,6 +447,7 @@ ask-amend-undo = Para corregirlo envía: deshacer; y después la línea de nuevo
 ask-two-days = Son dos días a la vez. Envíalos uno a uno, por ejemplo: aboné a Ruby ayer.
 ask-two-things = Son dos cosas a la vez, y no sé qué plantas recibieron cuál. Envíalas una a una, por ejemplo: aboné las phals.
 not-changed = Entonces no cambio nada. Lo que se cambió por error se quita con “deshacer”.
+not-yours = Parecen plantas de otra persona, así que no anoto nada. Si son tuyas, dilo sin nombrar a la otra persona.
 not-told = Todavía no anoto nada. Cuando esté hecho, mándalo { $verb ->
     [fed] así: aboné a Ruby
     [clear] así: regué a Ruby
@@ -570,6 +571,7 @@ plan-top-up = Completa con { $water ->
    *[other] { $water }
 } hasta { $to }.
 plan-pour-off = Echa { $volume } a otras plantas.
+plan-again = Lo siguiente, en el próximo riego, con el sustrato casi seco: pregunta entonces, o manda: plan para mañana.
 plan-nothing = Nada: { $plants }.
 done-logged = En el diario: { $what }.
 done-fed = abono para { $plants }
@@ -605,6 +607,11 @@ question-lapsed = Mi pregunta ya caducó: no se cambió nada. Manda otra vez la 
 question-left = De acuerdo, lo dejamos así. No cambié nada.
 nothing-asked = No te había preguntado nada. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 help-lost = Eso no lo entendí: no cambié nada.
+tell-water = Riega cuando el sustrato esté casi seco: levanta la maceta, si pesa poco está seca. En corteza suele ser una vez por semana en verano y menos en invierno; el musgo tarda más. Yo planeo abono y sales, no la sed (práctica común, sin fuente).
+tell-need = Viven mucho tiempo sin abono, pero crecen y florecen mejor con un poco mientras crecen: un cuarto de la etiqueta en cada riego. Demasiado daña más que nada (práctica común, sin fuente).
+tell-winter = Lo que sigue creciendo en invierno recibe la mitad de lo habitual, lo que reposa nada: agua sola, y menos. Desde la primavera, con brotes o raíces nuevas, como antes (práctica común, sin fuente).
+tell-which-water = Agua de lluvia o de ósmosis, o del grifo si no es dura; nunca la de un descalcificador de sal. La de lluvia y la de ósmosis no traen calcio ni magnesio: los pone el abono. Manda la tuya, como: mi agua tiene 14 dH (práctica común, sin fuente).
+tell-repot-when = Cuando el sustrato se deshace o las raíces no caben, más o menos cada dos años, mejor al empezar raíces nuevas (práctica común, sin fuente). Luego di: trasplanté Ruby a corteza; yo retengo el abono.
 tell-often = En cada riego, un cuarto de la dosis de la etiqueta y una vez al mes solo agua; o cada dos semanas la mitad. En invierno la mitad de eso, en reposo nada (práctica común, sin fuente).
 tell-sticky = Las gotas claras en varas y hojas jóvenes suelen ser solo savia. Hojas pegajosas con bultos marrones o blancos pueden ser cochinillas: límpialas y aparta la planta (práctica común, sin fuente).
 tell-air-roots = Las raíces fuera de la maceta son normales: déjalas. Plateadas o verdes y firmes están sanas; marrones y huecas, muertas (práctica común, sin fuente).

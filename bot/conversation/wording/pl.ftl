@@ -461,6 +461,7 @@ ask-amend-undo = Żeby to poprawić, napisz: cofnij; a potem to zdanie od nowa.
 ask-two-days = To dwa dni naraz. Napisz je osobno, na przykład: nawiozłam Ruby wczoraj.
 ask-two-things = To dwie rzeczy naraz i nie wiem, które rośliny co dostały. Napisz je osobno, na przykład: nawiozłem falenopsisy.
 not-changed = W takim razie niczego nie zmieniam. Pomyłkę usunie „cofnij”.
+not-yours = To chyba cudze rośliny, więc nic nie zapisuję. Jeśli są twoje, napisz to bez tej drugiej osoby.
 not-told = Na razie nic nie zapisuję. Gdy będzie zrobione, napisz { $verb ->
     [fed] tak: nawiozłam Ruby
     [clear] tak: podlałam Ruby
@@ -588,6 +589,7 @@ plan-top-up = Dolej do { $to } ({ $water ->
    *[other] { $water }
 }).
 plan-pour-off = Odlej { $volume } innym roślinom.
+plan-again = Dalej przy następnym podlewaniu, gdy podłoże prawie wyschnie: zapytaj wtedy albo wyślij: plan na jutro.
 plan-nothing = Nic: { $plants }.
 done-logged = W dzienniku: { $what }.
 done-fed = nawóz ({ $plants })
@@ -624,6 +626,11 @@ question-lapsed = Moje pytanie już wygasło, nic nie zmieniono. Wyślij jeszcze
 question-left = Dobrze, zostawiamy to. Nic nie zmieniono.
 nothing-asked = Nie było żadnego pytania. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 help-lost = Tego nie rozumiem: nic nie zmieniono.
+tell-water = Podlewaj, gdy podłoże jest prawie suche: podnieś doniczkę, lekka znaczy sucha. W korze to latem często raz w tygodniu, zimą rzadziej; mech schnie dłużej. Planuję nawóz i sole, nie pragnienie (powszechna praktyka, bez źródła).
+tell-need = Długo żyją bez nawozu, ale z odrobiną rosną i kwitną lepiej: ćwierć dawki z etykiety przy każdym podlewaniu, dopóki rosną. Za dużo szkodzi bardziej niż nic (powszechna praktyka, bez źródła).
+tell-winter = Co zimą dalej rośnie, dostaje połowę zwykłej dawki, co odpoczywa, nic: czystą wodę, i mniej. Od wiosny, gdy pojawią się nowe przyrosty albo korzenie, jak przedtem (powszechna praktyka, bez źródła).
+tell-which-water = Deszczówka albo woda z odwróconej osmozy, albo kranówka, która nie jest twarda; nigdy woda ze zmiękczacza na sól. Deszczówka i osmoza nie wnoszą wapnia ani magnezu: musi je dać nawóz. Podaj swoją, np.: moja kranówka ma 14 dH (powszechna praktyka, bez źródła).
+tell-repot-when = Gdy podłoże się rozpada albo korzenie nie mają miejsca, mniej więcej co dwa lata, najlepiej na początku nowych korzeni (powszechna praktyka, bez źródła). Potem napisz: przesadziłam Ruby w korę; wstrzymam nawóz.
 tell-often = Przy każdym podlewaniu ćwierć dawki z etykiety, a raz w miesiącu sama woda; albo co dwa tygodnie połowa. Zimą połowa tego, w spoczynku nic (powszechna praktyka, bez źródła).
 tell-sticky = Przejrzyste krople na pędach i młodych liściach to często tylko sok. Lepkie liście z brązowymi albo białymi guzkami to mogą być tarczniki: zetrzyj je i odstaw roślinę (powszechna praktyka, bez źródła).
 tell-air-roots = Korzenie poza doniczką to nic złego: zostaw je. Srebrne albo zielone i jędrne są zdrowe, brązowe i puste martwe (powszechna praktyka, bez źródła).

@@ -75,6 +75,8 @@ def _shown(
     lines += [
         words.say("plan-nothing", plants=whom([g], turn)) for g in groups if g.action == "nothing"
     ]
+    if all(_given_on(plant, day) for g in groups for plant in g.plants):
+        lines.append(words.say("plan-again"))
     fed = any(g.action == "feed" for g in groups)
     if product is None and fed:
         lines.append(words.say("plan-no-product"))
@@ -91,6 +93,11 @@ def _shown(
         choices=("done",) if can.parts else (),
         details=_figures(groups, can, product, day),
     )
+
+
+def _given_on(plant: Plant, day: date) -> bool:
+    """Whether a plant got something on this day already."""
+    return day in (plant.last_fed_on, plant.last_clear_on, plant.last_flush_on)
 
 
 def _head(groups: list[Group], day: date, turn: Turn) -> str:

@@ -33,6 +33,8 @@ from grammar import LabelRate, Order, Reading, Target, Water
 
 #: So long a follow-up refers to the last request.
 FOLLOW_UP = timedelta(minutes=30)
+#: Under this name it is remembered what was told to have been given, until a dose is asked for.
+GIVEN = "given"
 #: Slots of a reading that a follow-up carries over.
 _CARRIED = (
     "volume_l",
@@ -232,20 +234,21 @@ async def more(turn: Turn) -> out.Answer:
 def _last(turn: Turn) -> dict[str, Any] | None:
     """The last request for a dose, while it counts."""
     kept = turn.remembered.get("dose")
-    return kept if isinstance(kept, dict) and _counts_still(kept, turn) else None
+    return kept if isinstance(kept, dict) and counts_still(kept, turn) else None
 
 
 def _newest(turn: Turn) -> dict[str, Any] | None:
     """What was told last and counts still: a dose, or another answer with its reasons."""
     told = turn.remembered.get("why")
     last = _last(turn)
-    newest = told if isinstance(told, dict) and _counts_still(told, turn) else None
+    newest = told if isinstance(told, dict) and counts_still(told, turn) else None
     if newest is not None and (last is None or newest["said_at"] >= last["said_at"]):
         return newest
     return last
 
 
-def _counts_still(kept: dict[str, Any], turn: Turn) -> bool:
+def counts_still(kept: dict[str, Any], turn: Turn) -> bool:
+    """Whether what is remembered was said so lately that a message can go on from it."""
     said_at = datetime.fromisoformat(kept["said_at"])
     return turn.incoming.said_at - said_at <= FOLLOW_UP
 
@@ -489,6 +492,7 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
     }
     begun = any(slot in known for slot in ("volume_l", "analysis", "label_rate", "strength"))
     waits = answer.kind == "ask" and (begun or not reading.conflicts)
+    turn.remembered.pop(GIVEN, None)
     await turn.keep(question={"kind": "dose"} if waits else None, dose=kept)
 
 

@@ -15,7 +15,13 @@ from bot.conversation.replies import (
     shown_amount,
 )
 from bot.conversation.turn import Turn
-from bot.conversation.turns.feeding.doses import last_figures, mix_asked_about, mix_given
+from bot.conversation.turns.feeding.doses import (
+    GIVEN,
+    counts_still,
+    last_figures,
+    mix_asked_about,
+    mix_given,
+)
 from bot.dosing.dose import (
     ASSUMED_DENSITY_KG_L,
     HEAVIEST_TEASPOON_G,
@@ -46,10 +52,13 @@ class _Amount:
 
 async def judge(turn: Turn) -> out.Answer:
     """Whether so much feed is too much for so much water, and what to do."""
-    order = turn.order
-    if order.amount is None:
+    if turn.order.amount is None:
         return turn.ask("ask-judge-measure")
-    filled, on_record = mix_asked_about(turn)
+    return _judge(turn, *mix_asked_about(turn))
+
+
+def _judge(turn: Turn, filled: Reading, on_record: OnRecord) -> out.Answer:
+    order = turn.order
     if filled.volume_l is None:
         return turn.ask("ask-judge-volume")
     if filled.analysis is None:
@@ -156,6 +165,25 @@ def given(turn: Turn) -> tuple[float | None, list[str]]:
     return found.strength, [*lines, turn.words.say("judge-rinse")] if lines else []
 
 
+def keep_given(turn: Turn) -> None:
+    """Remember that an amount was given in so much water, for 'was that too strong?'."""
+    if turn.order.amount is not None and turn.reading.volume_l is not None:
+        said_at = turn.incoming.said_at.isoformat()
+        turn.remembered[GIVEN] = {"text": turn.incoming.text, "said_at": said_at}
+
+
+def _given_last(turn: Turn) -> Turn | None:
+    """The message that told what was given, where nothing was asked or told of a dose since."""
+    kept = turn.recalled.get(GIVEN)
+    if not isinstance(kept, dict) or not counts_still(kept, turn):
+        return None
+    reading = turn.read_again(str(kept["text"]))
+    order = reading.order
+    if order is None or order.amount is None or reading.volume_l is None:
+        return None
+    return replace(turn, reading=replace(reading, order=replace(order, given=True)))
+
+
 def _verdict(amount: _Amount, dose: Dose) -> str:
     if amount.likely > _OVER * dose.most:
         return "over"
@@ -191,6 +219,9 @@ async def of_the_last(turn: Turn) -> out.Answer:
     """What was asked of the dose that was told last."""
     if turn.incoming.overtaken:
         return turn.refuse("refuse-overtaken")
+    told = _given_last(turn) if turn.order.text in ("strong", "safe") else None
+    if told is not None:
+        return _judge(told, *mix_given(told))
     found = last_figures(turn)
     if found is None:
         return turn.ask("ask-no-last")
