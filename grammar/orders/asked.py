@@ -347,6 +347,8 @@ def bottle(facts: Facts) -> Order | None:
     analyses = [i for i, raw in enumerate(facts.raws) if raw.kind == "analysis"]
     if not facts.has("share_bottle") or not analyses or facts.rest.volume_l is not None:
         return None
+    if len(analyses) == 1 and facts.says("WATER_TALK", "supplement"):
+        return Order("tell", text="bottle")
     starts = [_begins(facts, a, b) for a, b in pairwise([0, *analyses])]
     read = [facts.read_rest(range(a, b)) for a, b in pairwise([*starts, len(facts.raws)])]
     feeds = tuple(FeedSaid(r.analysis, dict(r.extras), r.form) for r in read if r.analysis)

@@ -26,7 +26,10 @@ def guiding(facts: Facts) -> Order | None:
     of = [entry for entry in found if entry.type != "GUIDE"]
     if asked == {"explain_that"} and not of:
         return Order("explain")
-    if len(of) != 1 or not asked:
+    terms = tuple(dict.fromkeys(entry.value for entry in of if entry.type == "TERM"))
+    if len(terms) == 2 and len(set(of)) == 2 and "explain" in asked:  # 'ec and ppm'
+        return Order("explain", text=" ".join(terms))
+    if not of or len(set(of)) > 1 or not asked:
         return None
     if of[0].type == "TOPIC":
         return Order("help", text=of[0].value) if asked == {"about"} else None

@@ -174,6 +174,8 @@ def supplement(facts: Facts) -> Order | None:
     by_name = any(
         m.type == "WATER_TALK" and m.value == "supplement" for m in found_in(facts.words)
     )  # also where it is the name of a product
+    if by_name and facts.has("share_bottle") and len(facts.products) < 2:
+        return Order("tell", text="bottle")  # 'can I mix calmag and the feed in one bottle'
     other = facts.products and not (by_name and facts.named)
     if rest.analysis or rest.label_rate or other or facts.has("history"):
         return None

@@ -203,3 +203,31 @@ async def test_of_a_plant_or_a_day_the_plan_is_asked(mira: Grower) -> None:
     for line in ("do i need to feed today", "do i need to feed Ruby"):
         assert (await mira.says(line)).kind != "explain"
     assert (await mira.says("5 l 20-20-20 powder, should i feed in winter?")).kind == "dose"
+
+
+async def test_two_words_are_told_apart(mira: Grower) -> None:
+    words = wording("en")
+    reply = (await mira.says("what's the difference between ec and ppm?")).reply
+    assert words.say("explain-ec") in reply
+    assert words.say("explain-ppm") in reply
+    for line in (
+        "difference between urea and nitrate",
+        "Unterschied zwischen Harnstoff und Nitrat",
+    ):
+        answer = await mira.says(line)
+        assert answer.reply == wording(answer.language).say("explain-nitrogen")
+
+
+@pytest.mark.parametrize(
+    ("line", "code"),
+    [
+        ("can i mix calmag and the feed in one bottle", "en"),
+        ("can i mix calmag and 20-20-20 in one stock bottle", "en"),
+        ("kann ich Calmag und Dünger in einer Flasche mischen", "de"),
+        ("¿puedo mezclar calmag y abono en la misma botella?", "es"),
+        ("czy można mieszać calmag z nawozem w jednej butelce", "pl"),
+    ],
+)
+async def test_calcium_and_a_feed_share_no_bottle(mira: Grower, line: str, code: str) -> None:
+    """Calcium falls out with sulphate and phosphate: gypsum, calcium phosphates."""
+    assert (await mira.says(line)).reply == wording(code).say("tell-bottle")

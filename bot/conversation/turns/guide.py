@@ -118,6 +118,8 @@ async def quiet_night(turn: Turn) -> out.Answer:
 async def explain(turn: Turn) -> out.Answer:
     """A word of the trade, or the steps of the last dose in more words."""
     words, term = turn.words, turn.order.text
+    if " " in term:
+        return turn.tell("explain", [f"- {words.say(f'explain-{t}')}" for t in term.split()])
     if term:
         return turn.say("explain", f"explain-{term}", choices=_topics(turn, *_ABOUT.get(term, ())))
     rules = (turn.recalled.get("dose") or {}).get("rules", [])
@@ -133,7 +135,7 @@ _ABOUT = {
     "strength": ("dose",), "flush": ("salts",), "salts": ("salts",), "rest": ("plan",),
     "winter": ("plan",), "medium": ("plants",), "stock": ("bottles",), "nitrogen": ("feeds",),
     "calcium": ("water",), "pure_water": ("water",), "softened": ("water",),
-    "sensitive": ("plants",), "ceiling": ("dose",),
+    "sensitive": ("plants",), "ceiling": ("dose",), "overfed": ("salts",),
 }  # fmt: skip
 
 

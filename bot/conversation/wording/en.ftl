@@ -594,6 +594,7 @@ tell-need = They live long without, but grow and flower better with a little whi
 tell-winter = What goes on growing in winter gets half of its usual feed, what rests gets none: clear water, and less of it. From spring, when new growth or roots show, as before (common practice, no source).
 tell-which-water = Rain or reverse-osmosis water, or tap water that is not hard; never water from a salt softener. Rain and osmosis water bring no calcium or magnesium: the feed has to. Send yours, like: my tap is 14 dH (common practice, no source).
 tell-repot-when = When the medium breaks down or the roots have no room, about every two years, best when new roots begin (common practice, no source). Then say “repotted Ruby in bark”: I hold the feed back.
+tell-bottle = Not in one bottle of concentrate: its calcium falls out with the sulphate and phosphate of a feed, as white sludge. A bottle and a syringe each; in the full can they may meet, one stirred in before the other (common practice, no source).
 tell-often = At every watering a quarter of the label rate, and once a month clear water only; or every two weeks half. In winter half of that, at rest nothing (common practice, no source).
 tell-sticky = Clear drops on spikes and young leaves are often only sap. Sticky leaves with brown or white bumps can be scale insects: wipe them off and keep the plant apart (common practice, no source).
 tell-air-roots = Roots outside the pot are normal: leave them on. Silver or green and firm is healthy, brown and hollow is dead (common practice, no source).
