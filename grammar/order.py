@@ -13,6 +13,7 @@ class Names:
     products: tuple[str, ...] = ()
     places: tuple[str, ...] = ()
     gone: tuple[str, ...] = ()  # of plants that were taken off the list
+    told_apart: tuple[str, ...] = ()  # words that tell plants without a name from others
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +44,7 @@ class Target:
     everything : whether all were meant
     again : whether it was those of the message before ('them')
     not_names, not_genera, not_places : those that were excepted
+    not_traits, not_media : what tells those that were excepted apart ('all but the white ones')
     """
 
     names: tuple[str, ...] = ()
@@ -56,11 +58,14 @@ class Target:
     not_genera: tuple[str, ...] = ()
     more_places: tuple[str, ...] = ()
     not_places: tuple[str, ...] = ()
+    not_traits: tuple[str, ...] = ()
+    not_media: tuple[str, ...] = ()
 
     @property
     def excepts(self) -> bool:
         """Whether some were excepted."""
-        return bool(self.not_names or self.not_genera or self.not_places)
+        kinds = self.not_names or self.not_genera or self.not_places
+        return bool(kinds or self.not_traits or self.not_media)
 
     @property
     def empty(self) -> bool:

@@ -46,7 +46,7 @@ class Conflict:
     """Something that needs a question: two values for `slot`, or one that is unclear.
 
     `code` is one of: several, range, negation, ambiguous_number, element,
-    lone_number, ec_unit, hardness_unit, product_of_numbers.
+    lone_number, ec_unit, hardness_unit, product_of_numbers, loose_rate.
     """
 
     code: str

@@ -166,8 +166,9 @@ def _help(reading: Reading, setting: Setting, words: Wording) -> out.Answer | No
 
 def _with_its_unit(text: str) -> bool:
     """Whether a number has a word behind it: to ask for its unit would ask nothing."""
-    number, _, behind = text.partition(" ")
-    return any(c.isdigit() for c in number) and behind[:1].isalpha()
+    words = text.split()
+    figures = (i for i, word in enumerate(words) if any(c.isdigit() for c in word))
+    return any(words[i + 1][0].isalpha() for i in figures if i + 1 < len(words))
 
 
 def _doubt(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:

@@ -120,7 +120,15 @@ def names_in(collection: Collection) -> Names:
         products=tuple(p.name for p in collection.products if p.name),
         places=tuple(p.name for p in collection.places),
         gone=collection.names_gone,
+        told_apart=tuple(
+            dict.fromkeys(p.detail for p in collection.plants if p.detail and _told_apart(p))
+        ),
     )
+
+
+def _told_apart(plant: Plant) -> bool:
+    """Whether a plant without a name is known by what tells it apart."""
+    return plant.name is None and bool(plant.detail)
 
 
 # --- picking -------------------------------------------------------------------------------
@@ -168,7 +176,7 @@ def pick(target: Target, collection: Collection, last: Sequence[int] = ()) -> li
         if _named(plant, wanted, target)
         and (not target.place or plant.place_id in spots)
         and (not target.medium or plant.medium == target.medium or plant.name in target.names)
-        and (_has_traits(plant, target.traits) or plant.name_key in wanted)
+        and (has_traits(plant, target.traits) or plant.name_key in wanted)
         and not _excepted(plant, target)
         and plant.place_id not in barred
     ]
@@ -177,8 +185,13 @@ def pick(target: Target, collection: Collection, last: Sequence[int] = ()) -> li
 def _named(plant: Plant, wanted: set[str], target: Target) -> bool:
     if not wanted and not target.genera:
         return True
-    by_name = plant.name_key is not None and plant.name_key in wanted
-    return by_name or is_of(plant, target.genera)
+    return _called(plant, wanted) or is_of(plant, target.genera)
+
+
+def _called(plant: Plant, names: set[str]) -> bool:
+    """Whether a plant has one of these names, or is told apart by it where it has none."""
+    key = fold(plant.detail or "") if _told_apart(plant) else plant.name_key
+    return key is not None and key in names
 
 
 def is_of(plant: Plant, genera: Sequence[str]) -> bool:
@@ -188,7 +201,7 @@ def is_of(plant: Plant, genera: Sequence[str]) -> bool:
     )
 
 
-def _has_traits(plant: Plant, traits: Sequence[str]) -> bool:
+def has_traits(plant: Plant, traits: Sequence[str]) -> bool:
     if not traits:
         return True
     held = set(fold(plant.detail or "").split())
@@ -196,10 +209,13 @@ def _has_traits(plant: Plant, traits: Sequence[str]) -> bool:
 
 
 def _excepted(plant: Plant, target: Target) -> bool:
-    if not target.not_names and not target.not_genera:
+    if _called(plant, {fold(n) for n in target.not_names}):
+        return True
+    if not (target.not_genera or target.not_traits or target.not_media):
         return False
-    named = plant.name_key is not None and plant.name_key in {fold(n) for n in target.not_names}
-    return named or is_of(plant, target.not_genera)
+    kind = not target.not_genera or is_of(plant, target.not_genera)
+    grown = not target.not_media or plant.medium in target.not_media
+    return kind and grown and has_traits(plant, target.not_traits)
 
 
 # --- describing ------------------------------------------------------------------------------

@@ -139,6 +139,8 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
     name_at = frozenset(i + span.start for i in held) | facts.new_name[1]
     several = called.several(facts, span)
     before = called.before_kind(facts, span) if not name and not several else None
+    if before is None and not name and not several:
+        before = called.behind_kind(facts, span)
     name_at = name_at.union(*(c.at for c in several), before.at if before else ())
     named = name or (before.name if before else None)
     reading = facts.read_rest(span, without=name_at)
@@ -146,11 +148,13 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
         before, named = None, name or None  # '3 Otto phals' are of a kind
         name_at = facts.new_name[1]
         reading = facts.read_rest(span, without=name_at)
-    known = next((m.value for m in facts.found if m.type == "PLANT" and m.at in span), None)
+    plants = [m for m in facts.found if m.type == "PLANT" and m.at in span]
+    known = next((m.value for m in plants if not m.told), None)
     named = named or known
     genus = reading.genera[0] if reading.genera else None
     traits = [agreeing.trait(facts.words, m, genus) for m in facts.found
               if m.at in span and m.at not in name_at and _is_trait(facts, m)]  # fmt: skip
+    traits += [m.value for m in plants if m.told and m.at not in name_at]
     for unknown in reading.unknown:
         text = unknown.text.strip("\"'")
         lone = text[:1].isupper() and named is None and not any(c.isdigit() for c in text)

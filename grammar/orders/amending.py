@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from grammar.lexicon import words_under
 from grammar.order import Order, Target
 from grammar.orders.care import given_in
 from grammar.orders.facts import Facts
+from grammar.orders.meant import in_place_of
 from grammar.words.marks import Mark, longest, phrases
 
 #: Orders that can stand in a correction; any other is a wish of its own.
@@ -55,8 +57,14 @@ def amends(facts: Facts) -> Order | None:
         what was given instead. `text` is 'unclear' where it cannot be told what was wrong, and
         'either' where whom it is for may be whom it is not for: 'no Ruby'.
     """
-    if facts.question:
+    neither = words_under(facts.words.lexicon.language, "neither")
+    if facts.question or not neither.isdisjoint(raw.text for raw in facts.raws):
         return None
+    replaced = in_place_of(facts)
+    if replaced is not None:  # 'fed Hugo instead of Ruby'
+        right, names = replaced
+        target = replace(right.target, not_names=names)
+        return Order("amend", target=target, when=right.when[0], asks_kind=given_in(right))
     marks = [m for m in phrases(facts.raws, facts.words.lexicon.amends) if not _named(facts, m)]
     if not marks and facts.been and facts.only_a_day:
         return Order("amend", when=facts.when[0])  # 'yesterday'
@@ -134,6 +142,8 @@ def _split(facts: Facts, marks: list[Mark]) -> _Split | None:
         denial = lead
     only = only and led
     led = led or any("instead" in m.value.split() for m in marks)
+    led = led or (denial is not None and any("but" in m.value.split() and m.at > denial.at
+                                             for m in marks))  # fmt: skip
     said_no = lead is not None and _is_no(facts, lead)
     apart = lead is None or lead.end >= len(facts.raws) or facts.raws[lead.end].after_break
     if denial is None:
@@ -209,6 +219,8 @@ def _said(split: _Split) -> Order:
             not_names=(*target.not_names, *meant.not_names),
             not_genera=(*target.not_genera, *meant.not_genera),
             not_places=(*target.not_places, *meant.not_places),
+            not_traits=(*target.not_traits, *meant.not_traits),
+            not_media=(*target.not_media, *meant.not_media),
         )
     if split.wrong is not None:
         over = split.wrong.target

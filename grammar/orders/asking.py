@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from grammar.order import Order
-from grammar.orders import signs
+from grammar.orders import meant, signs
 from grammar.orders.facts import Facts
 from grammar.orders.files import text_after
 from grammar.words.marks import Mark
@@ -11,7 +11,7 @@ from grammar.words.marks import Mark
 #: Begins the value of a phrase that is answered with a fact.
 _TELL = "tell_"
 #: Of a plant on record, or of a day, the plan knows more.
-_TELL_OF_NONE = frozenset({"tell_need", "tell_winter"})
+_TELL_OF_NONE = frozenset({"tell_need", "tell_winter", "tell_repot_when"})
 
 
 def home(facts: Facts) -> Order | None:
@@ -46,6 +46,8 @@ def water(facts: Facts) -> Order | None:
     if facts.starts("with_it") and not owns and not facts.target.named:
         return None  # 'with rain water': what a dose is made with
     used = "use" if facts.has("use", "default") else None
+    if used and meant.is_denied(facts, "use"):
+        return Order("not_changed")  # 'I no longer use tap water'
     if facts.target.named or (facts.target.again and facts.has("takes", "gave", "use")):
         gets = rest.growth is None and not facts.has("add", "have")
         return Order("water_for", target=facts.target) if gets else None
@@ -65,6 +67,8 @@ def follow_up(facts: Facts) -> Order | None:
     if facts.has("make_it") or facts.starts("and_for") or begins:
         return Order("follow_up", target=facts.target, products=facts.products)
     chosen = facts.products and facts.has("use", "with_feed") and not facts.asks_dose
+    if chosen and facts.says_any("ceases"):
+        return Order("not_changed", text="product_default")  # 'I no longer use blue tub'
     if chosen and not facts.target.named:
         return Order("follow_up", products=facts.products)
     return None
@@ -73,12 +77,15 @@ def follow_up(facts: Facts) -> Order | None:
 def tell(facts: Facts) -> Order | None:
     """What a beginner asks beside feed: 'how often do I feed', 'sticky drops on the leaves'."""
     cue = next((m for m in facts.found if m.value.startswith(_TELL)), None)
-    others = ("fed", "flush", "clear", "repot", "remind", "naming", "history", "add", "move")
-    if cue is None or facts.asks_dose or facts.has(*others) or _ails_besides(facts, cue):
+    if cue is None or facts.asks_dose:
         return None
-    if cue.value in _TELL_OF_NONE and (facts.target.named_one or facts.when[0] is not None):
+    fact, *besides = cue.value.split()
+    others = {"fed", "flush", "clear", "repot", "remind", "naming", "history", "add", "move"}
+    if facts.has(*others.difference(besides)) or _ails_besides(facts, cue):
+        return None
+    if fact in _TELL_OF_NONE and (facts.target.named_one or facts.when[0] is not None):
         return None  # 'do I need to feed Ruby today' asks for the plan
-    return Order("tell", text=cue.value.removeprefix(_TELL))
+    return Order("tell", text=fact.removeprefix(_TELL))
 
 
 def _ails_besides(facts: Facts, cue: Mark) -> bool:

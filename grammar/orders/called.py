@@ -49,6 +49,26 @@ def before_kind(facts: Facts, span: range) -> Called | None:
     return _called(facts, run)
 
 
+def behind_kind(facts: Facts, span: range) -> Called | None:
+    """The name right behind the kind of one plant: 'add Vanda Lola'; written large."""
+    kind = _kind(facts, span)
+    if kind is None or kind.stop not in span or facts.raws[kind.stop].after_break:
+        return None
+    end = kind.stop
+    while end in span and end - kind.stop < _MOST_WORDS and _large(facts, end):
+        if not _name_like(facts, end) or (end > kind.stop and facts.raws[end].after_break):
+            break
+        end += 1
+    run = range(kind.stop, end)
+    further = end in span and _large(facts, end) and not facts.raws[end].after_break
+    if further and facts.words.type_at(end) not in _ENDS:
+        return None  # a name of several words, one of which is no name
+    several = (facts.read_rest(span, without=frozenset(run)).count or 1) > 1
+    if not run or several or _slip(facts, run):
+        return None
+    return _called(facts, run)
+
+
 def several(facts: Facts, span: range) -> list[Called]:
     """The names of several plants of a kind: '3 phals called Otto, Rita and Belle'."""
     kind = _kind(facts, span)
@@ -56,11 +76,13 @@ def several(facts: Facts, span: range) -> list[Called]:
         return []
     cue = next((m for m in facts.found if m.type == "ORDER" and m.at in span
                 and "naming" in m.value.split() and m.at >= kind.stop), None)  # fmt: skip
-    counted = (facts.read_rest(span).count or 1) > 1
+    count = facts.read_rest(span).count or 1
+    counted = count > 1
     start = cue.end if cue is not None else kind.stop
     if cue is None and (start >= span.stop or not facts.raws[start].after_break):
         return _in_a_part(facts, range(start, span.stop)) if counted else []
-    found = _listed(facts, range(start, span.stop), small=cue is not None and counted)
+    most = count if cue is not None and counted else 0
+    found = _listed(facts, range(start, span.stop), most)
     by_and = any(facts.is_and(i) for i in range(start, max((max(c.at) for c in found), default=0)))
     if len(found) > 1 and (counted or by_and):
         return found
@@ -72,7 +94,7 @@ def _in_a_part(facts: Facts, span: range) -> list[Called]:
     for start in span:
         if not facts.raws[start].after_break:
             continue
-        found = _listed(facts, range(start, span.stop), small=False)
+        found = _listed(facts, range(start, span.stop))
         end = max((max(c.at) + 1 for c in found), default=start)
         whole = end == span.stop or facts.raws[end].after_break
         if len(found) > 1 and whole:
@@ -105,6 +127,14 @@ def joined(facts: Facts) -> tuple[str, ...]:
         if before >= 0 and facts.is_and(before + 1):
             by_andat.add(before)
     raws = (facts.raws[i] for i in sorted(by_andat) if _name_like(facts, i))
+    passed = (r for r in raws if guess(r, facts.words.lexicon, counted=False).silent)
+    return tuple(facts.folded.written(raw.start, raw.end) for raw in passed)
+
+
+def overlooked(facts: Facts, span: range) -> tuple[str, ...]:
+    """Words here that would be passed over as slips, and could be names: 'all except Lidy'."""
+    places = (i for i in span if i not in facts.held and _name_like(facts, i))
+    raws = (facts.raws[i] for i in places)
     passed = (r for r in raws if guess(r, facts.words.lexicon, counted=False).silent)
     return tuple(facts.folded.written(raw.start, raw.end) for raw in passed)
 
@@ -161,9 +191,14 @@ def _run_before(facts: Facts, span: range, end: int) -> range:
     return range(large[0] if large else max(start, end - 1), end)
 
 
-def _listed(facts: Facts, span: range, *, small: bool) -> list[Called]:
-    """Names that are joined by commas and 'and', from the first word on."""
+def _listed(facts: Facts, span: range, most: int = 0) -> list[Called]:
+    """Names that are joined by commas and 'and', from the first word on.
+
+    With a number of them (`most`) 'called' stands before: small words are names too, and large
+    ones that otherwise carry nothing, as long as one is lacking ('Ruby and Rose').
+    """
     found: list[Called] = []
+    small = most > 0
     index = span.start
     while index in span:
         if facts.is_and(index):
@@ -174,6 +209,8 @@ def _listed(facts: Facts, span: range, *, small: bool) -> list[Called]:
             if end > index and facts.raws[end].after_break:
                 break
             end += 1
+        if end == index and len(found) < most and _filler_alone(facts, index, span):
+            end += 1
         if end == index or not (small or _large(facts, index)):
             return found
         found.append(_called(facts, range(index, end)))
@@ -181,6 +218,19 @@ def _listed(facts: Facts, span: range, *, small: bool) -> list[Called]:
             return found
         index = end
     return found
+
+
+def _filler_alone(facts: Facts, index: int, span: range) -> bool:
+    """Whether a large word that carries little makes up a part of a list by itself."""
+    if facts.words.type_at(index) != "FILLER" or not _large(facts, index):
+        return False
+    marks = [m for m in facts.found if m.at <= index < m.end]
+    if any(m.size > 1 or (m.type != "TRAIT" and m.value != "my") for m in marks):
+        return False  # 'Rosa' is a colour, 'Mia' is 'mine'
+    behind = index + 1
+    if behind not in span or facts.is_and(behind) or facts.raws[behind].after_break:
+        return True
+    return any(m.type == "ORDER" and m.at == behind for m in facts.found)  # 'Rosa hinzufügen'
 
 
 def _called(facts: Facts, run: range) -> Called:

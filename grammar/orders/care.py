@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from grammar.lexicon import phrases_under, words_under
 from grammar.order import Order, Target, When
 from grammar.orders import asked, clauses, meant, reminding
 from grammar.orders.facts import Facts
@@ -22,6 +23,7 @@ def history(facts: Facts) -> Order | None:
     logged = facts.has("log") and not facts.has("fed", "flush", "clear", "gave")
     asked_back = _asks_who(facts) or _asks_of_itself(facts)
     asked_back = asked_back and not facts.has("dose", "dose_word", "judge", "choose")
+    asked_back = asked_back or _asks_how_much(facts)
     if not (facts.has("history") or logged or asks_last or asked_back) or facts.asks_dose:
         return None
     kinds = [k for k in ("flush", "clear", "fed") if facts.has(k)]
@@ -44,6 +46,21 @@ def _asks_who(facts: Facts) -> bool:
     denied = facts.has("not_fed", "except") or any(t.type == "NOT" for t in facts.tokens)
     given = facts.has("fed", "flush") or _given(facts) is not None
     return given and not denied
+
+
+def _asks_how_much(facts: Facts) -> bool:
+    """'wie viel hab ich diesen Monat gedüngt': what was given, asked in the words of a dose."""
+    done = facts.first("fed", "gave", "watered", "flush")
+    if done is None:
+        return False
+    phrases = phrases_under(facts.words.lexicon.language, "how_much_did")
+    for index in range(done.at):
+        size = max((len(p) for p in phrases if facts.stands_at(index, p)), default=0)
+        known = facts.named | facts.when[1] | {i for i, _ in facts.genus_places}
+        between = range(index + size, done.at)
+        if size and all(i in known or facts.is_filler(i) for i in between):
+            return True
+    return False
 
 
 def _who_in_a_plan(facts: Facts) -> Mark | None:
@@ -91,10 +108,22 @@ def done(facts: Facts) -> Order | None:
     parts = facts.has("done") and facts.has("step")
     if not (facts.starts("done") or parts or _done_last(facts)) or facts.asks_dose:
         return None
+    if meant.is_denied(facts, "done"):
+        return Order("not_given")
     steps = tuple(
         n for i in range(len(facts.raws)) if (n := whole(facts.words, i)) is not None and n < 100
     )
-    return Order("done", target=facts.target, steps=steps)
+    target = facts.target
+    first = next((m.at for m in facts.found if m.type == "PLANT"), 0)
+    if target.names and not target.excepts and _spares(facts, first - 1):
+        target = replace(target, names=(), everything=True, not_names=target.names)
+    return Order("done", target=target, steps=steps)
+
+
+def _spares(facts: Facts, index: int) -> bool:
+    """Whether a plant behind this word is not done: 'zrobione bez Hugo', 'all done but Hugo'."""
+    but = words_under(facts.words.lexicon.language, "but")
+    return facts.words.type_at(index) == "NOT" or (index >= 0 and facts.raws[index].text in but)
 
 
 def _done_last(facts: Facts) -> bool:
@@ -134,11 +163,12 @@ def log(facts: Facts) -> Order | None:
         one = _log_one(facts, facts.target)
         days = one is not None and one.verb != "not_given" and clauses.days_in_a_row(facts)
         return Order("two_things", text="days") if days else one
-    return replace(orders[0], also=tuple(orders[1:]))
+    given = [order for order in orders if order.verb != "not_given"] or orders[:1]
+    return replace(given[0], also=tuple(given[1:]))  # 'Ruby watered, Hugo not fed'
 
 
 def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | None:
-    told = facts.starts("fed", "flush") or _day_and_done(facts)
+    told = facts.starts("fed", "flush", "watered") or _day_and_done(facts)
     bare = target.empty and not facts.asks_dose and told
     if facts.question or facts.has("make_it") or (target.empty and not bare):
         return None
@@ -166,11 +196,17 @@ def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | 
 
 
 def _day_and_done(facts: Facts) -> bool:
-    """'gestern gespült', in a language whose verb stands last."""
-    done = facts.first("fed", "flush")
-    if done is None or not reminding.verb_last(facts.words.lexicon.language):
+    """'gestern gespült', 'hoy regué', 'nicht gedüngt, nur gegossen': no plant stands in it."""
+    last = reminding.verb_last(facts.words.lexicon.language)
+    done = facts.first("fed", "watered", *(("flush", "clear") if last else ()))
+    if done is None:
         return False
-    return all(i in facts.when[1] or facts.is_filler(i) for i in range(done.at))
+    end = done.at
+    if facts.has("clear") and meant.not_done(facts, "fed"):
+        end = next(m.at for m in facts.found if "clear" in m.value.split())
+    denied = words_under(facts.words.lexicon.language, "denials")
+    small = (i for i in range(end) if facts.raws[i].text not in denied)
+    return all(i in facts.when[1] or facts.is_filler(i) or done.at <= i < done.end for i in small)
 
 
 def given_in(facts: Facts) -> str | None:
@@ -241,4 +277,7 @@ def growth(facts: Facts) -> Order | None:
         return None
     if facts.has("add", "have", "choose") or facts.rest.mentions_feeding:
         return None
+    gone = words_under(facts.words.lexicon.language, "cut_off")
+    if facts.rest.growth == "flowering" and any(raw.text in gone for raw in facts.raws):
+        return None  # 'cut Ruby's spike'
     return Order("growth", target=replace(facts.target, medium=None), when=facts.when[0])

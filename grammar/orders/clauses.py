@@ -147,6 +147,8 @@ def meant_by(part: Facts, before: Target | None) -> Target:
     return Target(
         names=before.not_names,
         genera=before.not_genera,
+        traits=before.not_traits,
+        medium=before.not_media[0] if before.not_media else None,
         place=before.not_places[-1] if before.not_places else None,
         more_places=before.not_places[:-1],
     )

@@ -64,9 +64,12 @@ def lose(facts: Facts) -> Order | None:
     if facts.products and (facts.has("empty", "lose")):
         return Order("product_remove", products=facts.products)
     lacks = facts.says_any("lacks") and not (facts.target.names or facts.says_any("any_more"))
-    lost = (facts.has("lose") and not lacks) or facts.parted("lose_parted")
+    cared = facts.has("fed", "clear", "flush", "repot", "watered")
+    lost = (facts.has("lose") and not lacks) or (facts.parted("lose_parted") and not cared)
     if not lost or facts.target.empty or _shed(facts):
         return None
+    if _part_lost(facts):
+        return Order("not_told", text="lose")
     taken = facts.new_name[1] | facts.when[1] | facts.named
     numbers = {i: n for i in range(len(facts.raws))
                if i not in taken and (n := whole(facts.words, i))}  # fmt: skip
@@ -110,6 +113,27 @@ def _shed(facts: Facts) -> bool:
     return only_shed and any(raw.text in parts for raw in facts.raws)
 
 
+def _part_lost(facts: Facts) -> bool:
+    """'a leaf of Hugo died', 'gave away a keiki of Ruby': right before or behind it, a part."""
+    cue = facts.first("lose")
+    if cue is None:
+        return False
+    parts = words_under(facts.words.lexicon.language, "parts")
+    for step, index in ((-1, cue.at - 1), (1, cue.end)):
+        while 0 <= index < len(facts.raws):
+            raw = facts.raws[index]
+            broken = facts.raws[index + 1].after_break if step < 0 else raw.after_break
+            if broken:
+                break
+            if raw.text in parts:
+                return True
+            small = facts.words.type_at(index) in ("OF", "ARTICLE", "NUMBER", "FILLER")
+            if not small and not (step < 0 and index in facts.named):
+                break
+            index += step
+    return False
+
+
 def _one_of_a_kind(facts: Facts) -> int | None:
     """One where an article counts a plant that has no name: 'regalé una vanda'."""
     pairs = zip(facts.tokens, facts.tokens[1:], strict=False)
@@ -121,8 +145,12 @@ def move(facts: Facts) -> Order | None:
     moved = facts.has("move", "be") or any(sign in facts.folded.text for sign in _ARROWS)
     if facts.place is None or facts.asks_dose or facts.question or not moved:
         return None
-    without = tuple(p for p in facts.target.not_places if p != facts.place)
-    sources = [name for name, _ in facts.place_runs[:-1] if name not in without]
+    runs = [(name, run) for name, run in facts.place_runs if not _denied_place(facts, min(run))]
+    if not runs:
+        return None
+    place = runs[-1][0]
+    without = tuple(p for p in facts.target.not_places if p != place)
+    sources = [name for name, _ in runs[:-1] if name not in without]
     target = replace(
         facts.target,
         place=sources[-1] if sources else None,
@@ -132,7 +160,20 @@ def move(facts: Facts) -> Order | None:
     )
     if target.empty:
         return None
-    return Order("move", target=target, place=facts.place, when=facts.when[0])
+    return Order("move", target=target, place=place, when=facts.when[0])
+
+
+def _denied_place(facts: Facts, index: int) -> bool:
+    """Whether a place is only said not to be the one: 'to the kitchen, not the balcony'."""
+    denials = words_under(facts.words.lexicon.language, "denials")
+    small = ("IN", "TO", "PER", "FOR", "ARTICLE", "FILLER")
+    index -= 1
+    while index > 0 and facts.raws[index].text not in denials:
+        if facts.raws[index].after_break or facts.words.type_at(index) not in small:
+            break
+        index -= 1
+    denied = facts.raws[index].text in denials or facts.words.type_at(index) == "NOT"
+    return denied and len(facts.place_runs) > 1
 
 
 def correct(facts: Facts) -> Order | None:

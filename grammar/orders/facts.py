@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from grammar.folding import plain
-from grammar.lexicon import Entry, phrases_under, settings_of
+from grammar.lexicon import Entry, phrases_under, settings_of, words_under
 from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
 from grammar.orders import agreeing
 from grammar.orders.labels import label
@@ -77,6 +77,18 @@ class Facts:
         words = Words(self.folded, raws, self.words.lexicon, found)
         return Facts(words, self.understand, money)
 
+    def but(self, span: range) -> Facts:
+        """The message without some of its words."""
+        size = len(span)
+        found = [
+            m if m.end <= span.start else m._replace(at=m.at - size)
+            for m in self.found
+            if m.end <= span.start or m.at >= span.stop
+        ]
+        raws = self.raws[: span.start] + self.raws[span.stop :]
+        words = Words(self.folded, raws, self.words.lexicon, found)
+        return Facts(words, self.understand, self.money)
+
     # --- phrases ---
 
     @cached_property
@@ -105,9 +117,10 @@ class Facts:
     def says_any(self, key: str) -> bool:
         """Whether one of the phrases fell that the settings of the language list."""
         phrases = phrases_under(self.words.lexicon.language, key)
-        return any(self._stands_at(i, phrase) for phrase in phrases for i in range(len(self.raws)))
+        return any(self.stands_at(i, phrase) for phrase in phrases for i in range(len(self.raws)))
 
-    def _stands_at(self, index: int, phrase: tuple[str, ...]) -> bool:
+    def stands_at(self, index: int, phrase: tuple[str, ...]) -> bool:
+        """Whether the words of a phrase stand here."""
         return tuple(raw.text for raw in self.raws[index : index + len(phrase)]) == phrase
 
     def parted(self, key: str) -> bool:
@@ -116,10 +129,10 @@ class Facts:
         for phrase in settings_of(self.words.lexicon.language).get(key, ()):
             head, tail = (tuple(plain(part).split()) for part in phrase.split("|"))
             size = len(head)
-            heads = (i for i in range(len(self.raws)) if self._stands_at(i, head))
+            heads = (i for i in range(len(self.raws)) if self.stands_at(i, head))
             for start in (i + size for i in heads):
                 for end in range(start, len(self.raws)):
-                    if self._stands_at(end, tail):
+                    if self.stands_at(end, tail):
                         return True
                     counted = self.raws[end].kind == "number" or self.words.type_at(end) == "NUMBER"
                     if not (end in between or counted or self.is_filler(end)):
@@ -449,11 +462,22 @@ class Facts:
         return frozenset(i for p in phrases if not held.issuperset(p) for i in p)
 
     def read_rest(
-        self, within: range | None = None, without: frozenset[int] = frozenset()
+        self,
+        within: range | None = None,
+        without: frozenset[int] = frozenset(),
+        kept: frozenset[int] = frozenset(),
     ) -> Reading:
-        """The figures of the words that no order, name, place or day holds."""
+        """The figures of the words that no order, name, place or day holds, and of `kept`."""
         span = within if within is not None else range(len(self.raws))
-        left = [self.raws[i] for i in span if i not in self.held and i not in without]
+        left: list[Raw] = []
+        broken = False
+        out = (self.held | without) - kept
+        for index in span:
+            raw = self.raws[index]
+            broken = broken or raw.after_break  # also before a word that is left out
+            if index not in out:
+                left.append(raw._replace(after_break=True) if broken else raw)
+                broken = False
         return self.understand(left)
 
     @cached_property
@@ -483,7 +507,17 @@ class Facts:
         """What a reminder can be for, where it is said."""
         held = self.named
         found = phrases(self.raws, self.words.lexicon.rhythms)
-        return [m for m in found if m.type == "TASK" and held.isdisjoint(range(m.at, m.end))]
+        tasks = [m for m in found if m.type == "TASK" and held.isdisjoint(range(m.at, m.end))]
+        out: list[Mark] = []
+        for task in tasks:
+            last = out[-1] if out else None
+            between = range(last.end, task.at) if last is not None else range(0)
+            if last is not None and last.value == "look" and all(map(self.is_filler, between)):
+                # 'about feeding' is more than 'about'
+                task = Mark(task.type, task.value, last.at, task.end - last.at)
+                out.pop()
+            out.append(task)
+        return out
 
     # --- readings and waters ---
 
@@ -549,14 +583,15 @@ class Facts:
         cut = excepted.at if excepted is not None else len(self.raws)
         standing, without = self._places_about(cut)
         held = self.new_name[1]
-        names = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
+        said = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
+        names = said[1:] if self._puts_right(said) else said
         passed = self.spared
-        genera = [(i, v) for i, v in self.genus_places if i not in passed]
+        genera = [(i, v) for i, v in self.genus_places if i not in passed | self._of_a_name]
         genus = genera[0][1] if genera else None
         others = genera or standing or any(i not in passed for i, _ in names)
         spares = bool(passed) and not others  # 'no feed for Mia, 5 l'
         traits = [
-            agreeing.trait(self.words, m, genus)
+            (m.at, agreeing.trait(self.words, m, genus))
             for m in self.found
             if m.at not in held
             and (m.type == "TRAIT" or (m.type == "PLACE" and agreeing.kind(m) == "mark"
@@ -566,16 +601,72 @@ class Facts:
         return Target(
             names=tuple(unique(v for i, v in names if i < cut and i not in passed)),
             genera=tuple(unique(v for i, v in genera if i < cut)),
-            traits=tuple(traits),
+            traits=tuple(v for i, v in traits if i < cut),
             place=standing[-1] if standing else None,
             more_places=tuple(unique(standing[:-1])),
-            medium=self.rest.medium,
+            medium=None if self._excepts_medium(cut) else self.rest.medium,
             everything=self.has("everything", "both") or self._all_but(cut) or spares,
             again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut or i in passed)),
-            not_genera=tuple(unique(v for i, v in self.genus_places if i > cut or i in passed)),
+            not_genera=tuple(
+                unique(
+                    v
+                    for i, v in self.genus_places
+                    if (i > cut or i in passed) and i not in self._of_a_name
+                )
+            ),
             not_places=tuple(unique(without)),
+            not_traits=tuple(v for i, v in traits if i > cut),
+            not_media=(self.rest.medium,) if self._excepts_medium(cut) else (),
         )
+
+    def _puts_right(self, names: list[tuple[int, str]]) -> bool:
+        """Whether the second of two names is meant: 'watered Ruby, sorry, Hugo'."""
+        if len(names) != 2 or names[0][1] == names[1][1]:
+            return False
+        between = range(names[0][0] + 1, names[1][0])
+        sorry = words_under(self.words.lexicon.language, "sorry")
+        starts = {self.raws[i].start for i in between}
+        meant = any(
+            t.start in starts and (t.type, t.value) == ("FILLER", "correction") for t in self.tokens
+        )
+        meant = meant or any(self.raws[i].text in sorry for i in between)
+        orders = {m.at for m in self.found if m.type == "ORDER"}
+        apart = any(self.is_and(i) or (i in orders and not self.is_filler(i)) for i in between)
+        return meant and not apart
+
+    def _excepts_medium(self, cut: int) -> bool:
+        """Whether what some grow in excepts them: 'all but those in moss'; Ruby is excepted herself."""
+        if cut >= len(self.raws) or self.rest.medium is None:
+            return False
+        begin = self.raws[cut].start
+        said = [t.start for t in self.tokens if t.type == "MEDIUM"]
+        named = any(m.type == "PLANT" and m.at > cut for m in self.found)
+        return bool(said) and min(said) > begin and not named
+
+    @cached_property
+    def _of_a_name(self) -> frozenset[int]:
+        """Where a kind only says what a named plant is: 'Ruby phal', 'the phal Ruby'."""
+        ends = {m.end for m in self.found if m.type == "PLANT"}
+        starts = {m.at for m in self.found if m.type == "PLANT"}
+        if not ends:
+            return frozenset()
+        places = {raw.start: i for i, raw in enumerate(self.raws)}
+        kinds = ([places[r.start] for r in t.raws] for t in self.tokens if t.type == "GENUS")
+        return frozenset(
+            kind[-1]
+            for kind in kinds
+            if not self._several(kind[-1])
+            and (
+                (kind[0] in ends and not self.raws[kind[0]].after_break)
+                or (kind[-1] + 1 in starts and not self.raws[kind[-1] + 1].after_break)
+            )
+        )
+
+    def _several(self, index: int) -> bool:
+        """Whether a kind is written as more than one: 'phals', which stand beside a name."""
+        text = self.raws[index].text
+        return text.endswith("s") and text[:-1] in self.words.lexicon.words
 
     @cached_property
     def spared(self) -> frozenset[int]:
@@ -626,13 +717,18 @@ class Facts:
         return small and (broken or "AND" in kinds)
 
     def _excepted_here(self, cut: int, place: int) -> bool:
-        """Whether a place is excepted itself, and does not say where excepted plants stand."""
+        """Whether a place is excepted itself, and does not say where excepted plants stand.
+
+        'all but Ruby in the kitchen' excepts Ruby, 'all but what stands in the kitchen' a place.
+        """
+        plants = {i for m in self.found if m.type in ("PLANT", "TRAIT") for i in range(m.at, m.end)}
+        plants.update(i for i, _ in self.genus_places)
         for index in range(place - 1, cut, -1):
             if self.raws[index + 1].after_break or self.words.type_at(index) in ("AND", "OR"):
                 return True
             if self.words.cue_at(index) == "except":
                 return True
-            if self.words.type_at(index) not in ("IN", "ARTICLE", "FILLER"):
+            if index in plants:
                 return False
         return True
 
@@ -643,7 +739,8 @@ class Facts:
         before = before or any(i < cut for i, _ in self.genus_places) or bool(standing)
         named = bool(without) or any(m.type == "PLANT" and m.at > cut for m in self.found)
         named = named or any(i > cut for i, _ in self.genus_places)
-        return named and not before
+        told = any(m.type == "TRAIT" and m.at > cut for m in self.found)
+        return (named or told or self._excepts_medium(cut)) and not before
 
     @cached_property
     def products(self) -> tuple[str, ...]:

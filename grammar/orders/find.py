@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from grammar.lexicon import Lexicon
+from grammar.lexicon import Lexicon, words_under
 from grammar.order import Names, Order
 from grammar.orders import (
     amending,
@@ -22,6 +22,7 @@ from grammar.orders import (
     collection,
     files,
     meant,
+    others,
     picking,
     picturing,
     prices,
@@ -115,9 +116,12 @@ def _beside(facts: Facts, reading: Reading) -> Reading:
 
 def _wanted(facts: Facts) -> Order | None:
     """What the first form that fits says."""
+    facts = meant.rather(facts)
     order = next((order for form in _FORMS if (order := form(facts)) is not None), None)
     if order is not None:
-        order = meant.held_back(facts, order) or order
+        order = meant.held_back(facts, order) or others.of_others(facts, order) or order
+    if order is not None and meant.denies_figures(facts, order):
+        return None  # asked about, as in a request for a dose
     if order is not None and order.verb in _OF_ALL and order.target.everything:
         order = _with_exception(facts, order)
         if _all_and_some(facts, order):
@@ -133,8 +137,17 @@ def _with_exception(facts: Facts, order: Order) -> Order:
     cue = facts.first("except")
     if cue is None or order.also:
         return order
-    behind = facts.read_rest(range(cue.end, len(facts.raws))).unknown
-    return replace(order, verb="exception", text=behind[0].text) if behind else order
+    because = words_under(facts.words.lexicon.language, "because")
+    ends = (i for i in range(cue.end, len(facts.raws)) if facts.raws[i].text in because)
+    end = next(ends, len(facts.raws))  # why they were excepted names nobody
+    span = range(cue.end, end)
+    behind = [u.text for u in facts.read_rest(span).unknown]
+    if not behind and span:
+        said = facts.folded.written(facts.raws[span.start].start, facts.raws[span[-1]].end)
+        behind = [name for name in called.joined(facts) if name in said]
+    if not behind and not order.target.excepts:
+        behind = list(called.overlooked(facts, span))
+    return replace(order, verb="exception", text=behind[0]) if behind else order
 
 
 def _all_and_some(facts: Facts, order: Order) -> bool:

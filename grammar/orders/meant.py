@@ -1,7 +1,7 @@
 """Whether a change that a message speaks of is meant: not where it is denied, asked or planned.
 
-'didn't flush Ruby', 'do not remove Ruby', 'should I repot Ruby', 'need to flush them' speak of a
-change as 'flushed Ruby' does, and nothing may come of them.
+'didn't flush Ruby', 'do not remove Ruby', 'should I repot Ruby', 'need to flush them', 'would have
+fed Ruby' speak of a change as 'flushed Ruby' does, and nothing may come of them.
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ from __future__ import annotations
 from grammar.lexicon import phrases_under, settings_of, words_under
 from grammar.order import Order
 from grammar.orders.facts import Facts
-from grammar.words.marks import Mark
+from grammar.words.marks import Mark, phrases
 from grammar.words.spelling import denies_by_a_slip
 
 #: The phrases that speak of each change.
@@ -22,11 +22,20 @@ _SAID: dict[str, tuple[str, ...]] = {
     "lose": ("lose",),
     "product_remove": ("empty", "lose"),
     "reminder_stop": ("reminder_stop", "reminder_stop_all", "reminder_off", "stop", "cancel"),
-    "add": ("add", "have"),
+    "add": ("add", "have", "having"),
 }
 _CARE = frozenset({"fed", "clear", "flush", "repot"})
 #: What is planned of these is asked for all the same: 'I want to add a vanda'.
 _WANTED = frozenset({"add", "reminder_stop", "product_remove"})
+#: What is put on record with each of these; none for all that a message says.
+_PLANT_SAID = frozenset({"growth", "medium", "genera", "count", "water"})
+_LABEL_SAID = frozenset({"analysis", "form", "label_rate", "volume_l"})
+_RECORDED: dict[str, frozenset[str]] = {
+    "growth": _PLANT_SAID, "correct": _PLANT_SAID, "add": _PLANT_SAID, "repot": _PLANT_SAID,
+    "water": frozenset({"water"}), "water_for": frozenset({"water"}),
+    "product": _LABEL_SAID, "product_change": _LABEL_SAID, "kit": frozenset({"volume_l"}),
+    "fed": frozenset({"strength"}), "home": frozenset(),
+}  # fmt: skip
 #: A question begins behind so many words that carry nothing.
 _HEAD = 3
 
@@ -41,16 +50,24 @@ def held_back(facts: Facts, order: Order) -> Order | None:
     facts : the message
     order : the change that it speaks of
     """
+    if order.verb == "move" and _not_yet(facts, order):
+        return Order("not_told", text=order.verb)
     said = _SAID.get(order.verb)
     cue = facts.first(*said) if said is not None else None
-    if cue is None or order.also:
+    if cue is None:
         return None
     begin = _clause(facts, cue)
-    if order.verb != "add" and _denied(facts, cue, begin):
+    unmade = order.verb != "add" and _did_not_happen(facts, cue, begin)
+    if order.also:
+        return Order("not_told", text=order.verb) if unmade else None
+    if unmade or (order.verb != "add" and _denied(facts, cue, begin)):
         return Order("not_given" if order.verb in _CARE else "not_changed", text=order.verb)
     asked = _begins(facts, begin, "asks")
     back = _begins(facts, begin, "asks_back")
-    planned = _planned(facts, begin, cue.at)
+    if back and order.verb == "add":  # 'hab ich eine Vanda' asks, 'dazu hab ich eine Vanda' tells
+        phrases = phrases_under(facts.words.lexicon.language, "asks_back")
+        back = _phrase_at(facts, begin, phrases) > 0
+    planned = _planned(facts, begin, cue.at) or _planned_behind(facts, cue)
     if order.verb == "add":
         return Order("plants", target=facts.target) if asked or back else None
     unsure = order.verb == "lose" and _stands(facts, begin, len(facts.raws), "unsure")
@@ -61,6 +78,51 @@ def held_back(facts: Facts, order: Order) -> Order | None:
     if back and order.verb in _CARE:
         return Order("history", target=facts.target, when=facts.when[0], asks_kind=order.verb)
     return Order("not_told", text=order.verb) if back else None
+
+
+def denies_figures(facts: Facts, order: Order) -> bool:
+    """Whether what would go on record is denied: 'Ruby is not in bark', 'Hugo nie kwitnie'.
+
+    A word that denies is one of the records as well ('no', 'all but'), and not read for figures.
+    """
+    slots = _RECORDED.get(order.verb)
+    all_but = order.target.everything and order.target.excepts
+    if slots is None or order.also or all_but:
+        return False
+    words = words_under(facts.words.lexicon.language, "denials")
+    denying = frozenset(
+        i for i in facts.held if facts.raws[i].text in words or facts.words.type_at(i) == "NOT"
+    )
+    if not denying:
+        return False
+    if order.verb == "home":
+        return True
+    if order.verb == "growth" and any(_leads_on(facts, i) for i in denying):
+        return True  # 'nie wypuściła pędu': with a verb between
+    found = facts.read_rest(kept=denying).conflicts
+    return any(c.code == "negation" and c.slot in slots | {"number"} for c in found)
+
+
+def _leads_on(facts: Facts, index: int) -> bool:
+    """Whether a clause goes on behind a word: not 'no, Ruby is flowering'."""
+    return index + 1 < len(facts.raws) and not facts.raws[index + 1].after_break
+
+
+def is_denied(facts: Facts, cue: str) -> bool:
+    """Whether a phrase is denied: 'not done yet', 'nie zrobione'."""
+    said = facts.first(cue)
+    return said is not None and _denied(facts, said, _clause(facts, said))
+
+
+def _not_yet(facts: Facts, order: Order) -> bool:
+    """Whether a day to come was said, or a month that it did not begin in: 'moves in May'."""
+    when = order.when
+    if when is None or when.kind not in ("day", "of_month"):
+        return False
+    if when.kind == "day":
+        return when.value < 0
+    since = words_under(facts.words.lexicon.language, "since")
+    return not any(raw.text in since for raw in facts.raws)
 
 
 def asked_back(facts: Facts) -> Order | None:
@@ -88,9 +150,29 @@ def nothing_given(facts: Facts) -> Order | None:
     before = range(max(done.at - 2, 0), done.at)
     denied = any(facts.words.type_at(i) == "NOT" for i in before)
     had = [m.at for m in facts.found if m.type == "PLANT"] + [i for i, _ in facts.genus_places]
+    if not had and (_none_done(facts, done) or _neither(facts, done)):
+        return Order("not_given")
     if not denied or not had or min(had) < done.at or not not_done(facts, done.value.split()[0]):
         return None
     return Order("not_given")
+
+
+def _neither(facts: Facts, done: Mark) -> bool:
+    """'weder gegossen noch gedüngt', of no plant."""
+    words = words_under(facts.words.lexicon.language, "neither")
+    return any(facts.raws[i].text in words for i in range(max(done.at - 2, 0), done.at))
+
+
+def _none_done(facts: Facts, done: Mark) -> bool:
+    """'today nothing fed', 'heute nix gedüngt': of no plant, and nothing else was done."""
+    language = facts.words.lexicon.language
+    words = words_under(language, "denials") | words_under(language, "none")
+    near = range(max(done.at - 1, 0), done.at)
+    said = {facts.raws[i].text for i in near}
+    denied = not words.isdisjoint(said) or any(facts.words.type_at(i) == "NOT" for i in near)
+    cues = (m for m in facts.found if m.type == "ORDER" and m.at != done.at)
+    others = any(not _CARE.isdisjoint(m.value.split()) for m in cues)
+    return denied and not others and not facts.has("everything")
 
 
 def unfed(facts: Facts) -> Order | None:
@@ -109,11 +191,13 @@ def not_done(facts: Facts, verb: str) -> bool:
     lexicon = facts.words.lexicon
     cue = facts.first("except")
     denying = settings_of(lexicon.language).get("denies", ())
-    if cue is not None and (cue.size > 1 or facts.raws[cue.at].text not in denying):
-        return False
     done = facts.first("fed", "gave") if verb == "fed" else facts.first(verb)
     if done is None:
         return False
+    if cue is not None and (cue.size > 1 or facts.raws[cue.at].text not in denying):
+        denials = words_under(lexicon.language, "denials")  # 'regué a Ruby y no aboné a Hugo'
+        said = any(facts.raws[i].text in denials for i in range(cue.at, cue.end))
+        return said and cue.end <= done.at and all(_small(facts, i) for i in range(cue.end, done.at))
     passed = facts.spared
     denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT" and i not in passed]
     if cue is not None and not denied:  # 'fed the phals, not Ruby'; 'gedüngt habe ich Ruby nicht'
@@ -149,7 +233,8 @@ def _clause(facts: Facts, cue: Mark) -> int:
 def _denied(facts: Facts, cue: Mark, begin: int) -> bool:
     """Whether it is denied: before the phrase, or at the very end ('topfe Ruby nicht um')."""
     words = words_under(facts.words.lexicon.language, "denials")
-    inside = {i for m in facts.found if m.type == "ORDER" and m.value not in ("except", "no")
+    inside = {i for m in facts.found
+              if m.type == "ORDER" and m.value not in ("except", "no") and not _is_unsure(m)
               for i in range(m.at, m.end)}  # fmt: skip
     for index in range(begin, cue.at):
         if index in facts.named or index in inside or facts.raws[index].text not in words:
@@ -158,13 +243,50 @@ def _denied(facts: Facts, cue: Mark, begin: int) -> bool:
         if not any(facts.is_and(i) for i in between):
             return True
     last = len(facts.raws) - 1
+    more = phrases_under(facts.words.lexicon.language, "any_more")
+    if any((facts.raws[last - 1].text, facts.raws[last].text) == phrase for phrase in more):
+        last -= 1  # 'benutze Leitungswasser nicht mehr'
     return last >= cue.end and facts.raws[last].text in words and last not in inside
 
 
+def _is_marked(facts: Facts, index: int) -> bool:
+    """Whether a word is written with its marks."""
+    raw = facts.raws[index]
+    return not facts.folded.written(raw.start, raw.end).isascii()
+
+
+def _is_unsure(mark: Mark) -> bool:
+    """'no se murió' is written as 'no sé' is."""
+    return "unsure" in mark.value.split()
+
+
+def _did_not_happen(facts: Facts, cue: Mark, begin: int) -> bool:
+    """Whether it was wished for, nearly done or forgotten: 'would have fed', 'forgot to flush'."""
+    language = facts.words.lexicon.language
+    phrases = phrases_under(language, "not_so")
+    spoken, marked = words_under(language, "tells"), words_under(language, "marked")
+    last = settings_of(language).get("verb_last") and cue.end < len(facts.raws)
+    behind = (cue.end,) if last else ()  # 'umtopfen wollte ich Ruby'
+    for index in (*range(begin, cue.at), *behind):
+        size = 0 if index in facts.named else _phrase_at(facts, index, phrases)
+        if facts.raws[index].text in marked and not _is_marked(facts, index):
+            continue  # 'hatte umgetopft' is past
+        if size and all(facts.raws[i].text not in spoken for i in range(index + size, cue.at)):
+            return True
+    endings = tuple(words_under(language, "not_so_endings"))
+    if not endings:
+        return False
+    written = facts.folded.text  # a slip of 'podlałam' is put right in the words, not here
+    return any(written[r.start : r.end].endswith(endings) for r in facts.raws[begin : cue.end])
+
+
 def _begins(facts: Facts, begin: int, key: str) -> bool:
-    """Whether one of the phrases stands at the head of the clause."""
+    """Whether one of the phrases stands at the head of the clause, and is none of its verb.
+
+    'was fed: Ruby' does not ask.
+    """
     phrases = phrases_under(facts.words.lexicon.language, key)
-    held = {m.at for m in facts.found if m.type == "ORDER" and m.size > 1}  # 'was fed: Ruby'
+    held = {m.at for m in facts.found if m.type == "ORDER" and m.size > 1 and m.value != "having"}
     for index in range(begin, min(begin + _HEAD, len(facts.raws))):
         if index not in held and _phrase_at(facts, index, phrases):
             return True
@@ -192,8 +314,55 @@ def _planned(facts: Facts, begin: int, end: int) -> bool:
         if _phrase_at(facts, index, phrases):
             return True
         if facts.raws[index].text in speakers:  # 'should I flush' asks
-            return index > begin and _phrase_at(facts, index - 1, phrases)
+            return index > begin and _phrase_at(facts, index - 1, phrases) > 0
     return False
+
+
+def _planned_behind(facts: Facts, cue: Mark) -> bool:
+    """'bevor Ruby gedüngt wird', in a language whose verb stands last."""
+    language = facts.words.lexicon.language
+    last = settings_of(language).get("verb_last") and cue.end < len(facts.raws)
+    if not last or facts.raws[cue.end].after_break:
+        return False
+    return _phrase_at(facts, cue.end, phrases_under(language, "intends")) > 0
+
+
+def rather(facts: Facts) -> Facts:
+    """What holds of 'not Mia but Hugo got feed': the words behind 'but'."""
+    done = facts.first("fed", "clear", "flush", "repot", "moved")
+    if done is None:
+        return facts
+    replaced = in_place_of(facts)
+    if replaced is not None:
+        return replaced[0]
+    denials = words_under(facts.words.lexicon.language, "denials")
+    if denials.isdisjoint(raw.text for raw in facts.raws):
+        return facts
+    but = [m for m in phrases(facts.raws, facts.words.lexicon.amends) if m.value == "but"]
+    for mark in but:
+        before = [i for i in range(mark.at) if i in facts.named]
+        after = [i for i in range(mark.end, len(facts.raws)) if i in facts.named]
+        denied = before and any(facts.raws[i].text in denials for i in range(min(before)))
+        if denied and after and done.at > mark.at:
+            return facts.part(range(mark.end, len(facts.raws)))
+    return facts
+
+
+def in_place_of(facts: Facts) -> tuple[Facts, tuple[str, ...]] | None:
+    """A message without its 'instead of Ruby', and who that was; None where nobody was."""
+    phrases_ = phrases_under(facts.words.lexicon.language, "in_place_of")
+    begins = {phrase[0] for phrase in phrases_}
+    for index, raw in enumerate(facts.raws):
+        if raw.text not in begins or index in facts.named:
+            continue
+        size = _phrase_at(facts, index, phrases_)
+        end = index + size
+        while size and end < len(facts.raws) and facts.words.type_at(end) in ("ARTICLE", "TO"):
+            end += 1
+        plant = next((m for m in facts.found if m.type == "PLANT" and m.at == end), None)
+        if size and plant is not None and len(facts.target.names + facts.target.not_names) > 1:
+            return facts.but(range(index, plant.end)), (plant.value,)
+    return None
 
 
 def told_of(facts: Facts) -> Facts:
@@ -215,12 +384,13 @@ def _only_plans(facts: Facts, span: range) -> bool:
     return not cared and _stands(facts, span.start, span.stop, "intends")
 
 
-def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> bool:
+def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> int:
+    """The number of words of the phrase that stands here, 0 for none."""
     first = facts.raws[index].text
     for phrase in phrases:
         if phrase[0] != first:
             continue
         raws = facts.raws[index : index + len(phrase)]
         if tuple(raw.text for raw in raws) == phrase:
-            return True
-    return False
+            return len(phrase)
+    return 0

@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import cache
 
-from grammar.lexicon import settings_of
-from grammar.order import Order, Rhythm, Target
+from grammar.lexicon import settings_of, words_under
+from grammar.order import Order, Rhythm, Target, When
 from grammar.orders import agreeing
 from grammar.orders.facts import Facts
 from grammar.rhythms.clock import hours, lone_hour
 from grammar.rhythms.days import whole
 from grammar.rhythms.reading import lone_span
 from grammar.rhythms.walk import Walk
-from grammar.words.marks import Mark, phrases
+from grammar.words.marks import Mark, phrases, written
 
 #: Verbs of this module: their words are the rhythm, the plants and the person's own.
 VERBS = frozenset({
@@ -163,7 +163,8 @@ def _wish(facts: Facts, cue: Mark | None) -> _Wish:
     if kind in ("other", "look"):
         target = replace(target, medium=None)
     if kind == "other":
-        target = replace(target, not_names=(), not_genera=(), not_places=())
+        target = replace(target, not_names=(), not_genera=(), not_places=(), not_traits=())
+        target = replace(target, not_media=())
     text = _own_words(facts, main, held | cued) if extra else ""
     return _Wish(kind, target, text, bool(extra), _as_written(facts, before))
 
@@ -268,12 +269,53 @@ def stop(facts: Facts) -> Order | None:
     task = facts.starts("stop") and bool(facts.tasks)
     ending = facts.starts("stop", "reminder_off")
     counted = ending and [r.kind for r in facts.raws] == ["word", "number"]
-    if not (ends or off or task or counted or _only_numbers(facts)) or facts.asks_dose:
+    apart = _stopped_apart(facts)
+    if not (ends or off or task or counted or apart or _only_numbers(facts)) or facts.asks_dose:
         return None
-    if not ends and facts.has("remind") and not facts.starts("reminder_off", "stop", "no", "lose"):
+    begins = facts.starts("reminder_off", "stop", "no", "lose") or bool(apart)
+    if not ends and facts.has("remind") and not begins:
         return None  # 'remind me to remove the old spikes'
+    if ends and not named and _says_on_which_day(facts):
+        return _not_then(facts)
     everything = facts.has("reminder_stop_all") or (named and facts.has("everything"))
-    return _about(facts, "reminder_stop", everything=everything)
+    held = apart | facts.rhythm[1] if apart else apart
+    return _about(facts, "reminder_stop", everything=everything, held=held)
+
+
+def _says_on_which_day(facts: Facts) -> bool:
+    rhythm = facts.rhythm[0]
+    said = rhythm is not None and (rhythm.day or rhythm.weekdays or rhythm.part)
+    return bool(said)
+
+
+def _not_then(facts: Facts) -> Order:
+    """'don't remind me today' skips one; 'not on sundays' ends none: those that there are."""
+    rhythm, held = facts.rhythm
+    today = rhythm is not None and rhythm.day is not None and rhythm.day == When("day", 0)
+    if today:
+        return replace(_about(facts, "reminder_skip"), text="day")
+    said = [facts.raws[i] for i in sorted(held)]
+    return Order("reminders", unused=written(facts.folded, said))
+
+
+def _stopped_apart(facts: Facts) -> frozenset[int]:
+    """The words that stop in 'turn Ruby's reminder off', 'Erinnerung für Ruby abstellen'."""
+    none: frozenset[int] = frozenset()
+    language, raws = facts.words.lexicon.language, facts.raws
+    nouns = words_under(language, "reminder_nouns")
+    noun = next((i for i, raw in enumerate(raws) if raw.text in nouns), None)
+    if noun is None or any(raw.after_break for raw in raws[1:]):
+        return none
+    pairs = (phrase.split("|") for phrase in settings_of(language).get("stop_parted", ()))
+    for head, tail in pairs:
+        at = next((i for i in range(noun) if raws[i].text == head), None)
+        led = at is not None and all(facts.is_filler(i) for i in range(at))
+        if at is not None and led and raws[-1].text == tail:
+            return frozenset({at, len(raws) - 1})
+    off = facts.first("reminder_off")
+    last = off is not None and noun < off.at and off.end == len(raws)
+    ends = last and verb_last(language) and facts.rhythm[0] is None
+    return frozenset({len(raws) - 1}) if ends else none
 
 
 def _only_numbers(facts: Facts) -> bool:
@@ -320,8 +362,28 @@ def skip(facts: Facts) -> Order | None:
     named = facts.starts("skip") and (facts.has(*_NAMED) or facts.tasks or _counted(facts))
     if not (passes or named) or facts.asks_dose or facts.has("plan", "make_it", "history"):
         return None
+    timed = passes is not None and passes.value in _STRETCHES
+    if passes is not None and timed and _tells_of_none(facts, passes):
+        return None
+    done = ("fed", "clear", "watered", "flush", "gave", "repot", "skip")
+    if _says_past_day(facts) and not facts.has(*done):
+        return None  # 'it was yesterday, not today'
     order = _about(facts, "reminder_skip")
     return replace(order, text=_STRETCHES.get(passes.value, "")) if passes else order
+
+
+def _says_past_day(facts: Facts) -> bool:
+    """Whether a day that is over was said: 'fue ayer, no hoy' puts right what is in the log."""
+    day = facts.when[0]
+    return day is not None and day.kind == "day" and day.value > 0
+
+
+def _tells_of_none(facts: Facts, passes: Mark) -> bool:
+    """Whether what was not done follows in the same clause: 'Ruby heute nicht gedüngt'."""
+    done = facts.first("fed", "watered", "flush", "repot", "gave")
+    if done is None or done.at < passes.end:
+        return False
+    return not any(facts.raws[i].after_break for i in range(passes.end, done.at + 1))
 
 
 def pause(facts: Facts) -> Order | None:
@@ -390,7 +452,7 @@ def move(facts: Facts) -> Order | None:
         named = facts.has("reminder", "remind") and facts.has("postpone", "move")
         return _about(facts, "reminder_move") if named else None
     past = rhythm.day is not None and rhythm.day.kind == "day" and rhythm.day.value > 0
-    if past or not (rhythm.says_when or rhythm.clock or rhythm.part):
+    if past or _says_past_day(facts) or not (rhythm.says_when or rhythm.clock or rhythm.part):
         return None
     if facts.target.named and not ref:
         return None

@@ -134,6 +134,8 @@ def product(facts: Facts) -> Order | None:
 #: What a name of a feed is made of, and which of it tells one from another.
 _IN_A_NAME = frozenset({"UNKNOWN", "CONTAINER", "LOOSE_MEASURE", "FORM", "PLANTS"})
 _LONGEST_NAME = 4
+#: What leads to a new feed: 'new feed', 'add', 'bought'.
+_LEADS = ("new_feed", "add", "have")
 
 
 def _name_before(facts: Facts) -> tuple[str, bool]:
@@ -153,8 +155,9 @@ def _name_before(facts: Facts) -> tuple[str, bool]:
         linked = linked or facts.words.cue_at(end - 1) == "be"
         end -= 1
     start = end
+    parted = facts.has(*_LEADS) and facts.raws[at].after_break  # 'new feed: X, 8-8-6'
     while start and (start - 1 in traits or kinds.get(facts.raws[start - 1].start) in _IN_A_NAME):
-        if facts.raws[start].after_break and not (start == at and linked):
+        if facts.raws[start].after_break and not (start == at and (linked or parted)):
             break
         start -= 1
     words = range(start, end)
@@ -163,7 +166,9 @@ def _name_before(facts: Facts) -> tuple[str, bool]:
     telling = any(i in traits or kinds[facts.raws[i].start] == "UNKNOWN" for i in words)
     if not telling or len(words) > _LONGEST_NAME or not slips.isdisjoint(told):
         return "", False
-    before = all(facts.is_filler(i) or facts.words.cue_at(i) == "new_feed" for i in range(start))
+    before = all(facts.is_filler(i) or facts.words.cue_at(i) in _LEADS for i in range(start))
+    if parted and not (linked or before):
+        return "", False
     return written(facts.folded, [facts.raws[i] for i in words]), linked and before
 
 

@@ -53,6 +53,9 @@ def rescue(facts: Facts) -> Order | None:
     """An ailing plant: 'brown root tips and white crust on Ruby', 'what is wrong with Ruby'."""
     seen = look(facts)
     answers = "yes" if facts.starts("yes") else "no" if facts.starts("no") else ""
+    if _fed_too_much(facts):
+        return Order("rescue", target=facts.target, when=facts.when[0], signs=("fed_strong",),
+                     asks_kind="fed")  # fmt: skip
     if not seen.held or _says_first(facts, seen):
         return None
     if facts.has("lacking") and facts.products and facts.target.empty:
@@ -63,7 +66,7 @@ def rescue(facts: Facts) -> Order | None:
     said = tuple(dict.fromkeys(_TELLS.get(s, s) for s in seen.there if s != _TROUBLE))
     plain = any(s not in _ONLY_BESIDE for s in seen.there)
     chilled = _CHILLED in seen.there and facts.target.named_one and not facts.question
-    if not plain and not chilled and not (answers and (said or seen.denied)):
+    if not (plain or chilled or _too_much(facts, seen)) and not (answers and (said or seen.denied)):
         return None
     if _doses(facts, seen):
         return None
@@ -79,6 +82,26 @@ def rescue(facts: Facts) -> Order | None:
     )  # fmt: skip
 
 
+def _too_much(facts: Facts, seen: Seen) -> bool:
+    """'gave Ruby too much feed', 'too much feed, what now': the cure is no plan, and no feed."""
+    given = facts.target.named and facts.has("fed", "gave") and not facts.question
+    return "fed_strong" in seen.there and (given or facts.has("plan"))
+
+
+def _fed_too_much(facts: Facts) -> bool:
+    """'fed Ruby too much', 'gave Ruby a feed that was too strong'."""
+    if not facts.has("fed", "gave") or facts.question:
+        return False
+    if not any((t.type, t.value) == ("JUDGED", "too_much") for t in facts.tokens):
+        return False
+    known = {facts.raws[i].start for m in facts.found for i in range(m.at, m.end)}
+    # 'the light was too strong' is not of the feed
+    other = any(t.type in ("UNKNOWN", "LAMP") and t.start not in known for t in facts.tokens)
+    denied = other or any(t.type == "NOT" for t in facts.tokens)
+    about_feed = facts.has("fed") or facts.rest.mentions_feeding
+    return facts.target.named and about_feed and not denied and not facts.asks_dose
+
+
 def beside_a_dose(facts: Facts) -> tuple[tuple[str, ...], frozenset[str]]:
     """Signs that a request for a dose tells of its plant, and the words that say so."""
     seen = look(facts)
@@ -86,6 +109,11 @@ def beside_a_dose(facts: Facts) -> tuple[tuple[str, ...], frozenset[str]]:
         return (), frozenset()
     held = (facts.raws[i] for i in seen.held)
     return seen.there, frozenset(facts.folded.written(raw.start, raw.end) for raw in held)
+
+
+def ails(facts: Facts) -> bool:
+    """Whether a sign is told that asks for a rescue by itself."""
+    return any(s != _TROUBLE and s not in _ONLY_BESIDE for s in look(facts).there)
 
 
 def rest(facts: Facts) -> Reading:

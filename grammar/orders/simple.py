@@ -7,9 +7,14 @@ from typing import TypeAlias
 
 from grammar.lexicon import words_under
 from grammar.order import Order
+from grammar.orders import meant
 from grammar.orders.facts import Facts
 
 Form: TypeAlias = Callable[[Facts], Order | None]
+
+
+#: A 'no' beside these denies them, and answers no question.
+_CHANGES = ("fed", "clear", "flush", "repot", "move", "lose", "done")
 
 
 def phrase(verb: str, *cues: str) -> Form:
@@ -28,9 +33,11 @@ def bare(verb: str, *cues: str, text: str = "") -> Form:
 
     def form(facts: Facts) -> Order | None:
         told = verb == "skip" and facts.has("fed", "clear", "flush")  # 'fed all, not sure'
-        denies = verb == "no" and facts.has("fed", "clear", "flush", "repot", "move", "lose")
+        denies = verb == "no" and facts.has(*_CHANGES)
         tells = verb == "yes" and facts.has("fed", "clear", "flush") and facts.target.named
-        said = told or denies or tells
+        # 'done except Hugo', 'not done': see care.done
+        some = verb == "done" and (facts.target.named or meant.is_denied(facts, "done"))
+        said = told or denies or tells or some
         bare = facts.starts(*cues) and facts.alone and not said
         return Order(verb, text=text) if bare else None
 
@@ -39,9 +46,18 @@ def bare(verb: str, *cues: str, text: str = "") -> Form:
 
 def left(facts: Facts) -> Order | None:
     """'never mind': it denies nothing, and puts a question aside."""
+    return Order("no", text="leave") if _is_one_of(facts, "leaves") else None
+
+
+def undone(facts: Facts) -> Order | None:
+    """'I did not': nothing else is said, so it is the last entry that is denied."""
+    return Order("undo") if _is_one_of(facts, "undoes") else None
+
+
+def _is_one_of(facts: Facts, key: str) -> bool:
+    """Whether the whole message is one of the phrases that the settings of the language list."""
     said = " ".join(raw.text for raw in facts.raws if raw.kind == "word")
-    leaves = said in words_under(facts.words.lexicon.language, "leaves")
-    return Order("no", text="leave") if leaves else None
+    return said in words_under(facts.words.lexicon.language, key)
 
 
 def only(verb: str, *cues: str) -> Form:

@@ -22,6 +22,7 @@ from grammar.words.tokens import (
 
 _STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLE", "MULTIPLIER", "VAGUE"})
 _SMALL_WORDS = ("FILLER", "ARTICLE", "OF")
+_FIGURES = _STRENGTHS | {"NUMBER"}
 #: Sixteenths are the finest fraction that anybody measures a dose in.
 _FINEST = 16
 
@@ -29,7 +30,7 @@ _FINEST = 16
 def dates(tokens: Tokens) -> Tokens:
     """'bought on 15-05-20', 'temperature 15-20-25': three numbers that are no analysis."""
     out: Tokens = []
-    for token in tokens:
+    for index, token in enumerate(tokens):
         if token.type == "ANALYSIS" and out:
             at = len(out) - 1
             while at > 0 and out[at].type in ("FILLER", "IN", "MINUS") and not out[at].after_break:
@@ -37,10 +38,41 @@ def dates(tokens: Tokens) -> Tokens:
             if out[at].type == "NO_ANALYSIS" and not token.after_break:
                 out.append(token._replace(type="UNKNOWN"))
                 continue
-        if token.type == "ANALYSIS" and _padded(token.value):
+        if token.type == "ANALYSIS" and (_padded(token.value) or _is_ratio(tokens, index)):
             token = token._replace(type="UNKNOWN")
         out.append(token)
     return [t._replace(type="FILLER") if t.type == "NO_ANALYSIS" else t for t in out]
+
+
+#: Larger figures than these are those of a label, whoever calls them a ratio (ours).
+_RATIO = 5.0
+_RATIO_FAR = 3
+#: With colons between them figures as small as these are a ratio, if nobody says so (ours).
+_COLONS = 3.0
+
+
+def _is_ratio(tokens: Tokens, index: int) -> bool:
+    """'3-1-2 ratio', 'ratio of 3:1:2': how the three stand to each other, and not how much."""
+    value = tokens[index].value
+    sign = next((s for s in "-/: " if value.strip().count(s) >= 2), "")
+    parts = [part.strip() for part in value.split(sign)] if sign else []
+    plain = len(parts) == 3 and all(part.isdigit() for part in parts)
+    if not plain or max(map(float, parts)) > _RATIO:
+        return False
+    if any(t.type == "RATIO" for t in tokens):
+        return False  # 'dilution ratio 1:200'
+    if sign == ":" and max(map(float, parts)) <= _COLONS:
+        return True
+    before = index
+    while type_at(tokens, before - 1) in ("FILLER", "OF", "NPK", "IN", "ARTICLE"):
+        before -= 1
+        if tokens[before + 1].after_break or index - before > _RATIO_FAR:
+            break
+        if tokens[before].value == "dilution":
+            return True
+    behind = skip(tokens, index + 1, ("NPK", "FORM"))
+    near = not any(t.after_break for t in tokens[index + 1 : behind + 1])
+    return near and type_at(tokens, behind) == "FILLER" and tokens[behind].value == "dilution"
 
 
 def _padded(analysis: str) -> bool:
@@ -76,6 +108,10 @@ def bounds(tokens: Tokens) -> Tokens:
             out.append(tokens[index])
             index += 1
             continue
+        if end is None and _is_extreme(tokens, index):
+            out.append(join(tokens[index : index + 2], "UNKNOWN", "bound"))
+            index += 2
+            continue
         if end is None:
             out.append(tokens[index]._replace(type="FILLER"))
             index += 1
@@ -83,6 +119,16 @@ def bounds(tokens: Tokens) -> Tokens:
         out.append(join(tokens[index:end], "RANGE", tokens[end - 1].type))
         index = end
     return out
+
+
+def _is_extreme(tokens: Tokens, index: int) -> bool:
+    """'minimum dose' without a figure says no strength; 'max. dose 2 ml/l' has one."""
+    if type_at(tokens, index + 1) != "STRENGTH" or tokens[index + 1].after_break:
+        return False
+    at = skip(tokens, index + 2, _SMALL_WORDS)
+    if type_at(tokens, at) not in _FIGURES:
+        return True
+    return tokens[at].after_break and _rate_end(tokens, at + 2) == at + 2
 
 
 def _open_to(tokens: Tokens, index: int) -> bool:
@@ -128,8 +174,8 @@ def past(tokens: Tokens) -> Tokens:
         start = 0
         for at in (*(i for i, t in enumerate(clause) if t.type == "PRESENT"), len(clause)):
             part = clause[start:at]
-            told = _told_from(part)
-            out += [*part[:told], *_told(part[told:])]
+            begins = _told_from(part)
+            out += [*part[:begins], *told(part[begins:])]
             start = at
     return [t._replace(type="FILLER") if t.type in ("PAST", "PRESENT") else t for t in out]
 
@@ -152,7 +198,8 @@ def _told_from(clause: Tokens) -> int:
     return min(marks, default=len(clause))
 
 
-def _told(clause: Tokens) -> Tokens:
+def told(clause: Tokens) -> Tokens:
+    """The figures of a clause that tells of something else, to be shown only."""
     out: Tokens = []
     index = 0
     while index < len(clause):
@@ -163,7 +210,7 @@ def _told(clause: Tokens) -> Tokens:
         elif token.type in _STRENGTHS | {"NUMBER", "ARTICLE"}:
             unit = skip(clause, end, ("OF", "ARTICLE")) if token.type == "FRACTION" else end
             if type_at(clause, unit) in UNITS:
-                end = unit + 1
+                end = _rate_end(clause, unit + 1)
             elif token.type == "ARTICLE":
                 out.append(token)
                 index += 1
@@ -175,6 +222,14 @@ def _told(clause: Tokens) -> Tokens:
             out.append(token)
         index = end
     return out
+
+
+def _rate_end(clause: Tokens, at: int) -> int:
+    """Behind the water that a quantity goes into: '5 g per litre', '3 g in 5 l'; else `at`."""
+    if type_at(clause, at) not in ("PER", "IN", "FOR", "TO", "EVERY"):
+        return at
+    number = type_at(clause, at + 1) in ("NUMBER", "FRACTION", "ARTICLE")
+    return at + 2 + number if type_at(clause, at + 1 + number) == "VOLUME_UNIT" else at
 
 
 def shares(tokens: Tokens) -> Tokens:
@@ -208,6 +263,14 @@ def _humidity(out: Tokens, tokens: Tokens, index: int) -> Tokens:
 _SHARED = frozenset({"NUMBER", "FRACTION", "EVERY", "MULTIPLE", "VAGUE"})
 
 
+def _of_label(tokens: Tokens, index: int, at: int) -> bool:
+    """Whether a share is of a label rate that was told before: '2 g pro Liter, 25 % davon'."""
+    behind = skip(tokens, at + 1, _SMALL_WORDS)
+    of_water = type_at(tokens, behind) in ("WATER", "WATER_WORD") and not tokens[behind].after_break
+    labelled = any(t.type in ("LABEL", "PER") for t in tokens[:index])
+    return tokens[at].value == "of_it" and labelled and not of_water
+
+
 def _share_size(tokens: Tokens, index: int) -> int:
     """How many tokens from here are a share of something that is no dose."""
     kind = tokens[index].type
@@ -217,7 +280,7 @@ def _share_size(tokens: Tokens, index: int) -> int:
     if kind in ("NUMBER", "FRACTION") and percent:
         before, after = type_at(tokens, index - 1), type_at(tokens, index + 2)
         if after in ("SHARE", "UNKNOWN") and not tokens[index + 2].after_break:
-            return 3
+            return 0 if _of_label(tokens, index, index + 2) else 3
         of_plants = skip(tokens, index + 2, _SMALL_WORDS)  # '50 % of my phals'
         within = not any(t.after_break for t in tokens[index + 2 : of_plants + 1])
         if after == "OF" and within and type_at(tokens, of_plants) in PLANTS:
@@ -232,9 +295,7 @@ def _share_size(tokens: Tokens, index: int) -> int:
     if kind == "EVERY" and type_at(tokens, index + 1) == "FRACTION" and not each and together:
         return 0 if type_at(tokens, index + 2) in UNITS else 2
     if kind == "FRACTION" and type_at(tokens, index + 1) == "SHARE":
-        labelled = any(t.type in ("LABEL", "PER") for t in tokens[:index])
-        of_label = labelled and tokens[index + 1].value == "of_it"
-        return 0 if of_label else 2
+        return 0 if _of_label(tokens, index, index + 1) else 2
     if kind == "FRACTION" and "/" in tokens[index].value:
         measured = skip(tokens, index + 1, ("OF", "ARTICLE"))
         below = int(tokens[index].value.split("/")[1])

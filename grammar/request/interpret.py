@@ -29,6 +29,8 @@ ELEMENT_IN_OXIDE: dict[str, tuple[str, float]] = {
 }
 #: A conductivity above this is most likely in other units than written.
 _EC_PLAUSIBLE_MS_CM = 10.0
+#: Water without salts conducts no more (common practice, no source).
+_PURE_MS_CM = 0.2
 #: States of growth that a plant can show at the same time; the later in the list wins.
 _ACTIVE = ("growing", "new_leaves", "new_roots", "new_pseudobulbs")
 
@@ -60,6 +62,7 @@ class _Notes:
     weights_g: list[float] = field(default_factory=list)
     measure_taken: str | None = None
     negated: list[tuple[str, str]] = field(default_factory=list)
+    loose_rates: list[str] = field(default_factory=list)
 
     def written(self, tokens: Iterable[Token]) -> str:
         spans = [(t.start, t.end) for t in tokens]
@@ -308,6 +311,8 @@ def _conductivity(notes: _Notes, tokens: list[Token], parts: _Parts, index: int)
     if ec_ms_cm > _EC_PLAUSIBLE_MS_CM:
         notes.conflicts.append(Conflict("ec_unit", slot, (notes.written(tokens),)))
         return
+    if slot == "water_ec" and ec_ms_cm > _PURE_MS_CM and _beside_pure(parts):
+        slot = "target_ec_ms_cm"  # '0.6 mS with RO water' is no reading of the water
     notes.say(slot, ec_ms_cm, tokens)
 
 
@@ -340,6 +345,8 @@ def _beside_water(parts: _Parts, index: int) -> bool:
         return {t.type for t in parts[at][1]} if 0 <= at < len(parts) else set()
 
     own_figure = "EC" in kinds(index + 2) or kinds(index + 2) & {"EC_UNIT", "NUMBER"}
+    if kinds(index + 1) & set(_WATER_WORDS) and kinds(index + 2) == {"NUMBER"}:
+        return False  # 'EC 0.8, tap 0.3': the water has a figure of its own
     if "AIM" in kinds(index - 1) or ("AIM" in kinds(index + 1) and not own_figure):
         return False
     if any((t.type, t.value) == ("EC", "aim") for t in parts[index][1]):
@@ -351,6 +358,12 @@ def _beside_water(parts: _Parts, index: int) -> bool:
         return True
     after = parts[index + 1][1] if index + 1 < len(parts) else []
     return bool(after) and after[0].type in _WATER_WORDS and not after[0].after_break
+
+
+def _beside_pure(parts: _Parts) -> bool:
+    """Whether the only water named has no salts to speak of."""
+    kinds = {t.value for _, part in parts for t in part if t.type == "WATER"}
+    return bool(kinds) and kinds <= {"reverse_osmosis", "distilled"}
 
 
 def _word(notes: _Notes, tokens: list[Token]) -> None:
@@ -399,6 +412,8 @@ def _unclear(notes: _Notes, tokens: list[Token]) -> None:
     elif token.type == "NEGATED":
         slot = _NEGATED_SLOTS.get(token.value, token.value.lower())
         notes.negated.append((slot, text))
+    elif (token.type, token.value) == ("SEVERAL", "loose_rate"):
+        notes.loose_rates.append(text)
     elif token.type == "SEVERAL":
         notes.conflicts.append(Conflict(token.value, "number", (text,)))
     elif token.type == "NUMBER":
@@ -470,6 +485,11 @@ def _reading(notes: _Notes, language: str) -> Reading:
             notes.unknown.append(Unknown(text))
         else:
             notes.conflicts.append(Conflict("negation", slot, (text,)))
+    for text in notes.loose_rates:
+        if "label_rate" in slots:
+            notes.unknown.append(Unknown(text))
+        else:
+            notes.conflicts.append(Conflict("loose_rate", "label_rate", (text,)))
     water = _water(notes, slots)
     get: Callable[[str], object] = slots.get
     return Reading(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from grammar.lexicon import settings_of
+from grammar.lexicon import settings_of, words_under
 from grammar.order import When
 from grammar.words.marks import Mark, Words
 from grammar.words.tokens import UNITS
@@ -33,22 +33,56 @@ def _from_mark(words: Words, mark: Mark) -> tuple[When, frozenset[int]] | None:
     before = mark.at - 1
     number = whole(words, before)
     if number is None:
-        return None
+        return _SOME, indices | _vague_to(words, mark.at)
     return When("day", number * _DAYS[value]), indices | {before}
 
 
-_DAYS = {"day": 1, "week": 7, "month": 30}
+_DAYS = {"day": 1, "week": 7, "month": 30, "year": 365}
+#: A day that has been, nobody knows which.
+_SOME = When("some", 0)
+#: What a number that is not whole can be of: 'vor anderthalb Wochen'.
+_NUMBERS = frozenset({"ARTICLE", "NUMBER", "FRACTION", "STRENGTH", "AND", "OR", "OF", "FILLER"})
+_LONGEST_NUMBER = 4
+
+
+def _counts_vaguely(language: str) -> frozenset[str]:
+    """The words of a language for a number that is not said: 'a few', 'ein paar'."""
+    return words_under(language, "so_many")
+
+
+def _vague_to(words: Words, end: int) -> frozenset[int]:
+    """Such words that stand right before a place, and parts: 'half a', 'a couple of'."""
+    vague, begin = _counts_vaguely(words.lexicon.language), end
+    while begin and (
+        words.raws[begin - 1].text in vague
+        or words.type_at(begin - 1) in ("ARTICLE", "FRACTION", "OF")
+    ):
+        begin -= 1
+        if words.raws[begin].after_break:
+            break
+    return frozenset(range(begin, end))
 
 
 def _before(words: Words, mark: Mark) -> tuple[When, frozenset[int]] | None:
     """'vor 3 Tagen', 'hace un mes': a word for 'ago' that stands before its number."""
-    article = words.type_at(mark.end) == "ARTICLE"
-    number = 1 if article else whole(words, mark.end)
-    unit = next((m for m in words.found if m.type == "WHEN" and m.at == mark.end + 1), None)
-    if number is None or unit is None or not unit.value.startswith("count "):
+    units = (m for m in words.found if m.type == "WHEN" and m.value.startswith("count "))
+    unit = next((m for m in units if mark.end <= m.at <= mark.end + _LONGEST_NUMBER), None)
+    if unit is None:
         return None
-    each = _DAYS[unit.value.split()[1]]
-    return When("day", number * each), frozenset(range(mark.at, unit.end))
+    said = frozenset(range(mark.at, unit.end))
+    between, vague = range(mark.end, unit.at), _counts_vaguely(words.lexicon.language)
+    if len(between) == 1 and words.raws[mark.end].text not in vague:
+        article = words.type_at(mark.end) == "ARTICLE"
+        number = 1 if article else whole(words, mark.end)
+        if number is not None:
+            return When("day", number * _DAYS[unit.value.split()[1]]), said
+    counted = all(
+        words.raws[i].text in vague
+        or words.raws[i].kind == "number"
+        or words.type_at(i) in _NUMBERS
+        for i in between
+    )
+    return (_SOME, said) if counted else None
 
 
 def whole(words: Words, index: int) -> int | None:

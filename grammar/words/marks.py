@@ -6,22 +6,27 @@ change what the other means.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from typing import NamedTuple
 
+from grammar.folding import plain
 from grammar.lexicon import Entry, Lexicon, Trie, pieces, settings_of
 from grammar.order import Names
 from grammar.words.scan import Folded, Raw, fold
 
 
 class Mark(NamedTuple):
-    """A phrase that was found: its type and value, and the raw words it stands for."""
+    """A phrase that was found: its type and value, and the raw words it stands for.
+
+    `told` is a plant that has no name, by a word that tells it apart.
+    """
 
     type: str
     value: str
     at: int
     size: int
+    told: bool = False
 
     @property
     def end(self) -> int:
@@ -55,6 +60,23 @@ class Words:
         return next(held, "")
 
 
+#: The type of a word that tells a plant apart, until it is a mark of that plant.
+_TOLD = "TOLD"
+
+
+def _strange(names: Names, lexicon: Lexicon) -> Names:
+    """Names without the words that tell apart and mean something already: 'white', 'small'."""
+    if not names.told_apart:
+        return names
+    told = (t for t in names.told_apart if not all(_means(p, lexicon) for p in pieces(plain(t))))
+    return replace(names, told_apart=tuple(told))
+
+
+def _means(word: str, lexicon: Lexicon) -> bool:
+    known = word in lexicon.words or word in lexicon.parts or word in lexicon.plain
+    return known or word in lexicon.orders.next
+
+
 @lru_cache(maxsize=256)
 def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], umlauts: bool) -> Trie:
     """The names on record, also as owning something, in other cases and without umlauts."""
@@ -62,7 +84,7 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], uml
     known: list[tuple[list[str], Entry]] = []
     for type_, listed in (
         ("PLANT", names.plants), ("PRODUCT", names.products), ("KNOWN_PLACE", names.places),
-        ("GONE", names.gone),
+        ("GONE", names.gone), (_TOLD, names.told_apart),
     ):  # fmt: skip
         for name in listed:
             written = name.casefold()
@@ -134,6 +156,7 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
     list of Mark
         In order, none overlapping another.
     """
+    names = _strange(names, lexicon)
     known = _known(names, lexicon.possessive, lexicon.bent, _umlauts(lexicon.language))
     found: list[Mark] = []
     index = 0
@@ -153,7 +176,8 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         ):
             index += 1
             continue
-        found.append(Mark(entry.type, entry.value, index, size))
+        told = entry.type == _TOLD
+        found.append(Mark("PLANT" if told else entry.type, entry.value, index, size, told))
         index += size
     return found
 

@@ -93,7 +93,7 @@ def _number_at(tokens: list[Token], index: int) -> tuple[Token, int]:
         whole, end = _words(tokens, index)
     if _type(tokens, end) == "POINT" and _type(tokens, end + 1) == "NUMBER":
         return _point(tokens, index, end)
-    mixed = _mixed(tokens, end)
+    mixed = _mixed(tokens, end, one=whole.value in ("1", "1.0"))
     if mixed and AMBIGUOUS not in whole.value:
         fraction, behind = mixed
         total = float(whole.value) + fraction
@@ -148,8 +148,11 @@ def _point(tokens: list[Token], index: int, point: int) -> tuple[Token, int]:
     return Token("NUMBER", value, raws), end - index
 
 
-def _mixed(tokens: list[Token], index: int) -> tuple[float, int] | None:
-    """The fraction between a whole number and a unit: '1 1/2 l', 'one and a half l'."""
+def _mixed(tokens: list[Token], index: int, *, one: bool) -> tuple[float, int] | None:
+    """The fraction between a whole number and a unit: '1 1/2 l', 'one and a half l'.
+
+    Of a strength it is one only behind a `one`: 'one and a half strength'.
+    """
     at = index
     linked = _type(tokens, at) in ("AND", "MINUS")
     at += linked
@@ -163,7 +166,8 @@ def _mixed(tokens: list[Token], index: int) -> tuple[float, int] | None:
     if not fraction < 1:
         return None
     behind = at + 1
-    return (fraction, behind) if _type(tokens, behind) in _COUNTED else None
+    counted = _COUNTED | {"STRENGTH", "TIMES"} if one else _COUNTED
+    return (fraction, behind) if _type(tokens, behind) in counted else None
 
 
 # --- halves behind and before a measure, in languages that have a word of their own for them ------
@@ -261,7 +265,7 @@ def _is_of_dose(behind: list[Token]) -> bool:
 def _whole(token: Token) -> float | None:
     """The value of a number or an article, None for a number that could be two things."""
     if token.type == "ARTICLE":
-        return 1.0
+        return None if token.value == "several" else 1.0
     text = token.value
     if token.raws[0].kind == "number":
         text = number_value(text)

@@ -10,7 +10,7 @@ from functools import cache
 from typing import NamedTuple
 
 from grammar.folding import Folded, fold
-from grammar.lexicon import Entry, Lexicon, Trie
+from grammar.lexicon import Entry, Lexicon, Trie, words_under
 
 __all__ = ["AMBIGUOUS", "Folded", "Raw", "Token", "fold", "raws_of", "scan", "typed"]
 
@@ -163,8 +163,16 @@ def _divided(match: re.Match[str]) -> str:
     return "/l".ljust(len(match.group()))
 
 
+#: Words of a sentence, in German also those that say when: behind a number they count nothing.
+CLAUSE = frozenset({"clause", "since", "after", "was", "wish"})
+
+
 def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
     """Give each word or phrase its type and value, longest entry first."""
+    uncounted = words_under(lexicon.language, "uncounted")
+    some_of = words_under(lexicon.language, "some_of")
+    nth = words_under(lexicon.language, "nth")
+    numbered = False
     tokens: list[Token] = []
     index = 0
     while index < len(raws):
@@ -172,12 +180,13 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
         entry, size = _longest(raws, index, lexicon.trie)
         if size > 1 and entry is not None and entry.type == "GENUS":
             first = lexicon.words.get(raw.text)
-            if first is not None and first.value == "clause" and not _is_name(raw, folded):
+            if first is not None and first.value in CLAUSE and not _is_name(raw, folded):
                 entry, size = first, 1  # 'an den Phals'
         if raw.text in _SYMBOLS and size <= 1:
             symbol = folded.written(raw.start, raw.end)
             shouted = len(symbol) > 1 and symbol.isupper() and entry is not None  # '1 ML NA LITR'
-            if symbol in _SYMBOLS[raw.text] and not shouted:
+            small = raw.text in _ON_LABELS and _is_measured(raws, index, tokens, entry, lexicon)
+            if (symbol in _SYMBOLS[raw.text] and not shouted) or small:
                 entry, size = Entry("ELEMENT", symbol.capitalize()), 1
         if entry is not None and entry.type == "ABBREVIATION":
             genus = _abbreviates(raws, index, folded)
@@ -187,20 +196,61 @@ def typed(raws: list[Raw], folded: Folded, lexicon: Lexicon) -> list[Token]:
         if entry is not None and entry.type == "ONE_UNIT":  # 'łyżeczkę na litr', 'litr wody'
             # the word behind it has a meaning of its own, but not behind a number: 'litr i pół'
             size -= size > 1 and entry.value.count(" ") == 1
-            tokens += _one_unit(entry, tuple(raws[index : index + size]), tokens)
+            some = bool(index) and raws[index - 1].text in uncounted and not raw.after_break
+            tokens += _one_unit(entry, tuple(raws[index : index + size]), tokens, some=some)
             index += size
             continue
         if entry is not None and entry.type == "AND_HALF":
             tokens += _and_half(tuple(raws[index : index + size]), tokens)
             index += size
             continue
+        if entry is not None and entry.type == "MEDIUM" and _says_of(raw, tokens, some_of):
+            tokens.append(Token("OF", "of", (raw,)))
         if entry is not None and not (raw.kind == "number" and size == 1):
+            numbered = numbered or (entry.type == "FRACTION" and raw.text in nth)
             tokens.append(Token(entry.type, entry.value, tuple(raws[index : index + size])))
             index += size
             continue
         tokens.append(_bare(raw))
         index += 1
-    return tokens
+    if not numbered:
+        return tokens
+    rows = words_under(lexicon.language, "nth_of")
+    return [_nth(tokens, i, nth, rows) for i in range(len(tokens))]
+
+
+#: What is counted by 'third' and the like, where no dose can be a third of it.
+_COUNTED_OFF = frozenset({"GENUS", "PLANTS", "POT", "GROWTH", "TIME_UNIT", "OTHER_TASK"})
+
+
+def _nth(tokens: list[Token], index: int, nth: frozenset[str], rows: frozenset[str]) -> Token:
+    """'my third vanda', 'the fourth of July', 'fifth feed': one of a row, and no part of a dose."""
+    token = tokens[index]
+    if token.type != "FRACTION" or len(token.raws) > 1 or token.raws[0].text not in nth:
+        return token
+    before = tokens[index - 1] if index and not token.after_break else None
+    at = index + 1
+    while at < len(tokens) and tokens[at].type in ("OF", "ARTICLE") and not tokens[at].after_break:
+        at += 1
+    behind = tokens[at] if at < len(tokens) and not tokens[at].after_break else None
+    if before is not None and before.type in ("NUMBER", "ARTICLE", "FRACTION"):
+        return token  # 'a third'
+    if behind is None:
+        return token
+    fed = behind.type == "FILLER" and behind.value.startswith("feeding")
+    fed = fed or behind.raws[0].text in rows
+    dated = behind.type in ("MONTH", "SEASON")
+    own = before is not None and before[:2] == ("FILLER", "whose")
+    counted = at == index + 1 and (behind.type in _COUNTED_OFF or fed or own)
+    dosed = behind.type in ("STRENGTH", "LABEL", "LEVEL", "VOLUME_UNIT", "SPOON")
+    told = dated or (counted and not dosed)
+    return token._replace(type="UNKNOWN", value="nth") if told else token
+
+
+def _says_of(raw: Raw, before: list[Token], some_of: frozenset[str]) -> bool:
+    """Whether the case of a word says 'of' behind a unit: '2 l kory'."""
+    measured = bool(before) and before[-1].type == "VOLUME_UNIT"
+    return measured and raw.text in some_of and not raw.after_break
 
 
 #: Behind these a unit is counted already, or stands for 'one' by itself.
@@ -210,9 +260,16 @@ _COUNT = frozenset({
 })  # fmt: skip
 
 
-def _one_unit(entry: Entry, raws: tuple[Raw, ...], before: list[Token]) -> list[Token]:
-    """A unit in the singular, with an article before it where nothing counts it."""
+def _one_unit(
+    entry: Entry, raws: tuple[Raw, ...], before: list[Token], *, some: bool
+) -> list[Token]:
+    """A unit in the singular, with an article before it where nothing counts it.
+
+    `some` says that there are several without a number: 'ile gram na litr', 'parę gram na litr'.
+    """
     type_, unit, *number = entry.value.split()
+    if some:
+        return [Token(type_.upper(), unit, raws)]
     if not number and before and before[-1].type in _COUNT and not raws[0].after_break:
         return [Token(type_.upper(), unit, raws)]
     behind = (raws[0]._replace(after_break=False), *raws[1:])
@@ -263,6 +320,28 @@ _SYMBOLS = {
     **{s.lower(): (s,) for s in ("N", "P", "K", "S", "B", "Mg")},
     **{s.lower(): (s, s.upper()) for s in ("Ca", "Fe", "Mn", "Zn", "Cu", "Mo", "Si", "Na")},
 }
+
+
+#: Those of a label, which are typed small as well.
+_ON_LABELS = frozenset({"n", "p", "k"})
+_SHARE_UNITS = frozenset({"PERCENT", "CONCENTRATION_UNIT", "MASS_UNIT"})
+
+
+def _is_measured(
+    raws: list[Raw], index: int, before: list[Token], entry: Entry | None, lexicon: Lexicon
+) -> bool:
+    """Whether a small letter behind a share is an element, and no article: '13 % n'."""
+    unit = before[-1].type if before else ""
+    if unit not in _SHARE_UNITS or raws[index].after_break:
+        return False
+    if unit == "MASS_UNIT":  # '80 mg n pro Liter'
+        per = lexicon.words.get(raws[index + 1].text) if index + 1 < len(raws) else None
+        return per is not None and per.type in ("PER", "IN", "TO", "FOR")
+    if entry is None or index + 1 >= len(raws) or raws[index + 1].after_break:
+        return True
+    following = lexicon.words.get(raws[index + 1].text)
+    joins = following is not None and following.type in ("AND", "PLUS", "IN", "FOR")
+    return joins or raws[index + 1].kind in ("number", "sign")
 
 
 def _bare(raw: Raw) -> Token:

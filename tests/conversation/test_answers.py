@@ -109,6 +109,9 @@ def test_a_line_gets_its_dose(
         ("2 l, 20-20-20 powder, den. nobile", Setting(date(2026, 1, 15), south=True), "dose"),
         ("2 l, 20-20-20 powder, den. nobile", Setting(date(2026, 7, 15), south=True), "no_feed"),
         ("2 l, 20-20-20 powder, catasetum, exactly half", JANUARY, "no_feed"),
+        # a month that something happened in wakes no resting plant
+        ("2 l, 20-20-20 powder, den. nobile, bought in july", JANUARY, "no_feed"),
+        ("2 l, 20-20-20 powder, spring flowering den. nobile", JANUARY, "no_feed"),
         ("2 l, 20-20-20 powder, phal, resting", MAY, "no_feed"),
         ("hello", MAY, "help"),
         ("5 l, half strength", MAY, "ask"),

@@ -205,3 +205,36 @@ async def test_the_log_names_what_is_gone(mira: Grower) -> None:
 async def test_undo_tells_how_many_there_are_again(mira: Grower) -> None:
     await mira.says("sold two of the phals", "3")
     assert "5 Phalaenopsis" in (await mira.says("undo")).reply
+
+
+async def test_a_kind_beside_a_name_is_no_further_plants(sqlite_records: Records) -> None:
+    mira = Grower(sqlite_records)
+    await mira.says("add 2 phals", "add Ruby phal")
+    for line in ("fed Ruby phal", "fed the phal Ruby", "fed my Ruby phal"):
+        answer = await mira.says(line)
+        assert answer.reply == "Fed today: Ruby.", line
+        await mira.says("undo")
+    assert "2 Phalaenopsis and Ruby" in (await mira.says("fed Ruby, phals")).reply
+    await mira.says("undo")
+    answer = await mira.says("fed all but Ruby phal")
+    assert answer.reply == "Fed today: 2 Phalaenopsis."
+
+
+async def test_a_word_that_tells_a_plant_apart_is_known_like_a_name(
+    sqlite_records: Records,
+) -> None:
+    """On a phone names are typed small: 'hugo' of 'hugo cattleya' is who is meant later."""
+    mira = Grower(sqlite_records)
+    await mira.says("add hugo cattleya in bark, balcony", "add a cattleya and big white vanda")
+    assert "hugo Cattleya" in (await mira.says("hugo is resting")).reply
+    answer = await mira.says("fed all but hugo")
+    assert "hugo" not in answer.reply
+    await mira.says("undo")
+    answer = await mira.says("fed the hugo cattleya")
+    assert answer.reply.startswith("Fed today: hugo Cattleya.")
+    answer = await mira.says("fed the white ones")  # a word of ours still tells apart as before
+    assert answer.reply == "Fed today: big white Vanda."
+    await mira.says("add another hugo cattleya")
+    assert "2 hugo Cattleya" in (await mira.says("watered hugo")).reply
+    await mira.says("hugo died", "all")
+    assert [kind for _, kind, _ in await there(mira)] == ["Cattleya", "Vanda"]

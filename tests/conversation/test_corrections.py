@@ -243,3 +243,36 @@ async def test_what_was_not_done_puts_nothing_right(
     before = await log_of(mira)
     await mira.says(line)
     assert await log_of(mira) == before
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [("en", "fed Ruby instead of Hugo"), ("de", "ich hab statt Hugo die Ruby gedüngt"),
+     ("de", "doch nicht Hugo sondern Ruby hab ich gedüngt"), ("es", "aboné a Ruby en vez de Hugo"),
+     ("pl", "nawoziłam Ruby zamiast Hugo"), ("en", "not Hugo but Ruby got fed")],
+)  # fmt: skip
+async def test_who_got_it_in_place_of_another(
+    sqlite_records: Records, language: str, line: str
+) -> None:
+    mira = Grower(sqlite_records)
+    await mira.says(PLANTS[language], FED[language])
+    ((kind, day, hugo),) = await log_of(mira)
+    assert (await mira.says(line)).kind == "log"
+    ((after, on, ruby),) = await log_of(mira)
+    assert (after, on) == (kind, day)
+    assert ruby != hugo
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [("en", "neither fed nor watered today"), ("de", "weder gegossen noch gedüngt"),
+     ("pl", "dziś ani nie podlałam ani nie nawoziłam")],
+)  # fmt: skip
+async def test_neither_of_two_puts_nothing_right(
+    sqlite_records: Records, language: str, line: str
+) -> None:
+    mira = Grower(sqlite_records)
+    await mira.says(PLANTS[language], FED[language])
+    before = await log_of(mira)
+    await mira.says(line)
+    assert await log_of(mira) == before

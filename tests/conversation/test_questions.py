@@ -23,6 +23,10 @@ SETTING = Setting(today=date(2026, 5, 15))
         ("5 l rain water, 20-20-20 powder, EC 0.04", "already"),
         ("5 l, 20-20-20 powder, label 2 ml/l", "millilitres"),
         ("5 l tap water EC 0.9, 20-20-20 powder, target EC 0.8", "already"),
+        ("2 caps per 5 litres, 3-3-5 liquid", "How much is “2 caps per 5 litres”?"),
+        ("3-1-2 ratio powder, 2 l, half", "three numbers"),
+        ("4x diluted, 20-20-20 powder, 2 l", "“4x diluted” leaves it open"),
+        ("2 l tap 250 ppm, 20-20-20 powder", "hardness or EC"),
     ],
 )
 def test_what_is_missing_is_asked_for(text: str, asked: str) -> None:

@@ -411,3 +411,35 @@ async def test_an_old_leaf_is_left_and_feeding_goes_on(mira: Grower) -> None:
     assert answer.kind == "rescue"
     assert wording("en").say("rescue-do-leave-leaf", plant="none") in answer.reply
     assert "Feed on as usual" in answer.reply
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I gave Ruby too much feed, what now", "fed Ruby too much", "gave Ruby too much fertiliser",
+        "I overdid the feed with Ruby, what do I do",
+    ],
+)  # fmt: skip
+async def test_too_much_feed_brings_no_plan_to_feed(mira: Grower, text: str) -> None:
+    answer = await mira.says(TUB, RUBY, text)
+    assert "fed_strong" in order(text).signs
+    assert answer.kind == "rescue", answer.reply
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("de", "mit dem Dünger übertrieben bei Ruby, was jetzt"),
+        ("es", "se me pasó la mano con el abono, qué hago"),
+        ("es", "le puse el doble de abono a Ruby"),
+        ("pl", "przesadziłam z nawozem u Ruby"), ("pl", "nawiozłam Ruby za mocno"),
+    ],
+)
+def test_too_much_feed_in_other_languages(language: str, text: str) -> None:
+    found = read(text, language, names=NAMES).order
+    assert found is not None
+    assert (found.verb, found.signs) == ("rescue", ("fed_strong",))
+
+
+def test_light_that_was_too_strong_is_no_feed() -> None:
+    assert order("fed Ruby, the light was too strong").verb == "fed"

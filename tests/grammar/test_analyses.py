@@ -104,3 +104,66 @@ def test_a_number_beyond_all_labels_is_read_as_it_stands() -> None:
         19,
         20,
     )
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "shown"),
+    [
+        ("en", "3-1-2 ratio powder, 2 l", "3-1-2"),
+        ("en", "powder with an npk ratio of 3:1:2, 2 l", "3:1:2"),
+        ("en", "its a 3:1:2 type feed, powder, 2 l", "3:1:2"),
+        ("de", "Verhältnis 3-1-2 Pulver, 2 l", "3-1-2"),
+        ("es", "proporción 3-1-2 polvo, 2 l", "3-1-2"),
+        ("pl", "proporcja 3-1-2 proszek, 2 l", "3-1-2"),
+    ],
+)
+def test_how_three_stand_to_each_other_is_no_analysis(language: str, text: str, shown: str) -> None:
+    """A 24-8-16 has that ratio: taken as percentages it would be dosed eight times too strong."""
+    reading = read(text, language)
+    assert reading.analysis is None
+    assert shown in [u.text for u in reading.unknown]
+
+
+@pytest.mark.parametrize(
+    ("text", "analysis"),
+    [("npk ratio 20-20-20 powder", (20, 20, 20)), ("4-3-5 liquid dilution ratio 1:200", (4, 3, 5)),
+     ("3-1-2 liquid", (3, 1, 2))],
+)  # fmt: skip
+def test_figures_of_a_label_are_one_whatever_they_are_called(
+    text: str, analysis: tuple[float, float, float]
+) -> None:
+    assert read(f"{text}, 2 l", "en").analysis == analysis
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "analysis"),
+    [
+        ("es", "triple 15 en polvo, 8 l", (15, 15, 15)), ("en", "2 l triple 20 powder", (20, 20, 20)),
+        ("es", "2 l al triple, 20-10-20 polvo", (20, 10, 20)),
+    ],
+)  # fmt: skip
+def test_three_times_the_same_is_called_triple(
+    language: str, text: str, analysis: tuple[float, ...]
+) -> None:
+    reading = read(text, language)
+    assert reading.analysis == analysis
+    assert reading.strength == (3 if "al triple" in text else None)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "15-5-15 powder with 4% ca and 1% mg, 5 l"),
+        ("de", "15-5-15 Pulver mit 4% ca und 1% mg, 5 l"),
+        ("es", "15-5-15 polvo con 4% ca y 1% mg, 5 l"),
+        ("pl", "15-5-15 proszek, 4% ca i 1% mg, 5 l"),
+    ],
+)
+def test_a_percentage_of_an_element_in_small_letters(language: str, text: str) -> None:
+    reading = read(text, language)
+    assert (reading.extras, reading.strength) == ({"Ca": 4, "Mg": 1}, None)
+
+
+def test_about_a_volume_is_no_calcium() -> None:
+    reading = read("20-20-20 Pulver 25% ca. 3 l", "de")
+    assert (reading.extras, reading.strength, reading.volume_l) == ({}, 0.25, 3)

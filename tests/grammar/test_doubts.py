@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from grammar import read
@@ -113,14 +115,21 @@ CORRECTED = [
     ("1 l, or rather 5 l", "volume_l", 5, ("1 l", "5 l")),
     ("half strength, oops quarter i meant, 3 l", "strength", 0.25, ("half", "quarter")),
     ("2 l half, no wait 25%", "strength", 0.25, ("half", "25%")),
+    ("liquid - oops, powder, 2 l", "form", "powder", ("liquid", "powder")),
+    ("in bark. scratch that, sphagnum, 2 l", "medium", "sphagnum", ("bark", "sphagnum")),
+    ("2 l, winter, no wait, spring", "season", "spring", ("winter", "spring")),
+    ("2 l weekly, sorry I mean monthly", "regime", "monthly", ("weekly", "monthly")),
+    ("2 l, phal, sorry I mean vanda", "genera", ("Vanda",), ("phal", "vanda")),
+    ("2 l, the phals, oops I mean the paphs", "genera", ("Paphiopedilum",), ("phals", "paphs")),
+    ("2 l liquid, no hang on, powder", "form", "powder", ("liquid", "powder")),
 ]  # fmt: skip
 
 
 @pytest.mark.parametrize(("text", "slot", "value", "shown"), CORRECTED)
 def test_corrected_value_stands_and_is_shown(
-    text: str, slot: str, value: float, shown: tuple[str, str]
+    text: str, slot: str, value: Any, shown: tuple[str, str]
 ) -> None:
-    reading = read(f"{text}, 20-20-20 powder", "en")
+    reading = read(f"{text}, 20-20-20{'' if slot == 'form' else ' powder'}", "en")
     assert getattr(reading, slot) == value
     assert shown in [(r.text, r.meaning) for r in reading.read_as]
     assert not reading.conflicts
@@ -129,3 +138,77 @@ def test_corrected_value_stands_and_is_shown(
 def test_correction_of_a_label_is_not_taken_for_one_of_the_water() -> None:
     reading = read("label 5 ml per 2 l, sorry I mean 3 l, 7-7-7 liquid", "en")
     assert any("sorry" in u.text for u in reading.unknown)
+
+
+def test_a_further_plant_is_no_correction() -> None:
+    reading = read("2 l, phal, sorry, also a vanda, 20-20-20 powder", "en")
+    assert reading.genera == ("Phalaenopsis", "Vanda")
+
+
+def test_a_capful_of_the_feed_is_shown() -> None:
+    reading = read("a capful of 20-20-20 powder in 2 l", "en")
+    assert [u.text for u in reading.unknown] == ["a capful"]
+
+
+HEARD = [
+    ("en", "my friend gives 5 g per litre and hers grow, I have 2 l and 20-20-20 powder",
+     "5 g per litre"),
+    ("en", "on youtube they say 5 g per litre, 2 l 20-20-20 powder", "5 g per litre"),
+    ("en", "mum recommends 5 g per litre, 2 l 20-20-20 powder", "5 g per litre"),
+    ("de", "mein Nachbar gibt 5 g pro Liter, ich habe 2 l, 20-20-20 Pulver", "5 g pro Liter"),
+    ("es", "mi amiga usa 5 g por litro, yo tengo 2 l, 20-20-20 polvo", "5 g por litro"),
+    ("es", "mi abuela echa 5 g por litro, tengo 2 l, 20-20-20 polvo", "5 g por litro"),
+    ("pl", "kolega daje 5 g na litr i mu rosną, ja mam 2 l, 20-20-20 proszek", "5 g na litr"),
+    ("pl", "kolezanka mowi ze 5 g na litr, mam 2 l, 20-20-20 proszek", "5 g na litr"),
+    ("pl", "w internecie piszą 5 g na litr, mam 2 l 20-20-20 proszek", "5 g na litr"),
+    ("pl", "mama daje pełną dawkę, ja mam 2 l 20-20-20 proszek", "pełną dawkę"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("language", "text", "shown"), HEARD)
+def test_what_somebody_else_does_is_shown_and_not_taken(
+    language: str, text: str, shown: str
+) -> None:
+    reading = read(text, language)
+    assert shown in [u.text for u in reading.unknown]
+    assert reading.label_rate is None
+    assert reading.strength is None
+    assert reading.growth is None
+    assert reading.volume_l == 2
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "my friend and I use 1 g per litre, 2 l 20-20-20 powder"),
+        ("en", "my friend says the label has 1 g per litre, 2 l 20-20-20 powder"),
+        ("pl", "daje 1 g na litr, 2 l 20-20-20 proszek"),
+        ("pl", "kolega i ja dajemy 1 g na litr, 2 l 20-20-20 proszek"),
+        ("pl", "dla mamy 1 g na litr, 2 l 20-20-20 proszek"),
+    ],
+)
+def test_one_s_own_rate_is_taken_whoever_is_named(language: str, text: str) -> None:
+    rate = read(text, language).label_rate
+    assert rate is not None
+    assert (rate.per_litre, rate.unit) == (1, "g")
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "shown"),
+    [
+        ("en", "minimum dose, 3 l 20-20-20 powder", "minimum dose"),
+        ("en", "maximum dose 20-20-20 powder 3 l", "maximum dose"),
+        ("pl", "minimalna dawka, 3 l, 20-20-20 proszek", "minimalna dawka"),
+        ("pl", "max dawka, 3 l, 20-20-20 proszek", "max dawka"),
+    ],
+)
+def test_an_extreme_without_a_figure_is_shown(language: str, text: str, shown: str) -> None:
+    reading = read(text, language)
+    assert [u.text for u in reading.unknown] == [shown]
+    assert (reading.strength, reading.volume_l) == (None, 3)
+
+
+def test_an_extreme_with_a_rate_is_what_the_label_says() -> None:
+    rate = read("max dawka 1 g/l, proszek 20-20-20, 3 l", "pl").label_rate
+    assert rate is not None
+    assert rate.per_litre == 1

@@ -82,6 +82,10 @@ LABELS: list[tuple[str, dict[str, Any]]] = [
      {"analysis": [8, 4, 6], "extras": {"B": 0.02}}),
     ("8 % Gesamtstickstoff (5 % Nitratstickstoff, 3 % Ammoniumstickstoff), 4 % Phosphat, "
      "6 % Kaliumoxid, flüssig, 3 l", {"analysis": [8, 4, 6]}),
+    ("13 % n, 3 % p2o5, 15 % k2o, pulver, 3 l", {"analysis": [13, 3, 15], "strength": None}),
+    ("pulver 20-20-20, 100 ppm n 3 l", {"analysis": [20, 20, 20], "target_n_mg_l": 100}),
+    ("3 l, 20-20-20 pulver, 25 % 'n bisschen weniger", {"strength": 0.25}),
+    ("80mg n auf den liter, 15-5-15 pulver, 3 l", {"target_n_mg_l": 80, "label_rate": None}),
     ("N 15 % P2O5 5 % K2O 20 %, MgO 2 %, Pulver, 3 l",
      {"analysis": [15, 5, 20], "extras": {"Mg": 1.206074}}),
 ]  # fmt: skip
@@ -246,6 +250,11 @@ def test_a_part_of_the_label_is_a_strength_of_the_rest_it_is_none() -> None:
     labelled = read("laut Etikett 2 g/l, ich nehme 1/4 davon, 2 l", "de")
     assert labelled.strength == 0.25
     assert read("4 Phals, 1/4 davon blüht, 2 l", "de").strength is None
+    assert read("1 g pro l, 3 l, 20-20-20 Pulver, 25 % davon", "de").strength == 0.25
+    mixed = read("Etikett 1 g/l, 3 l, 50 % davon Regenwasser, 20-20-20 Pulver", "de")
+    assert mixed.strength is None
+    assert [u.text for u in mixed.unknown] == ["50 % davon"]
+    assert read("¼ der Etikettendosis, 4 l, 20-10-20 Pulver", "de").strength == 0.25
 
 
 def test_what_it_is_not_is_shown_beside_what_it_is() -> None:
@@ -423,6 +432,8 @@ def test_the_day(said: str, when: When) -> None:
         ("Ruby soll ab jetzt Granat heißen", "Granat"), ("nenne die Vanda Blaumeise", "Blaumeise"),
         ("mein Pulver ist 20-20-20, nenn es rote Büchse", "rote Büchse"),
         ("nenn die Vanda Blau", "Blau"),
+        ("neuer Dünger: rote Flasche, 8-8-6 flüssig, 5 ml auf den Liter", "rote Flasche"),
+        ("Dünger neu gekauft: grüne Tonne, 15-5-20 Pulver, 0,8 g je Liter", "grüne Tonne"),
     ],
 )  # fmt: skip
 def test_a_new_name(text: str, name: str) -> None:
@@ -553,9 +564,12 @@ REMINDERS = {
     "remind": ["Sonntag Ruby spülen", "am 3. März Cymbidien gießen", "montags um 9",
                "kannst du mich in 14 Tagen an Ruby erinnern?",
                "Phals alle 4 Wochen am Sonntag spülen", "sag mir in 10 Tagen Bescheid"],
-    "reminders": ["welche Erinnerungen habe ich?", "meine Erinnerungen"],
+    "reminders": ["welche Erinnerungen habe ich?", "meine Erinnerungen",
+                  "erinnerst du mich überhaupt noch?"],
     "reminder_stop": ["alle Erinnerungen löschen", "hör auf, mich an Ruby zu erinnern",
-                      "lösche Erinnerung 2", "erinnere mich nicht mehr"],
+                      "lösche Erinnerung 2", "erinnere mich nicht mehr",
+                      "stell die Erinnerung für Ruby ab", "schalt die Erinnerung aus",
+                      "Erinnerung für Ruby ausschalten", "mach die Erinnerung für Ruby weg"],
     "reminder_skip": ["diese Woche nicht", "diesmal auslassen", "überspring das nächste Spülen"],
     "reminder_move": ["verschieb es auf Montag", "verschiebe es um zwei Tage",
                       "ändere Erinnerung 2 auf alle drei Wochen"],

@@ -140,3 +140,101 @@ def test_a_volume_that_is_said_again_in_another_unit_is_no_second_one() -> None:
     assert same(value(reading, "label_rate"), {"per_litre": 20 / 4.5, "unit": "ml"})
     other = read("label 20 ml per 4.5 litres (thats a uk pint), 4-3-8 liquid 5 l", "en")
     assert [c.slot for c in other.conflicts] == ["volume_l"]
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "shown"),
+    [
+        ("en", "2 caps per 5 litres, liquid 3-3-5", "2 caps per 5 litres"),
+        ("en", "1 scoop per 2 gal, 15-15-15 powder", "1 scoop per 2 gal"),
+        ("en", "label one scoop to 4 litres, 20-20-20 powder", "one scoop to 4 litres"),
+        ("en", "scoop per gallon, 20-20-20 powder", "scoop per gallon"),
+        ("en", "2 drops a litre, 7-7-7 liquid", "2 drops a litre"),
+        ("de", "2 Kappen pro 5 Liter, 3-3-5 flüssig", "2 Kappen pro 5 Liter"),
+        ("de", "laut Etikett 2 Kappen auf 5 Liter, 3-3-5 flüssig", "2 Kappen auf 5 Liter"),
+        ("es", "2 tapones por 5 litros, 3-3-5 líquido", "2 tapones por 5 litros"),
+        ("es", "etiqueta: un tapón para 5 litros, 3-3-5 líquido", "un tapón para 5 litros"),
+        ("pl", "2 nakrętki na 5 litrów, 3-3-5 płyn", "2 nakrętki na 5 litrów"),
+    ],
+)
+def test_a_rate_in_a_measure_without_a_size_is_asked_about(
+    language: str, text: str, shown: str
+) -> None:
+    """Its litres are not the can, and more than the label could come of leaving it out."""
+    reading = read(text, language)
+    assert [(c.code, c.texts) for c in reading.conflicts] == [("loose_rate", (shown,))]
+    assert reading.volume_l is None
+    assert reading.label_rate is None
+
+
+def test_a_loose_rate_beside_one_in_units_is_only_shown() -> None:
+    reading = read("label 5 ml per litre (1 cap per 2 litres), 7-7-7 liquid, 3 l half", "en")
+    assert not reading.conflicts
+    assert reading.label_rate is not None
+    assert (reading.label_rate.per_litre, reading.volume_l) == (5, 3)
+    assert [u.text for u in reading.unknown] == ["1 cap per 2 litres"]
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "volume_l"),
+    [
+        ("pl", "ile gram na 5 l, proszek 20-20-20", 5),
+        ("pl", "parę gram na 5 l, proszek 20-20-20", 5),
+        ("pl", "kilka gram na litr, proszek 20-20-20, 3 l", 3),
+        ("es", "calcula los gramos por litro, 20-20-20 polvo, 5 l", 5),
+        ("es", "unos gramos por litro, 20-20-20 polvo, 3 l", 3),
+        ("es", "dime las cucharaditas por litro, 20-20-20 polvo, 5 l", 5),
+        ("de", "ein paar Gramm pro Liter, 20-20-20 Pulver, 3 l", 3),
+        ("en", "a few grams per litre, 20-20-20 powder, 3 l", 3),
+    ],
+)
+def test_some_of_a_unit_is_not_one_of_it(language: str, text: str, volume_l: float) -> None:
+    reading = read(text, language)
+    assert reading.label_rate is None
+    assert reading.volume_l == volume_l
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("pl", "gram na litr, proszek 20-20-20, 3 l"),
+        ("es", "un gramo por litro, 20-20-20 polvo, 3 l"),
+        ("es", "el gramo por litro de la etiqueta, 20-20-20 polvo, 3 l"),
+    ],
+)
+def test_a_unit_that_nothing_counts_is_one_of_it(language: str, text: str) -> None:
+    assert same(value(read(text, language), "label_rate"), {"per_litre": 1, "unit": "g"})
+
+
+ADDED = [
+    ("en", "20-20-20 powder with 1 ml/l cal-mag, 3 l", "1 ml/l cal-mag"),
+    ("en", "7-7-7 liquid, 3 l, plus 2 ml of calmag per litre", "2 ml of calmag per litre"),
+    ("en", "add epsom 1 tsp per gallon too, 20-20-20 powder, 3 l", "epsom 1 tsp per gallon"),
+    ("en", "5 ml of cal-mag and 20-20-20 powder in 3 l", "5 ml of cal-mag"),
+    ("en", "a bit of kelp, 20-20-20 powder, 3 l", "kelp"),
+    ("en", "20-20-20 powder 3 l, epsom salt 1 g/l monthly", "epsom salt 1 g/l monthly"),
+    ("de", "7-7-7 flüssig, 2 ml CalMag pro Liter dazu, 3 l", "2 ml CalMag pro Liter"),
+    ("de", "Bittersalz 1 g pro Liter, 20-20-20 Pulver 3 l", "Bittersalz 1 g pro Liter"),
+    ("es", "20-20-20 polvo con 1 ml/l de calmag, 3 l", "1 ml/l de calmag"),
+    ("es", "sulfato de magnesio 1 g por litro, 20-20-20 polvo, 3 l",
+     "sulfato de magnesio 1 g por litro"),
+    ("pl", "7-7-7 płyn, 2 ml calmagu na litr, 3 l", "2 ml calmagu na litr"),
+    ("pl", "20-20-20 proszek, calmag 1 ml na litr, 3 l", "calmag 1 ml na litr"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("language", "text", "shown"), ADDED)
+def test_the_rate_of_what_is_added_is_none_of_the_feed(
+    language: str, text: str, shown: str
+) -> None:
+    reading = read(text, language)
+    assert reading.label_rate is None
+    assert reading.regime is None
+    assert reading.volume_l == 3
+    assert [u.text for u in reading.unknown] == [shown]
+
+
+def test_the_label_stands_beside_what_is_added() -> None:
+    reading = read("7-7-7 liquid 3 l, label 5 ml/l, cal mag 2 ml per litre", "en")
+    assert reading.label_rate is not None
+    assert reading.label_rate.per_litre == 5

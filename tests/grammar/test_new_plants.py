@@ -52,6 +52,20 @@ def test_a_name_that_is_near_another_word(text: str, name: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("add Vanda Lola in bark", "Lola"), ("füge hinzu: Vanda Lola", "Lola"),
+        ("add Phalaenopsis Ruby in bark", "Ruby"), ("dodaj Vandę Lolę", "Lola"),
+        ("añade una Vanda Lola", "Lola"), ("add a Cattleya Chocolate Drop", None),
+        ("add: Phalaenopsis NOID in bark", None), ("add vanda lola", None),
+    ],
+)  # fmt: skip
+def test_a_name_right_behind_the_kind(text: str, name: str | None) -> None:
+    (plant,) = said(text).plants
+    assert plant.name == name
+
+
+@pytest.mark.parametrize(
     ("text", "genus", "traits"),
     [
         ("add a yellow phal", "Phalaenopsis", ("yellow",)),
@@ -285,3 +299,20 @@ def test_names_in_a_part_of_their_own_are_those_of_the_plants(language: str, tex
     assert order is not None
     found = [(p.name, p.count, p.medium, p.pot_cm) for p in order.plants]
     assert found == [("Otto", 1, "bark", 12.0), ("Max", 1, "bark", 12.0)]
+
+
+@pytest.mark.parametrize(
+    ("text", "names"),
+    [
+        ("agrega 3 phalaenopsis llamadas Ruby, Mia y Hugo", ["Ruby", "Mia", "Hugo"]),
+        ("agrega 3 phals llamadas Luz, Blanca y Rosa", ["Luz", "Blanca", "Rosa"]),
+        ("add 2 phals called Happy and Friend", ["Happy", "Friend"]),
+        ("füge 2 Phalaenopsis namens Otto und Rosa hinzu", ["Otto", "Rosa"]),
+        ("dodaj 2 phalaenopsis o nazwach Róża i Biała", ["Róża", "Biała"]),
+        ("add 2 phals called Otto and Rita. Thanks", ["Otto", "Rita"]),
+    ],
+)  # fmt: skip
+def test_a_large_word_in_a_list_of_names_is_one(text: str, names: list[str]) -> None:
+    found = read(text, names=Names()).order
+    assert found is not None
+    assert [plant.name for plant in found.plants] == names

@@ -118,7 +118,8 @@ VERBS = {
     ],
     "reading": ["runoff of Ruby 1.6", "the runoff from Snow White is 1.2 mS"],
     "undo": ["undo", "undo that", "take that back", "Undo!"],
-    "rescue": ["brown root tips and white crust on Ruby", "what's wrong with Snow White?"],
+    "rescue": ["brown aerial roots and white crust on the bark, what now?",
+               "brown root tips and white crust on Ruby", "what's wrong with Snow White?"],
     "compare": ["compare blue tub and green bottle", "which is cheaper?", "what costs 100 litres"],
     "history": [
         "what did Ruby get since October", "when was Ruby last flushed?",
@@ -357,3 +358,14 @@ def test_days_of_a_plan_are_not_those_of_a_rhythm() -> None:
     water = read("water the phals on sundays", "en", names=Names()).order
     assert water is not None
     assert water.verb == "remind"
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("en", "I no longer use {}"), ("en", "I stopped using {}"), ("de", "{} nehm ich nicht mehr"),
+     ("de", "mit {} hab ich aufgehört"), ("es", "dejé de usar {}")],
+)  # fmt: skip
+def test_a_feed_that_is_no_longer_used_is_not_taken_from_now_on(language: str, text: str) -> None:
+    found = read(text.format("Luna"), language, names=Names(products=("Luna",))).order
+    assert found is not None
+    assert (found.verb, found.products) == ("not_changed", ())

@@ -17,6 +17,8 @@ SAID: list[tuple[str, str, Any]] = [
     ("x3 phals", "count", None), ("fir bark", "medium", "bark"), ("moss", "medium", "sphagnum"),
     ("leca", "medium", "clay_pellets"), ("on cork", "medium", "mounted"),
     ("coco chips", "medium", "coconut"), ("bark and perlite mix", "medium", "mixed"),
+    ("bark and perlite", "medium", "mixed"), ("bark + some coco", "medium", "mixed"),
+    ("miltonias (the pansy ones)", "genera", ["Miltonia", "Miltoniopsis"]),
     ("new roots", "growth", "new_roots"), ("in flower", "growth", "flowering"),
     ("dormant", "growth", "resting"), ("seedlings", "growth", "seedling"),
     ("new bulb on my catt", "growth", "new_pseudobulbs"), ("liquid", "form", "liquid"),
@@ -42,3 +44,12 @@ NONE: list[tuple[str, str]] = [
 @pytest.mark.parametrize(("text", "slot"), NONE)
 def test_word_of_another_matter_is_not_taken(text: str, slot: str) -> None:
     assert not value(read(f"{text}, 2 l, 20-20-20", "en"), slot)
+
+
+@pytest.mark.parametrize(
+    "text", ["bark and moss", "cork and bark", "phals in bark and catts in perlite"]
+)
+def test_media_that_are_none_of_one_mix_are_asked_about(text: str) -> None:
+    reading = read(f"2 l, 20-20-20 powder, {text}", "en")
+    assert reading.medium is None
+    assert [(c.code, c.slot) for c in reading.conflicts] == [("several", "medium")]

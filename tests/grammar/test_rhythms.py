@@ -393,10 +393,12 @@ def test_what_is_none_stays_what_it_was(text: str, verb: str) -> None:
     ("verb", "texts"),
     [
         ("reminders", ["my reminders", "show reminders", "list my reminders", "reminders?",
+                       "do you still remind me at all?",
                        "what reminders do I have?", "when is my next reminder?"]),
         ("reminder_stop", ["stop reminding me about Ruby", "stop all reminders", "stop 2",
                            "delete reminder 2", "cancel my reminders", "no more reminders",
-                           "don't remind me any more", "stop the flush", "remove the reminder"]),
+                           "don't remind me any more", "stop the flush", "remove the reminder",
+                           "turn Ruby's reminder off"]),
         ("reminder_skip", ["not this week", "skip it this time", "not this time", "skip 1",
                            "skip the next flush", "skip this week", "skip reminder 2"]),
         ("reminder_move", ["move it to monday", "move 1 to 10 am", "postpone it by two days",
@@ -447,3 +449,59 @@ def test_a_rhythm_by_itself(text: str, whole: bool, says_when: bool) -> None:
     found, nothing_else = read_rhythm(text, "en")
     assert nothing_else is whole
     assert (found is not None and found.says_when) is says_when
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "don't remind me on sundays"), ("en", "don't remind me on weekends"),
+        ("de", "erinnere mich nicht sonntags"), ("es", "no me recuerdes los domingos"),
+        ("pl", "nie przypominaj w niedzielę"), ("pl", "nie przypominaj w weekendy"),
+    ],
+)  # fmt: skip
+def test_a_day_without_reminders_ends_none(language: str, text: str) -> None:
+    order = read(text, language, names=Names()).order
+    assert order is not None
+    assert order.verb == "reminders"
+    assert order.unused
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [("en", "don't remind me today"), ("pl", "nie przypominaj dziś")]
+)
+def test_no_reminder_today_passes_over_one(language: str, text: str) -> None:
+    order = read(text, language, names=Names()).order
+    assert order is not None
+    assert (order.verb, order.text) == ("reminder_skip", "day")
+
+
+@pytest.mark.parametrize(
+    ("text", "verb", "task"),
+    [
+        ("stop reminding me about feeding", "reminder_stop", "feed"),
+        ("don't remind me about the feed", "reminder_stop", "feed"),
+        ("don't remind me about watering", "reminder_stop", "water"),
+        ("remind me on friday about feeding", "remind", "feed"),
+        ("remind me about Ruby on friday", "remind", "look"),
+    ],
+)
+def test_a_task_behind_about_is_the_task(text: str, verb: str, task: str) -> None:
+    order = read(text, "en", names=Names(plants=("Ruby",))).order
+    assert order is not None
+    assert (order.verb, order.task) == (verb, task)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "remind me in a quarter of an hour to water"),
+        ("de", "erinnere mich in einer Viertelstunde ans Gießen"),
+        ("es", "recuérdame regar en un cuarto de hora"),
+        ("pl", "przypomnij za ćwierć godziny podlać"),
+    ],
+)  # fmt: skip
+def test_a_quarter_of_an_hour_is_no_quarter_of_a_year(language: str, text: str) -> None:
+    order = read(text, language, names=Names()).order
+    assert order is not None
+    assert order.rhythm is not None
+    assert order.rhythm.ahead == (15, "minute")

@@ -72,3 +72,90 @@ def test_the_ending_of_a_number_belongs_to_it(text: str) -> None:
     reading = read(f"{text}, 2 l 20-20-20")
     assert reading.strength == 0.125
     assert bool(reading.unknown) == ("8 th" in text)
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "strength"),
+    [
+        ("en", "a tenth of full", 0.1), ("en", "half of full", 0.5), ("en", "25% of full", 0.25),
+        ("de", "ein Viertel von voll", 0.25),
+        ("en", "one and a half strength", 1.5), ("en", "1 1/2 strength", 1.5),
+        ("en", "one and a half times strength", 1.5), ("en", "1, 1/2 strength", 0.5),
+    ],
+)  # fmt: skip
+def test_a_part_of_full_and_one_and_a_half(language: str, text: str, strength: float) -> None:
+    powder = {"en": "powder", "de": "Pulver"}[language]
+    assert read(f"2 l 20-20-20 {powder}, {text}", language).strength == strength
+
+
+@pytest.mark.parametrize("text", ["half of a full can", "half of full bucket"])
+def test_a_part_of_what_is_full_is_none_of_the_dose(text: str) -> None:
+    reading = read(f"2 l 20-20-20 powder, {text}", "en")
+    assert reading.strength is None
+    assert [u.text for u in reading.unknown] == [text]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["third feed of the year", "its the fourth of July", "fifth of may", "my third vanda",
+     "third watering since may", "the sixth year"],
+)  # fmt: skip
+def test_one_of_a_row_is_no_fraction(text: str) -> None:
+    assert read(f"{text}, 2 l 20-20-20 powder", "en").strength is None
+
+
+@pytest.mark.parametrize("text", ["third strength", "a third", "one fourth", "a third for phals"])
+def test_the_same_words_are_fractions_of_a_dose(text: str) -> None:
+    assert read(f"2 l 20-20-20 powder {text}", "en").strength in (1 / 3, 0.25)
+
+
+def test_a_dose_before_a_clause_with_an_article_is_no_part_of_it() -> None:
+    assert read("1 l 20-20-20 Pulver halb, der Winter ist vorbei", "de").strength == 0.5
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "exact"),
+    [
+        ("en", "exactly the half, 2 l 20-20-20 powder", True),
+        ("es", "exactamente la mitad, 2 l, 20-20-20 polvo", True),
+        ("es", "exactamente la phal que tengo, 2 l 20-20-20 polvo, la mitad", False),
+        ("de", "genau die Hälfte, 2 l 20-20-20 Pulver", True),
+        ("de", "genau die halbe Dosis, 2 l 20-20-20 Pulver", True),
+        ("de", "genau die Vanda, 2 l 20-20-20 Pulver, halbe Dosis", False),
+        ("pl", "dokładnie połowa, 2 l 20-20-20 proszek", True),
+    ],
+)
+def test_exactly_is_said_of_a_strength(language: str, text: str, exact: bool) -> None:
+    reading = read(text, language)
+    assert (reading.strength, reading.exact) == (0.5, exact)
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "shown"),
+    [
+        ("en", "4x diluted", "4x diluted"), ("en", "diluted 4x", "diluted 4x"),
+        ("en", "4 fold dilution", "4 fold dilution"), ("en", "twice diluted", "twice diluted"),
+        ("en", "ten times less than label", "ten times less than"),
+        ("de", "4-fach verdünnt", "4-fach verdünnt"),
+        ("de", "doppelt verdünnt", "doppelt verdünnt"),
+        ("pl", "10x mniej niż na etykiecie", "10x mniej niż"),
+    ],
+)  # fmt: skip
+def test_so_many_times_weaker_is_no_multiple(language: str, text: str, shown: str) -> None:
+    """Read as a multiple it would be sixteen times what is meant."""
+    powder = {"en": "powder", "de": "Pulver", "pl": "proszek"}[language]
+    reading = read(f"20-20-20 {powder} {text}, 2 l", language)
+    assert reading.strength is None
+    assert [(c.code, c.slot, c.texts) for c in reading.conflicts] == [
+        ("range", "strength", (shown,))
+    ]
+
+
+def test_times_in_german_are_no_slip_of_a_fraction() -> None:
+    reading = read("20-20-20 Pulver zehnmal weniger als auf dem Etikett, 2 l", "de")
+    assert reading.strength is None
+    assert "zehnmal" in [u.text for u in reading.unknown]
+
+
+def test_a_word_for_minus_at_the_end_of_a_clause_makes_no_number_negative() -> None:
+    assert read("20-20-20 polvo cuatro veces menos, 2 l", "es").volume_l == 2

@@ -197,3 +197,90 @@ def test_what_is_not_water_is_no_volume(text: str, shown: str) -> None:
 
 def test_word_for_filling_at_the_end_leaves_the_size() -> None:
     assert read("20-20-20 powder, my 5 l can, I fill", "en").volume_l == 5
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "volume_l"),
+    [
+        ("en", "how much 20-20-20 powder per litre at half strength", 1),
+        ("en", "how many grams per litre, 20-20-20 powder", 1),
+        ("en", "how much 20-20-20 powder per gallon", 3.785411784),
+        ("en", "20-20-20 powder half strength per litre", 1),
+        ("en", "label 2 g per 5 litres, how much per litre, 20-20-20 powder", 1),
+        ("de", "wie viel 20-20-20 Pulver pro Liter", 1),
+        ("de", "wie viel Gramm pro Liter, 20-20-20 Pulver", 1),
+        ("es", "cuánto 20-20-20 polvo por litro", 1),
+        ("es", "cuántos gramos por litro, 20-20-20 polvo", 1),
+        ("pl", "ile 20-20-20 proszek na litr", 1),
+        ("pl", "ile gramów na litr, 20-20-20 proszek", 1),
+    ],
+)
+def test_how_much_per_litre_asks_for_one(language: str, text: str, volume_l: float) -> None:
+    reading = read(text, language)
+    assert reading.volume_l == pytest.approx(volume_l)
+    assert not reading.unknown
+
+
+@pytest.mark.parametrize(
+    "text", ["how much per litre for 5 l", "how much for 5 l, label 1 g per litre"]
+)
+def test_how_much_per_litre_beside_a_volume_asks_for_that(text: str) -> None:
+    assert read(f"{text}, 20-20-20 powder", "en").volume_l == 5
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "shown", "volume_l"),
+    [
+        ("en", "2 l of bark, 20-20-20 powder", "2 l of bark", None),
+        ("en", "5 l of perlite and 2 l water, 20-20-20 powder", "5 l of perlite", 2),
+        ("es", "2 l de corteza, polvo 20-20-20", "2 l de corteza", None),
+        ("pl", "2l kory, proszek 20-20-20", "2l kory", None),
+        ("pl", "5 l keramzytu i 3 l wody, proszek 20-20-20", "5 l keramzytu", 3),
+    ],
+)
+def test_a_volume_of_a_medium_is_none_of_the_can(
+    language: str, text: str, shown: str, volume_l: float | None
+) -> None:
+    reading = read(text, language)
+    assert [u.text for u in reading.unknown] == [shown]
+    assert reading.volume_l == volume_l
+    assert reading.medium is not None
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "2 l bark 20-20-20 powder"),
+        ("pl", "2 l kora proszek 20-20-20"),
+        ("pl", "2 l wody do kory, proszek 20-20-20"),
+    ],
+)
+def test_a_medium_beside_a_volume_takes_nothing_from_it(language: str, text: str) -> None:
+    reading = read(text, language)
+    assert (reading.volume_l, reading.medium) == (2, "bark")
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("en", "1 can of 5 litres, 20-20-20 powder"), ("es", "1 garrafa de 5 litros, 20-20-20 polvo"),
+     ("de", "1 Kanne mit 5 Litern, 20-20-20 Pulver"), ("pl", "1 konewka 5 litrów, 20-20-20 proszek")],
+)  # fmt: skip
+def test_one_can_is_a_can(language: str, text: str) -> None:
+    reading = read(text, language)
+    assert (reading.volume_l, reading.unknown, reading.conflicts) == (5, (), ())
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "each pot takes half a litre and I have 8 pots, 20-20-20 powder"),
+        ("en", "every plant gets 100 ml, 20-20-20 powder"),
+        ("es", "cada maceta lleva medio litro y tengo 8 macetas, 20-20-20 polvo"),
+        ("de", "jeder Topf braucht einen halben Liter, 8 Töpfe, 20-20-20 Pulver"),
+        ("pl", "każda doniczka potrzebuje pół litra, 20-20-20 proszek"),
+    ],
+)
+def test_what_each_pot_takes_is_no_volume(language: str, text: str) -> None:
+    reading = read(text, language)
+    assert reading.volume_l is None
+    assert reading.unknown

@@ -68,3 +68,43 @@ def test_ppm_of_an_element_stays_one_beside_a_meter() -> None:
 def test_ppm_without_a_known_scale_is_asked_about(text: str) -> None:
     reading = read(f"{text}, 3 l 20-10-20 powder", "en")
     assert [c.code for c in reading.conflicts] == ["element"]
+
+
+@pytest.mark.parametrize(
+    "text", ["dureza 30 °f, agua del grifo", "agua del grifo, dureza de 30 °f"]
+)
+def test_degrees_f_of_hardness_are_french(text: str) -> None:
+    water = read(f"2 l 20-20-20 polvo, {text}", "es").water
+    assert water is not None
+    assert water.hardness_mg_l_caco3 == pytest.approx(300)  # 1 °fH is 10 mg/l CaCO3
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("es", "agua del grifo 30 °f"), ("en", "tap water 30 °f"), ("de", "Leitungswasser 30 °f")],
+)
+def test_degrees_f_of_tap_water_are_asked_about(language: str, text: str) -> None:
+    reading = read(f"2 l 20-20-20, {text}", language)
+    assert [c.code for c in reading.conflicts] == ["hardness_unit"]
+
+
+def test_warm_water_has_no_hardness() -> None:
+    reading = read("2 l 20-20-20 powder, tap water 70 °f", "en")
+    assert reading.conflicts == ()
+    assert reading.water is not None and reading.water.hardness_mg_l_caco3 is None
+
+
+@pytest.mark.parametrize(
+    ("text", "target", "of_water"),
+    [
+        ("0.6 mS with RO water", 0.6, None), ("RO water 0.6 mS", 0.6, None),
+        ("distilled water, 600 µS", 0.6, None), ("RO water 0.02 mS", None, 0.02),
+        ("tap water 0.6 mS", None, 0.6),
+    ],
+)  # fmt: skip
+def test_water_without_salts_has_no_such_conductivity(
+    text: str, target: float | None, of_water: float | None
+) -> None:
+    reading = read(f"10 l 15-5-15 powder, {text}", "en")
+    assert reading.water is not None
+    assert (reading.target_ec_ms_cm, reading.water.ec_ms_cm) == (target, of_water)

@@ -151,7 +151,8 @@ def _whom(turn: Turn, target: Target, before: list[Given]) -> list[tuple[int, ..
 
 def _meant(target: Target) -> Target:
     """Those it holds for."""
-    return replace(target, again=False, not_names=(), not_genera=(), not_places=())
+    none = replace(target, not_names=(), not_genera=(), not_places=(), not_traits=(), not_media=())
+    return replace(none, again=False)
 
 
 def _denied(target: Target) -> Target:
@@ -162,6 +163,8 @@ def _denied(target: Target) -> Target:
         genera=target.not_genera,
         place=places[-1] if places else None,
         more_places=places[:-1],
+        traits=target.not_traits,
+        medium=target.not_media[0] if target.not_media else None,
     )
 
 

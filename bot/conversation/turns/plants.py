@@ -10,6 +10,7 @@ from bot.conversation import answer as out
 from bot.conversation.collection import (
     Collection,
     described,
+    has_traits,
     is_of,
     kind_of,
     label,
@@ -161,6 +162,9 @@ async def on_target(turn: Turn, act: Act, *, one: bool = False, some: str = "ask
     unknown = _unknown_place(target, collection)
     if unknown is not None:
         return _not_found(turn, collection, unknown)
+    if target.not_traits and not any(has_traits(p, target.not_traits) for p in collection.plants):
+        known = labels(collection.plants[:5], turn.words)
+        return turn.ask("ask-not-on-record", meant=" ".join(target.not_traits), known=known)
     found = pick(target, collection, turn.last_plants)
     if not found:
         return _not_found(turn, collection)

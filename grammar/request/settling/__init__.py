@@ -10,9 +10,11 @@ from collections.abc import Callable
 from typing import TypeAlias
 
 from grammar.request import doubts
-from grammar.request.settling.compared import compared
+from grammar.request.settling.additives import additives
+from grammar.request.settling.compared import compared, weaker
 from grammar.request.settling.corrections import corrections
 from grammar.request.settling.countries import countries, kitchen
+from grammar.request.settling.elsewhen import elsewhen, traits
 from grammar.request.settling.equivalents import (
     meter_scale,
     ordinals,
@@ -20,9 +22,18 @@ from grammar.request.settling.equivalents import (
     restated,
     spoon_weights,
 )
+from grammar.request.settling.hearsay import hearsay
 from grammar.request.settling.intervals import label_intervals
 from grammar.request.settling.labels import analyses, declared, dotted, extras, oxides
-from grammar.request.settling.leftover import loose, measured_last, negations, nor, plain, rhythms
+from grammar.request.settling.leftover import (
+    loose,
+    loose_rates,
+    measured_last,
+    negations,
+    nor,
+    plain,
+    rhythms,
+)
 from grammar.request.settling.meanings import (
     fractions,
     full,
@@ -41,9 +52,11 @@ from grammar.request.settling.numbers import (
     times,
 )
 from grammar.request.settling.rates import (
+    asked_per,
     dilutions,
     forms_before,
     milligrams,
+    of_medium,
     per_plant,
     pure_per,
     rates,
@@ -93,24 +106,33 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (signs, "MINUS"),
         (dotted, "NUMBER"),
         (analyses, "NUMBER"),
-        (homographs, "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE SIZE_ENDING"),
+        (
+            homographs,
+            "CONCENTRATED MEASURED_WATER LEVEL DATED_MONTH IN BARE_DEGREE SIZE_ENDING EXACT EC_UNIT"
+            " TEMPERATURE_UNIT PERCENT MULTIPLE",
+        ),
+        (traits, "SEASON"),
+        (elsewhen, "MONTH SEASON GROWTH MEDIUM"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
         (totals, "CONTAINER LOOSE_MEASURE VOLUME_UNIT"),
         (vessels, "CONTAINER LOOSE_MEASURE FRACTION PERCENT ASIDE"),
         (doubts.containers, "CONTAINER"),
+        (weaker, "TIMES MULTIPLE"),
         (compared, "BOUND REDUCED JUDGED FRACTION"),
         (doubts.bounds, "BOUND BOUND_BEHIND TO BY"),
+        (hearsay, "FILLER"),
         (doubts.past, "PAST PRESENT AGO"),
         (doubts.shares, "PERCENT SHARE FRACTION EVERY MULTIPLE VAGUE"),
         (doubts.portions, "FRACTION EVERY PLUS AND APIECE"),
         (sizes, "POT"),
         (milligrams, "ELEMENT HARDNESS"),
+        (additives, "FILLER"),
         (times, "TIMES"),
         (rates, "PER ARTICLE IN TO FOR EVERY TIMES"),
         (strength_numbers, "STRENGTH"),
         (ranges, "MINUS TO OR BETWEEN ARTICLE"),
-        (mixtures, "MIX"),
+        (mixtures, "MIX AND PLUS"),
         (slow_growth, "GROWING_VERB GROWTH SLOWLY"),
         (growing, "GROWING_VERB"),
         (full, "FULL"),
@@ -118,18 +140,21 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
         (dilutions, "RATIO"),
         (declared, "NPK"),
         (extras, "ELEMENT OXIDE PLUS UNKNOWN MASS_UNIT"),
+        (loose_rates, "LOOSE_MEASURE"),
         (loose, "LOOSE_MEASURE UNKNOWN"),
-        (rhythms, "EVERY"),
+        (rhythms, "EVERY REGIME"),
         (counted, "NUMBER"),
+        (of_medium, "MEDIUM"),
         (amounts, ""),
         (per_plant, "POT PER EVERY"),
+        (asked_per, "PER EVERY IN"),
         (pure_per, "PER"),
         (corrections, "FILLER"),
         (label_intervals, "LABEL"),
         (negations, "NOT"),
         (plain, ""),
         (forms_before, "PER"),
-        (measured_last, "ELEMENT HARDNESS ALKALINITY EC SCALE UNKNOWN"),
+        (measured_last, "ELEMENT HARDNESS ALKALINITY EC SCALE"),
         (oxides, "OXIDE"),
     )
 )

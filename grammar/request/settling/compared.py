@@ -37,6 +37,44 @@ def _plain(token: Token) -> Token:
     return token._replace(type="UNKNOWN") if token.type == "REDUCED" else token
 
 
+def weaker(tokens: Tokens) -> Tokens:
+    """'4x diluted', 'ten times less than the label': no multiple of the dose, but asked about."""
+    return rewrite(tokens, _weaker_at, ("NUMBER", "MULTIPLE", "FILLER"))
+
+
+def _weaker_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    first = tokens[index]
+    if first.type == "FILLER":  # 'diluted 4x'
+        if first.value != "dilution":
+            return None
+        at = skip(tokens, index + 1, ("FILLER", "ARTICLE", "BY"))
+        end = _multiple_end(tokens, at)
+        if end is None or at - index > _NEAR or broken(tokens, index + 1, end - 1):
+            return None
+        return [join(tokens[index:end], "RANGE", "STRENGTH")], end - index
+    end = _multiple_end(tokens, index)
+    if end is None or end >= len(tokens) or tokens[end].after_break:
+        return None
+    behind = tokens[end]
+    diluted = behind[:2] == ("FILLER", "dilution")
+    less = behind[:2] == ("BOUND", "less")
+    if not (diluted or less) or broken(tokens, index + 1, end):
+        return None
+    return [join(tokens[index : end + 1], "RANGE", "STRENGTH")], end + 1 - index
+
+
+def _multiple_end(tokens: Tokens, index: int) -> int | None:
+    """Behind 'double' or '4x'; a bare 'full' is none."""
+    if type_at(tokens, index) == "MULTIPLE":
+        return None if tokens[index].value == "1" else index + 1
+    times = type_at(tokens, index) == "NUMBER" and type_at(tokens, index + 1) == "TIMES"
+    return index + 2 if times else None
+
+
+#: At most so many small words stand between a multiple and what it is of.
+_NEAR = 3
+
+
 def _written(value: Fraction) -> str:
     return f"{value.numerator}/{value.denominator}"
 

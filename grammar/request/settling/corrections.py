@@ -9,6 +9,8 @@ from grammar.words.tokens import Tokens, join, skip, type_at
 
 _STRENGTHS = frozenset({"FRACTION", "LEVEL", "MULTIPLIER", "VAGUE"})
 _BETWEEN = ("FILLER", "ARTICLE", "IN", "TO", "ASIDE")
+#: What one word says by itself. Two feeds are asked about: either may be on the shelf.
+_WORDS = frozenset({"FORM", "MEDIUM", "SEASON", "MONTH", "REGIME", "WATER", "GENUS"})
 
 
 class _Value(NamedTuple):
@@ -55,10 +57,12 @@ def _corrects(token: Token) -> bool:
 
 
 def _value_at(tokens: Tokens, index: int) -> _Value | None:
-    """A volume or a strength; a rate, a pot and an unclear number are none."""
+    """A volume, a strength, a word; a rate, a pot and an unclear number are none."""
     kind, unit = type_at(tokens, index), type_at(tokens, index + 1)
     if kind in _STRENGTHS:
         return _Value("strength", index, index + 1)
+    if kind in _WORDS:
+        return _Value(kind.lower(), index, index + 1)
     if kind != "AMOUNT" or AMBIGUOUS in tokens[index].value:
         return None
     if unit == "PERCENT":
@@ -78,10 +82,16 @@ def _behind(tokens: Tokens, values: list[_Value], index: int) -> tuple[_Value, _
     """'2 l, no wait, 3 l': the value behind the word corrects the one before."""
     start = skip(tokens, index + 1, _BETWEEN)
     new = next((v for v in values if v.start == start), None)
-    if new is None:
-        return None
+    if new is None or (new.slot == "genus" and not _names_only(tokens, index, start)):
+        return None  # 'phal, sorry, also a vanda'
     old = next((v for v in reversed(values) if v.slot == new.slot and v.end <= index), None)
     return _pair(values, old, new)
+
+
+def _names_only(tokens: Tokens, index: int, start: int) -> bool:
+    """Whether nothing but an article stands before the plant."""
+    between = tokens[index + 1 : start]
+    return all(t.type == "ARTICLE" or t[:2] == ("FILLER", "whose") for t in between)
 
 
 def _before(tokens: Tokens, values: list[_Value], index: int) -> tuple[_Value, _Value] | None:

@@ -11,7 +11,7 @@ _SMALL = frozenset({
     "LABEL", "FILLER", "ASIDE", "ARTICLE", "OF", "IN", "TO", "FOR", "AND", "OR", "FORM",
     "WATER_WORD", "PLANTS", "EVERY", "GROWING_VERB", "TIMES", "STRENGTH", "PERCENT",
 })  # fmt: skip
-_OWN = ("speaker", "feeding_own")
+_OWN = ("speaker", "speaker_gives", "feeding_own")
 
 
 def label_intervals(tokens: Tokens) -> Tokens:

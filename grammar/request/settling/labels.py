@@ -228,7 +228,8 @@ def _named_first(tokens: Tokens, index: int, open_list: bool) -> int:
     return index + 2 if open_list and following not in UNITS else 0
 
 
-_SMALL = {
+#: Elements as they are typed in small letters.
+SMALL_ELEMENTS = {
     "ca": "Ca",
     "mg": "Mg",
     "fe": "Fe",
@@ -244,8 +245,8 @@ def _extra_name(token: Token, open_list: bool) -> Token | None:
     if token.type in ("ELEMENT", "OXIDE"):
         return token
     word = token.raws[0].text
-    if open_list and word in _SMALL and token.type in ("UNKNOWN", "MASS_UNIT"):
-        return Token("ELEMENT", _SMALL[word], token.raws)
+    if open_list and word in SMALL_ELEMENTS and token.type in ("UNKNOWN", "MASS_UNIT"):
+        return Token("ELEMENT", SMALL_ELEMENTS[word], token.raws)
     return None
 
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from grammar.request.settling.near import is_volume
 from grammar.request.settling.numbers import SLOTS
 from grammar.words.scan import Token
-from grammar.words.tokens import Tokens, rewrite
+from grammar.words.tokens import UNITS, Tokens, rewrite
 from grammar.words.tokens import join as _join
 from grammar.words.tokens import type_at as _type
 
@@ -128,6 +129,49 @@ def _negated(tokens: Tokens, index: int) -> int:
     return at
 
 
+def loose_rates(tokens: Tokens) -> Tokens:
+    """'2 caps per 5 litres' is a rate of a size unknown, and its litres are not the can."""
+    labelled = any(t.type == "LABEL" for t in tokens)
+
+    def rate_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+        end = _loose_rate_end(tokens, index, labelled=labelled)
+        if end is None:
+            return None
+        told = [t for t in tokens[index:end] if t.type in ("FORM", "ANALYSIS")]
+        rate = [t for t in tokens[index:end] if t.type not in ("FORM", "ANALYSIS")]
+        return [*told, _join(rate, "SEVERAL", "loose_rate")], end - index
+
+    return rewrite(tokens, rate_at, ("NUMBER", "FRACTION", "ARTICLE", "LOOSE_MEASURE"))
+
+
+def _loose_rate_end(tokens: Tokens, index: int, *, labelled: bool) -> int | None:
+    loose = index + (tokens[index].type != "LOOSE_MEASURE")  # 'miarka na litr' is one
+    while _type(tokens, loose) in ("OF", "ARTICLE"):
+        loose += 1
+    if _type(tokens, loose) != "LOOSE_MEASURE" or tokens[loose].value == "vessel":
+        return None
+    per = loose + 1
+    while _type(tokens, per) in ("FORM", "OF", "FILLER", "ANALYSIS") and per - loose <= _FEW:
+        per += 1
+    volume = per + 1
+    while _type(tokens, volume) in ("ARTICLE", "EVERY"):
+        volume += 1
+    bare = _type(tokens, volume) == "VOLUME_UNIT"
+    counted = _type(tokens, volume) in ("NUMBER", "FRACTION", "AMOUNT")
+    measured = counted and _type(tokens, volume + 1) == "VOLUME_UNIT"
+    if not (bare or measured) or any(t.after_break for t in tokens[index + 1 : volume + 1]):
+        return None
+    link, value = _type(tokens, per), tokens[per].value
+    spoken = link in ("PER", "TO", "EVERY") or value == "onto" or (link == "ARTICLE" and bare)
+    if not spoken and not (labelled and link in ("IN", "FOR")):
+        return None
+    return volume + 1 if bare else volume + 2
+
+
+#: At most so many words stand between a measure and what it is dissolved in: 'of the feed'.
+_FEW = 4
+
+
 def loose(tokens: Tokens) -> Tokens:
     """A capful or a pinch has no size: shown, never guessed."""
     out: Tokens = []
@@ -139,11 +183,15 @@ def loose(tokens: Tokens) -> Tokens:
             if start >= 0 and start < len(out) - 1 and out[start].type == "FRACTION":
                 out[start:] = [_join([*out[start:], token], "UNKNOWN", "loose")]
                 continue
+            rate = _is_rate(tokens, index)
             counted = out and out[-1].type in ("NUMBER", "FRACTION")
-            rate = _type(tokens, index + 1) == "PER" and out and out[-1].type == "ARTICLE"
-            if counted or rate:
+            one = rate or token.value == "loose"  # 'a capful of the powder in 2 l'
+            if counted or (one and out and out[-1].type == "ARTICLE"):
                 number = out.pop()
                 out.append(_join([number, token], "UNKNOWN", "loose"))
+                continue
+            if rate:  # 'miarka na litr': without a number it is one
+                out.append(token._replace(type="UNKNOWN"))
                 continue
         if token.type in ("$", "€", "£") or (
             token.type == "UNKNOWN" and token.value in ("$", "€", "£")
@@ -153,9 +201,42 @@ def loose(tokens: Tokens) -> Tokens:
     return out
 
 
+def _is_rate(tokens: Tokens, index: int) -> bool:
+    """Whether a loose measure goes into so much water: 'a capful per litre', 'scoop in 5 l'."""
+    if _type(tokens, index + 1) == "PER":
+        return True
+    into = _type(tokens, index + 1) in ("IN", "TO") and not tokens[index + 1].after_break
+    return into and is_volume(tokens, index + 2)
+
+
 def rhythms(tokens: Tokens) -> Tokens:
-    """'every 9 days' is a rhythm, if none that the rules know."""
+    """'every 9 days', 'once or twice a month': rhythms, if none that the rules know."""
+    tokens = rewrite(tokens, _open_rhythm_at, _RHYTHMS)
     return rewrite(tokens, _rhythm_at, ("EVERY",))
+
+
+_RHYTHMS = ("FILLER", "NUMBER", "ARTICLE", "EVERY", "REGIME")
+
+
+def _open_rhythm_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    """'once or twice a month', 'every week or two', 'every 2-3 weeks': between two rhythms."""
+    first = tokens[index]
+    at = index + 1
+    if first.type == "EVERY":
+        ranged = _type(tokens, at) == "RANGE" and tokens[at].value == "TIME_UNIT"
+        end = at + 1 if ranged else 0
+    elif first.type == "REGIME":
+        end = at + 2 if (_type(tokens, at), _type(tokens, at + 1)) == ("OR", "NUMBER") else 0
+        if end and end < len(tokens) and _type(tokens, end) in UNITS | {"POT"}:
+            return None  # 'weekly or 2 l'
+    else:
+        either = ("OR",) if first.type == "FILLER" else ("OR", "TO", "MINUS")  # 'go to weekly'
+        while _type(tokens, at) in either and at - index < _FEW:
+            at += 1
+        end = at + 1 if at > index + 1 and _type(tokens, at) == "REGIME" else 0
+    if not end or any(t.after_break for t in tokens[index + 1 : end]):
+        return None
+    return [_join(tokens[index:end], "OTHER_REGIME", "other")], end - index
 
 
 def _rhythm_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
@@ -190,10 +271,6 @@ def measured_last(tokens: Tokens) -> Tokens:
     while index < len(tokens):
         token = tokens[index]
         units = _MEASURED.get(token.type)
-        small_n = token.type == "UNKNOWN" and token.value == "n"
-        if small_n and _type(out, len(out) - 1) == "CONCENTRATION_UNIT":
-            token = Token("ELEMENT", "N", token.raws)
-            units = _MEASURED["ELEMENT"]
         if units is None:
             out.append(token)
             index += 1

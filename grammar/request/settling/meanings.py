@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from grammar.request.settling.labels import SMALL_ELEMENTS
 from grammar.request.settling.near import is_amount, is_volume, litres, strength
 from grammar.request.settling.numbers import LEAST_WATER_L
 from grammar.words.scan import Token
 from grammar.words.tokens import PLANTS as _PLANTS
-from grammar.words.tokens import Tokens, rewrite
+from grammar.words.tokens import UNITS, Tokens, rewrite
 from grammar.words.tokens import join as _join
 from grammar.words.tokens import skip as _skip
 from grammar.words.tokens import type_at as _type
@@ -28,7 +29,11 @@ def fractions(tokens: Tokens) -> Tokens:
             out.append(strength(token))
             index = target + 1  # 'half of the full strength' is half
             continue
-        linked = _type(tokens, behind) == "OF"
+        if _of_full(tokens, index, target):
+            out.append(strength(token))
+            index = target + 1  # 'a tenth of full'
+            continue
+        linked = _type(tokens, behind) == "OF" and not tokens[behind].after_break
         of_water = _type(tokens, target) == "WATER_WORD" and not tokens[target].after_break
         if token.type != "PERCENT" and of_water:
             out.append(_join(tokens[index:target], "UNKNOWN", token.value))
@@ -51,6 +56,18 @@ def fractions(tokens: Tokens) -> Tokens:
         out.append(strength(token))
         index += 1
     return out
+
+
+def _of_full(tokens: Tokens, index: int, target: int) -> bool:
+    """Whether a part of a bare 'full' stands here, and of nothing that is full."""
+    if tokens[index].type == "MULTIPLE" or _type(tokens, target) not in ("MULTIPLE", "FULL"):
+        return False
+    linked = any(t.type == "OF" for t in tokens[index + 1 : target])
+    filled = _type(tokens, index - 1) in ("TO", "IN")  # 'do połowy pełna'
+    if filled or not linked or any(t.after_break for t in tokens[index + 1 : target + 1]):
+        return False
+    whole = tokens[target].type == "FULL" or tokens[target].value == "1"
+    return whole and _stands_alone(tokens, target)
 
 
 def full(tokens: Tokens) -> Tokens:
@@ -113,8 +130,12 @@ def growing(tokens: Tokens) -> Tokens:
     return out
 
 
+#: What stands between the parts of a medium: 'bark and some perlite'.
+_ADDED = frozenset({"AND", "PLUS", "ARTICLE", "FILLER"})
+
+
 def mixtures(tokens: Tokens) -> Tokens:
-    """'bark and perlite mix' is a mixed medium; moss or clay in it stays two media to ask about."""
+    """'bark and perlite' is a mixed medium; moss or clay in it stays two media to ask about."""
     out: Tokens = []
     index = 0
     between = ("AND", "PLUS", "PER", "MIX", "ARTICLE", "OF", "FILLER", "FOR", "IN")
@@ -126,14 +147,16 @@ def mixtures(tokens: Tokens) -> Tokens:
             mixed = token.type == "MIX"
             while True:
                 at = _skip(tokens, end, between)
-                mixed = mixed or any(t.type == "MIX" for t in tokens[end:at])
+                linking = {t.type for t in tokens[end:at]}
+                added = bool(media and linking & {"AND", "PLUS"}) and linking <= _ADDED
+                mixed = mixed or "MIX" in linking or added
                 if _type(tokens, at) != "MEDIUM" or tokens[at].after_break:
                     trailing = at if at > end and tokens[at - 1].type == "MIX" else end
                     break
                 media.append(tokens[at])
                 end = at + 1
             kinds = {t.value for t in media}
-            if mixed and len(kinds) > 1 and not kinds & {"sphagnum", "clay_pellets"}:
+            if mixed and len(kinds) > 1 and not kinds & {"sphagnum", "clay_pellets", "mounted"}:
                 out.append(_join(tokens[index:trailing], "MEDIUM", "mixed"))
                 index = trailing
                 continue
@@ -156,6 +179,9 @@ def homographs(tokens: Tokens) -> Tokens:
                 following == "NUMBER" and _type(out, index + 2) in _WATER_UNITS
             )
             out[index] = token._replace(type="WATER" if measured else "FILLER")
+        elif token.type == "EXACT" and following in ("ARTICLE", "FILLER", "OF"):
+            if _type(out, _skip(out, index + 1, ("ARTICLE", "FILLER", "OF"))) not in _SHARES:
+                out[index] = token._replace(type="FILLER", value="filler")  # 'genau die Pflanze'
         elif token.type == "DATED_MONTH":
             out[index] = token._replace(type="MONTH" if _is_dated(out, index) else "FILLER")
         elif token.type == "LEVEL" and _is_rate(out, index + 1):
@@ -168,12 +194,68 @@ def homographs(tokens: Tokens) -> Tokens:
             ends = following == "" or out[index + 1].after_break
             type_, value = ("LENGTH_UNIT", token.value) if glued and ends else ("FILLER", "clause")
             out[index] = token._replace(type=type_, value=value)
+        elif token.type == "PERCENT":
+            element = _element_behind(out, index)
+            if element:
+                out[index + 1] = out[index + 1]._replace(type="ELEMENT", value=element)
+        elif token.type == "MULTIPLE" and _is_triple(out, index):
+            number = out[index + 1].raws[0].text
+            whole = _join(out[index : index + 2], "ANALYSIS", "-".join([number] * 3))
+            out[index : index + 2] = [whole, Token("FILLER", "filler", whole.raws[-1:])]
+        elif (token.type, token.value) == ("FILLER", "wish"):
+            at = _skip(out, index + 1, ("FILLER", "ARTICLE", "FOR", "IN", "TO"))
+            aimed = _type(out, at) == "NUMBER" and _type(out, at + 1) == "EC_UNIT"
+            if aimed and not any(t.after_break for t in out[index + 1 : at + 2]):
+                out[index] = token._replace(type="AIM", value="aim")  # 'I want 0.8 mS in tap water'
+        elif token.type == "TEMPERATURE_UNIT" and token.value == "fahrenheit":
+            out[index] = _french(out, index)
         elif token.type == "BARE_DEGREE":
             hard = _hardness_near(out, index)
             if hard is not None:
                 out[hard] = out[hard]._replace(value=token.value)
             out[index] = token._replace(type="FILLER", value="filler")
     return out
+
+
+#: Water is seldom said to be colder; degrees of hardness are seldom more [°F].
+_COLD_F = 60.0
+
+
+def _french(tokens: Tokens, index: int) -> Token:
+    """'dureza 30 °f' is in French degrees; of 'agua del grifo 30 °f' that is asked."""
+    token = tokens[index]
+    if _type(tokens, index - 1) != "NUMBER" or token.after_break or tokens[index - 1].after_break:
+        return token
+    before = index - 2
+    while _type(tokens, before) in ("FILLER", "OF", "ARTICLE") and index - before < 5:
+        before -= 1
+    if _type(tokens, before) == "HARDNESS":
+        return token._replace(type="HARDNESS_UNIT", value="french_degree")
+    number = tokens[index - 1].value
+    bare = number.replace(".", "", 1).isdigit()
+    if _type(tokens, before) == "WATER" and bare and float(number) <= _COLD_F:
+        return token._replace(type="HARDNESS", value="hardness")
+    return token
+
+
+def _element_behind(tokens: Tokens, index: int) -> str:
+    """The element whose share of the label stands here: '15-5-15 with 4% ca and 1% mg'."""
+    following = _type(tokens, index + 1)
+    if _type(tokens, index - 1) != "NUMBER" or following not in ("UNKNOWN", "MASS_UNIT", "FILLER"):
+        return ""
+    about = _type(tokens, index + 2) == "NUMBER"
+    if about and (following == "FILLER" or not tokens[index + 2].after_break):
+        return ""  # '25 % ca. 3 l'
+    return _METALS.get(tokens[index + 1].raws[0].text, "")
+
+
+def _is_triple(tokens: Tokens, index: int) -> bool:
+    """'triple 15' is how 15-15-15 is called where it is sold, and no threefold dose."""
+    if tokens[index].value != "3" or _type(tokens, index + 1) != "NUMBER":
+        return False
+    text = tokens[index + 1].raws[0].text
+    near = not tokens[index + 1].after_break and len(tokens[index + 1].raws) == 1
+    return near and text in _TRIPLES and _type(tokens, index + 2) not in UNITS | {"PERCENT"}
 
 
 def _hardness_near(tokens: Tokens, index: int) -> int | None:
@@ -197,6 +279,14 @@ def _is_dated(tokens: Tokens, index: int) -> bool:
     joined = before in ("AND", "OR", "MINUS") and _type(tokens, index - 2) == "MONTH"
     return joined or before in ("NUMBER", "BETWEEN", "TO")
 
+
+#: What is meant to the letter: 'exactly the half', 'genau die halbe Dosis'.
+_SHARES = frozenset({"FRACTION", "STRENGTH", "LEVEL", "MULTIPLE", "NUMBER", "LABEL", "FULL"})
+
+#: Elements that no other word is short for.
+_METALS = {k: v for k, v in SMALL_ELEMENTS.items() if len(k) == 2}
+#: Equal shares of all three that labels print.
+_TRIPLES = frozenset({"10", "12", "13", "14", "15", "16", "17", "18", "19", "20", "21"})
 
 _MEASURES = frozenset({"EC", "HARDNESS", "ALKALINITY"})
 

@@ -6,7 +6,7 @@ import math
 
 from grammar.request.settling.near import is_amount
 from grammar.words.numerals import fraction_value
-from grammar.words.scan import AMBIGUOUS, Token
+from grammar.words.scan import AMBIGUOUS, CLAUSE, Token
 from grammar.words.tokens import PLANTS as _PLANTS
 from grammar.words.tokens import QUANTITY_UNITS, UNITS, Tokens, rewrite
 from grammar.words.tokens import join as _join
@@ -86,7 +86,7 @@ _DOSED = frozenset({"STRENGTH", "LEVEL", "LABEL"})
 
 def _counts(tokens: Tokens, index: int) -> bool:
     behind = _skip(tokens, index, ("FILLER",))
-    if any(t.value in ("clause", "speaker") for t in tokens[index:behind]):
+    if any(t.value in CLAUSE | {"speaker"} for t in tokens[index:behind]):
         return False  # 'seit 2019 habe ich die Vanda'
     index = behind
     if index < len(tokens) and tokens[index].after_break:
@@ -117,6 +117,8 @@ def _is_negative(out: Tokens, number: Token) -> bool:
     """Whether the dash at the end of `out` makes this number negative."""
     if _type(out, len(out) - 1) != "MINUS" or AMBIGUOUS in number.value:
         return False
+    if number.after_break:
+        return False  # 'cuatro veces menos, 2 l'
     dash = out[-1].raws[0]
     if len(out) == 1:
         return True
@@ -230,7 +232,7 @@ def amounts(tokens: Tokens) -> Tokens:
             out.append(_join(tokens[index:unit], "AMOUNT", value))
             index = unit
             continue
-        elif token.type == "ARTICLE" and is_unit and measured:
+        elif token.type == "ARTICLE" and token.value != "several" and is_unit and measured:
             out.append(Token("AMOUNT", "1.0", token.raws))
         elif token.type in UNITS and not _belongs(out, token):
             out.append(Token("FILLER", token.value, token.raws))

@@ -5,10 +5,11 @@ from __future__ import annotations
 from grammar.request.settling.near import DILUTED, is_amount, is_volume, litres, quantity_before
 from grammar.words.scan import Token
 from grammar.words.tokens import PLANTS as _PLANTS
-from grammar.words.tokens import QUANTITY_UNITS, Tokens, rewrite
+from grammar.words.tokens import QUANTITY_UNITS, Tokens, broken, rewrite
 from grammar.words.tokens import join as _join
 from grammar.words.tokens import skip as _skip
 from grammar.words.tokens import type_at as _type
+from grammar.words.units import TAKEN
 
 _PER_WORDS = frozenset({"PER", "ARTICLE", "IN", "TO", "FOR", "EVERY"})
 
@@ -131,6 +132,61 @@ def per_plant(tokens: Tokens) -> Tokens:
     return out
 
 
+_LARGE = ("litre", "gallon", "quart", "pint", "cubic_decimetre")
+_COUNTS = frozenset({"AMOUNT", "NUMBER", "FRACTION", "ARTICLE", "RANGE"})
+
+
+def asked_per(tokens: Tokens) -> Tokens:
+    """'how much per litre?' asks for one litre, where no other volume is spoken of."""
+    asked = False
+    for index, token in enumerate(tokens):
+        asked = asked or (token.type, token.value) == ("FILLER", "how_much")
+        link = token.type in ("PER", "EVERY") or token.value == "onto"
+        if link and (asked or _type(tokens, index - 1) == "STRENGTH"):
+            found = _asked_at(tokens, index)
+            if found is not None and not _has_volume(tokens):
+                return found
+    return tokens
+
+
+def _asked_at(tokens: Tokens, index: int) -> Tokens | None:
+    unit = _skip(tokens, index + 1, ("ARTICLE",))
+    if _type(tokens, unit) != "VOLUME_UNIT" or broken(tokens, index + 1, unit):
+        return None
+    if not tokens[unit].value.removeprefix(TAKEN).endswith(_LARGE):
+        return None
+    start = index - (_type(tokens, index - 1) in QUANTITY_UNITS)  # 'how many grams per litre'
+    if _type(tokens, start - 1) in _COUNTS:
+        return None
+    one = _join(tokens[start:unit], "AMOUNT", "1")
+    return [*tokens[:start], one, *tokens[unit:]]
+
+
+def _has_volume(tokens: Tokens) -> bool:
+    """Whether water is spoken of that is not that of a rate."""
+    for index, token in enumerate(tokens):
+        if token.type in ("RANGE", "SEVERAL", "LOOSE_MEASURE"):
+            return True
+        if token.type == "AMOUNT" and _type(tokens, index + 1) == "VOLUME_UNIT":
+            rate = "PER" in (_type(tokens, index - 1), _type(tokens, index + 2))
+            if not rate and _type(tokens, index - 1) != "EACH":
+                return True
+    return False
+
+
+def of_medium(tokens: Tokens) -> Tokens:
+    """'2 l of bark' is not the volume of the can."""
+    return rewrite(tokens, _of_medium_at, ("NUMBER", "FRACTION", "ARTICLE"))
+
+
+def _of_medium_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
+    kinds = tuple(_type(tokens, index + offset) for offset in (1, 2, 3))
+    if kinds != ("VOLUME_UNIT", "OF", "MEDIUM") or broken(tokens, index + 1, index + 3):
+        return None
+    measured = _join(tokens[index : index + 4], "UNKNOWN", "of medium")
+    return [measured, tokens[index + 3]], len(kinds) + 1
+
+
 def _is_pot_before(tokens: Tokens, index: int) -> bool:
     """Whether a pot stands here with its size behind it, where the language has it so."""
     if (_type(tokens, index), tokens[index].value) != ("POT", "before"):
@@ -145,10 +201,10 @@ def _each_amount(tokens: Tokens, index: int) -> int:
     token = tokens[index]
     each = (token.type, token.value) == ("EVERY", "each")
     spoken = token.type == "PER" and token.raws[0].kind == "word"
-    if not (each or spoken or (token.type, token.value) == ("EVERY", "portion")):
+    if not (each or spoken or token.type == "EVERY"):
         return 0
     plant = _skip(tokens, index + 1, ("ARTICLE", "FILLER"))
-    named = _type(tokens, plant) in _PLANTS
+    named = _type(tokens, plant) in _PLANTS | {"POT"}  # 'every pot takes half a litre'
     at = _skip(tokens, plant + 1, ("ARTICLE", "FILLER")) if named else plant
     if not (named or each) or any(t.after_break for t in tokens[index + 1 : at + 1]):
         return 0

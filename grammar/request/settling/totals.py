@@ -16,6 +16,10 @@ def _several_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     """'two cans of 5 l each', '3 x 2 l bottles': so much in all."""
     token = tokens[index]
     count = float(token.value) if token.type == "NUMBER" and AMBIGUOUS not in token.value else 0.0
+    if count == 1 and is_vessel(tokens, index + 1):
+        size = skip(tokens, index + 2, ("OF", "FILLER", "ARTICLE"))
+        one = is_size(tokens, size) and not broken(tokens, index + 1, size)
+        return ([], 1) if one else None  # '1 can of 5 litres'
     if not (count.is_integer() and 1 < count < 100) or type_at(tokens, index - 1) == "MINUS":
         return None
     times = type_at(tokens, index + 1) == "TIMES"
