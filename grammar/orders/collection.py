@@ -167,9 +167,12 @@ def _denied_place(facts: Facts, index: int) -> bool:
     """Whether a place is only said not to be the one: 'to the kitchen, not the balcony'."""
     denials = words_under(facts.words.lexicon.language, "denials")
     small = ("IN", "TO", "PER", "FOR", "ARTICLE", "FILLER")
+    places = {i for _, run in facts.place_runs for i in run}
     index -= 1
     while index > 0 and facts.raws[index].text not in denials:
-        if facts.raws[index].after_break or facts.words.type_at(index) not in small:
+        if index in places or facts.raws[index].after_break:
+            break
+        if facts.words.type_at(index) not in small:
             break
         index -= 1
     denied = facts.raws[index].text in denials or facts.words.type_at(index) == "NOT"

@@ -598,13 +598,14 @@ class Facts:
                  and not any(m.at in run for _, run in self.place_runs)))
         ]  # fmt: skip
         unique = dict.fromkeys
+        medium = self.rest.medium if self._excepts_medium(cut) else None
         return Target(
             names=tuple(unique(v for i, v in names if i < cut and i not in passed)),
             genera=tuple(unique(v for i, v in genera if i < cut)),
             traits=tuple(v for i, v in traits if i < cut),
             place=standing[-1] if standing else None,
             more_places=tuple(unique(standing[:-1])),
-            medium=None if self._excepts_medium(cut) else self.rest.medium,
+            medium=None if medium else self.rest.medium,
             everything=self.has("everything", "both") or self._all_but(cut) or spares,
             again=self.has("them"),
             not_names=tuple(unique(v for i, v in names if i > cut or i in passed)),
@@ -617,7 +618,7 @@ class Facts:
             ),
             not_places=tuple(unique(without)),
             not_traits=tuple(v for i, v in traits if i > cut),
-            not_media=(self.rest.medium,) if self._excepts_medium(cut) else (),
+            not_media=(medium,) if medium else (),
         )
 
     def _puts_right(self, names: list[tuple[int, str]]) -> bool:
@@ -636,7 +637,7 @@ class Facts:
         return meant and not apart
 
     def _excepts_medium(self, cut: int) -> bool:
-        """Whether what some grow in excepts them: 'all but those in moss'; Ruby is excepted herself."""
+        """Whether what some grow in excepts them: 'all but those in moss', not 'all but Ruby'."""
         if cut >= len(self.raws) or self.rest.medium is None:
             return False
         begin = self.raws[cut].start

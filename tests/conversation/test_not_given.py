@@ -99,9 +99,7 @@ async def test_a_dose_is_not_reckoned_for_who_gets_none(mira: Grower) -> None:
         "la vanda de mi amiga está en flor", "vanda koleżanki kwitnie",
     ],
 )  # fmt: skip
-async def test_what_became_of_somebody_else_s_plants_changes_none(
-    mira: Grower, line: str
-) -> None:
+async def test_what_became_of_somebody_else_s_plants_changes_none(mira: Grower, line: str) -> None:
     before = (await mira.says("log")).details
     answer = await mira.says(line)
     assert answer.kind == "log"

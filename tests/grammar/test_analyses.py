@@ -138,7 +138,8 @@ def test_figures_of_a_label_are_one_whatever_they_are_called(
 @pytest.mark.parametrize(
     ("language", "text", "analysis"),
     [
-        ("es", "triple 15 en polvo, 8 l", (15, 15, 15)), ("en", "2 l triple 20 powder", (20, 20, 20)),
+        ("es", "triple 15 en polvo, 8 l", (15, 15, 15)),
+        ("en", "2 l triple 20 powder", (20, 20, 20)),
         ("es", "2 l al triple, 20-10-20 polvo", (20, 10, 20)),
     ],
 )  # fmt: skip

@@ -348,7 +348,8 @@ def test_just_now_is_told_and_not_asked() -> None:
         ("es", "hubiese trasplantado a Hugo", "not_given"),
         ("es", "casi trasplanté a Mia", "not_given"), ("es", "iba a lavar a Ruby", "not_given"),
         ("es", "quería mover a Hugo al balcón", "not_changed"),
-        ("es", "se me olvidó decir que aboné a Ruby", "fed"), ("es", "Hugo no se murió", "not_changed"),
+        ("es", "se me olvidó decir que aboné a Ruby", "fed"),
+        ("es", "Hugo no se murió", "not_changed"),
         ("pl", "gdybym podlała Ruby", "not_given"), ("pl", "przesadziłabym Hugo", "not_given"),
         ("pl", "nawiozłabym Ruby", "not_given"), ("pl", "prawie przesadziłam Mia", "not_given"),
         ("pl", "zapomniałam napisać, że przesadziłam Ruby", "repot"),
@@ -439,7 +440,8 @@ def test_a_spike_that_is_denied_is_no_flowering(text: str) -> None:
 @pytest.mark.parametrize(
     ("language", "text"),
     [
-        ("en", "a leaf of hugo died"), ("en", "ruby's spike died"), ("en", "gave away a leaf of mia"),
+        ("en", "a leaf of hugo died"), ("en", "ruby's spike died"),
+        ("en", "gave away a leaf of mia"),
         ("de", "ein Blatt von Hugo ist tot"), ("es", "murió una hoja de Hugo"),
         ("es", "regalé una hoja de Ruby"), ("pl", "liść Hugo zginął"),
     ],
@@ -472,7 +474,7 @@ def test_a_spike_that_is_lost_is_no_bloom(language: str, text: str) -> None:
         ("de", "Ruby in die Küche gestellt, nicht auf den Balkon", "Küche"),
         ("es", "pasé a Ruby a la cocina no al balcón", "cocina"),
         ("es", "moví a Ruby no a la cocina sino al balcón", "balcón"),
-        ("pl", "przeniosłam Ruby do kuchni, nie na balkon", "kuchni"),
+        ("pl", "przeniosłam Ruby do kuchni, nie na balkon", "kuchnia"),
     ],
 )
 def test_a_place_that_is_denied_is_not_where_it_goes(

@@ -133,7 +133,8 @@ OF_ANOTHER_TIME = [
     ("en", "phal bought in january"), ("en", "got it in december"), ("en", "since november"),
     ("en", "repotted in february"), ("en", "it flowered in winter"), ("en", "until march"),
     ("en", "last fed in january"), ("en", "will bloom in spring"), ("en", "next winter"),
-    ("en", "winter is over"), ("en", "winter is coming"), ("en", "autumn soon"),
+    ("en", "winter is over"), ("en", "coming out of winter"), ("en", "winter is coming"),
+    ("en", "autumn soon"),
     ("en", "before winter"), ("en", "after the winter"),
     ("en", "bought a tub of 20-20-20 powder in december"), ("en", "bought 2 vandas last may"),
     ("en", "picked up a cattleya at the show in march"), ("en", "we're past winter"),
@@ -183,6 +184,8 @@ def test_a_month_beside_what_happened_is_still_the_one_of_now(
 OTHER_GROWTH = [
     ("en", "was resting", True), ("en", "rest is over", True), ("en", "will rest soon", True),
     ("en", "has finished resting", True), ("en", "came out of dormancy", True),
+    ("en", "finished growing", True),
+    ("en", "past their rest", True),
     ("en", "woken up from its dormancy", True),
     ("en", "phal after flowering", False), ("en", "phal done blooming", False),
     ("en", "it was flowering", False),

@@ -134,7 +134,7 @@ def test_exactly_is_said_of_a_strength(language: str, text: str, exact: bool) ->
     ("language", "text", "shown"),
     [
         ("en", "4x diluted", "4x diluted"), ("en", "diluted 4x", "diluted 4x"),
-        ("en", "4 fold dilution", "4 fold dilution"), ("en", "twice diluted", "twice diluted"),
+        ("en", "4 fold dilution", "4 fold dilution"), ("en", "double diluted", "double diluted"),
         ("en", "ten times less than label", "ten times less than"),
         ("de", "4-fach verdünnt", "4-fach verdünnt"),
         ("de", "doppelt verdünnt", "doppelt verdünnt"),
@@ -159,3 +159,18 @@ def test_times_in_german_are_no_slip_of_a_fraction() -> None:
 
 def test_a_word_for_minus_at_the_end_of_a_clause_makes_no_number_negative() -> None:
     assert read("20-20-20 polvo cuatro veces menos, 2 l", "es").volume_l == 2
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "strength"),
+    [
+        ("en", "fed hugo twice this week", None), ("en", "fed hugo twice", None),
+        ("de", "hugo zweimal gedüngt", None), ("es", "aboné a hugo dos veces", None),
+        ("pl", "nawiozłam hugo dwa razy", None),
+        ("en", "twice the dose, 2 l 20-20-20 powder", 2.0),
+        ("de", "zweimal die Dosis, 2 l 20-20-20 Pulver", 2.0),
+        ("es", "dos veces la dosis, 2 l 20-20-20 polvo", 2.0),
+    ],
+)  # fmt: skip
+def test_twice_is_a_strength_only_of_one(language: str, text: str, strength: float | None) -> None:
+    assert read(text, language).strength == strength

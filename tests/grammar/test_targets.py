@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from grammar import read
+from grammar import Names, read
 from tests.grammar.told import same, value
 
 SAID: list[tuple[str, str, float]] = [

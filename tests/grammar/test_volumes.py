@@ -263,7 +263,8 @@ def test_a_medium_beside_a_volume_takes_nothing_from_it(language: str, text: str
 @pytest.mark.parametrize(
     ("language", "text"),
     [("en", "1 can of 5 litres, 20-20-20 powder"), ("es", "1 garrafa de 5 litros, 20-20-20 polvo"),
-     ("de", "1 Kanne mit 5 Litern, 20-20-20 Pulver"), ("pl", "1 konewka 5 litrów, 20-20-20 proszek")],
+     ("de", "1 Kanne mit 5 Litern, 20-20-20 Pulver"),
+     ("pl", "1 konewka 5 litrów, 20-20-20 proszek")],
 )  # fmt: skip
 def test_one_can_is_a_can(language: str, text: str) -> None:
     reading = read(text, language)

@@ -40,6 +40,7 @@ from grammar.request.settling.meanings import (
     growing,
     homographs,
     mixtures,
+    often,
     slow_growth,
 )
 from grammar.request.settling.numbers import (
@@ -95,6 +96,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
     (rule, frozenset(types.split()))
     for rule, types in (
         (ordinals, "ORDINAL"),
+        (often, "OFTEN"),
         (compose, "NUMBER POINT AND FRACTION_OF HALF_MORE MEASURED_HALF"),
         (nor, "NOR"),
         (kitchen, "MASS_UNIT LOOSE_MEASURE VOLUME_UNIT"),
@@ -112,7 +114,7 @@ _RULES: tuple[tuple[Rule, frozenset[str]], ...] = tuple(
             " TEMPERATURE_UNIT PERCENT MULTIPLE",
         ),
         (traits, "SEASON"),
-        (elsewhen, "MONTH SEASON GROWTH MEDIUM"),
+        (elsewhen, "MONTH SEASON GROWTH GROWING_VERB MEDIUM"),
         (doubts.dates, "ANALYSIS NO_ANALYSIS"),
         (doubts.others, "LAMP OTHER_TASK PERSON_VERB"),
         (totals, "CONTAINER LOOSE_MEASURE VOLUME_UNIT"),

@@ -27,6 +27,7 @@ _TYPES = {
 }  # fmt: skip
 #: In every other state a plant may not want feed, or wants more: that is asked about.
 _HARMLESS = frozenset({"flowering", "seedling"})
+_GROWS = frozenset({"GROWTH", "GROWING_VERB"})
 
 
 def traits(tokens: Tokens) -> Tokens:
@@ -63,6 +64,8 @@ def elsewhen(tokens: Tokens) -> Tokens:
             found = _date(tokens, roles, index)
         elif token.type == "GROWTH":
             found = _growth(tokens, roles, index)
+        elif token.type == "GROWING_VERB":
+            found = _grown(tokens, roles, index)
         elif token.type == "MEDIUM":
             found = _medium(tokens, roles, index)
         if found is None:
@@ -71,7 +74,7 @@ def elsewhen(tokens: Tokens) -> Tokens:
         start, end = found
         size = index - max(start, done)  # what stands before it was put out already
         kept = out[: len(out) - size]
-        asked = token.type == "GROWTH" and token.value not in _HARMLESS
+        asked = token.type in _GROWS and token.value not in _HARMLESS
         type_, value = ("NEGATED", "GROWTH") if asked else ("UNKNOWN", "elsewhen")
         out = [*kept, join(tokens[index - size : end], type_, value)]
         done = end
@@ -148,6 +151,10 @@ def _date(tokens: Tokens, roles: list[str], index: int) -> tuple[int, int] | Non
         if joined and type_at(tokens, index + 2 * step) in _DATES:
             return None  # 'from October to March'
     start = _before(tokens, roles, index, ("since", "after", "was", "coming"))
+    if start is None:
+        start = _before(tokens, roles, index, ("ended",))
+        if start is not None and len(tokens[start].raws) == 1:
+            start = None  # 'over winter', but 'coming out of winter'
     if start is None and type_at(tokens, index - 1) == "TO" and not tokens[index].after_break:
         start = index - 1  # 'until March'
     if start is not None:
@@ -172,6 +179,19 @@ def _growth(tokens: Tokens, roles: list[str], index: int) -> tuple[int, int] | N
         return start, index + 1
     end = _ended(tokens, roles, index)
     return (index, end) if end is not None else None
+
+
+def _grown(tokens: Tokens, roles: list[str], index: int) -> tuple[int, int] | None:
+    """'finished growing', 'growing season is over'; but 'done, growing phals'."""
+    start = _before(tokens, roles, index, ("ended",))
+    if start is not None and type_at(tokens, index + 1) not in _GROWN:
+        return start, index + 1
+    end = _ended(tokens, roles, index)
+    return (index, end) if end is not None else None
+
+
+#: What somebody grows, or in what.
+_GROWN = frozenset({"GENUS", "PLANTS", "MEDIUM", "NUMBER", "COUNT", "IN"})
 
 
 def _medium(tokens: Tokens, roles: list[str], index: int) -> tuple[int, int] | None:

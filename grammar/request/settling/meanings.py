@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import takewhile
+
 from grammar.request.settling.labels import SMALL_ELEMENTS
 from grammar.request.settling.near import is_amount, is_volume, litres, strength
 from grammar.request.settling.numbers import LEAST_WATER_L
@@ -305,3 +307,22 @@ def _is_rate(tokens: Tokens, index: int) -> bool:
     # 'full strength 2 litres in summer': so much is water, and no feed that goes into it
     water = is_volume(tokens, at) and (litres(tokens, at) or 0.0) >= LEAST_WATER_L
     return per_volume or not water
+
+
+#: What 'twice' is of, where it is no count of times.
+_TWICE_OF = frozenset({
+    "STRENGTH", "LABEL", "LEVEL", "SHARE", "VAGUE", "FRACTION", "CONCENTRATED", "FULL",
+})  # fmt: skip
+
+
+def often(tokens: Tokens) -> Tokens:
+    """'twice the dose' is double, 'fed twice' tells how often."""
+    out = list(tokens)
+    for index, token in enumerate(tokens):
+        if token.type != "OFTEN":
+            continue
+        behind = _skip(tokens, index + 1, ("FILLER", "ARTICLE", "OF")) + 1
+        clause = list(takewhile(lambda t: not t.after_break, tokens[index + 1 : behind]))
+        strong = any(t.type in _TWICE_OF or t.value == "dilution" for t in clause)
+        out[index] = token._replace(type="MULTIPLE" if strong else "UNKNOWN")
+    return out
