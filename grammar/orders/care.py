@@ -185,7 +185,7 @@ def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | 
         return None
     if meant.not_done(facts, verb):
         return None if facts.asks_dose else Order("not_given")
-    spared = facts.has("except") or facts.spared
+    spared = facts.has("except") or facts.spared or target.excepts
     if verb == "fed" and not spared and any(t.type == "NOT" for t in facts.tokens):
         return None  # 'fed them not too strong'
     name = facts.new_name[0] or None

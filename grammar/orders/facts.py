@@ -585,7 +585,7 @@ class Facts:
         held = self.new_name[1]
         said = [(m.at, m.value) for m in self.found if m.type == "PLANT" and m.at not in held]
         names = said[1:] if self._puts_right(said) else said
-        passed = self.spared
+        passed = self.spared | self._denied(said)
         genera = [(i, v) for i, v in self.genus_places if i not in passed | self._of_a_name]
         genus = genera[0][1] if genera else None
         others = genera or standing or any(i not in passed for i, _ in names)
@@ -621,6 +621,27 @@ class Facts:
             not_media=(medium,) if medium else (),
         )
 
+    def _no_alone(self, index: int) -> bool:
+        """Whether a 'no' stands between commas: 'watered Ruby, no, Hugo'."""
+        alone = self.raws[index].after_break and self.raws[index + 1].after_break
+        return alone and "no" in self.words.cue_at(index).split()
+
+    def _denied(self, names: list[tuple[int, str]]) -> frozenset[int]:
+        """Where plants are only said not to be those: 'borra a Lola, no a Hugo'."""
+        denials = words_under(self.words.lexicon.language, "denials")
+        plants = sorted({i for i, _ in (*names, *self.genus_places)})
+        denied: set[int] = set()
+        for at in plants[1:]:
+            index = at - 1
+            while index > 0 and self.words.type_at(index) in ("TO", "ARTICLE", "IN", "FOR", "OF"):
+                if self.raws[index + 1].after_break:
+                    break
+                index -= 1
+            together = not self.raws[index + 1].after_break  # 'no, a Hugo' puts right
+            if together and self.raws[index].text in denials and index > plants[0]:
+                denied.add(at)
+        return frozenset(denied)
+
     def _puts_right(self, names: list[tuple[int, str]]) -> bool:
         """Whether the second of two names is meant: 'watered Ruby, sorry, Hugo'."""
         if len(names) != 2 or names[0][1] == names[1][1]:
@@ -631,7 +652,7 @@ class Facts:
         meant = any(
             t.start in starts and (t.type, t.value) == ("FILLER", "correction") for t in self.tokens
         )
-        meant = meant or any(self.raws[i].text in sorry for i in between)
+        meant = meant or any(self.raws[i].text in sorry or self._no_alone(i) for i in between)
         orders = {m.at for m in self.found if m.type == "ORDER"}
         apart = any(self.is_and(i) or (i in orders and not self.is_filler(i)) for i in between)
         return meant and not apart

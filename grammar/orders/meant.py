@@ -197,8 +197,8 @@ def not_done(facts: Facts, verb: str) -> bool:
     if cue is not None and (cue.size > 1 or facts.raws[cue.at].text not in denying):
         denials = words_under(lexicon.language, "denials")  # 'regué a Ruby y no aboné a Hugo'
         said = any(facts.raws[i].text in denials for i in range(cue.at, cue.end))
-        near = all(_small(facts, i) for i in range(cue.end, done.at))
-        return said and cue.end <= done.at and near
+        close = all(_small(facts, i) for i in range(cue.end, done.at))
+        return said and cue.end <= done.at and close
     passed = facts.spared
     denied = [i for i in range(done.at) if facts.words.type_at(i) == "NOT" and i not in passed]
     if cue is not None and not denied:  # 'fed the phals, not Ruby'; 'gedüngt habe ich Ruby nicht'

@@ -487,7 +487,7 @@ def test_a_place_that_is_denied_is_not_where_it_goes(
 @pytest.mark.parametrize(
     ("language", "text"),
     [
-        ("en", "watered ruby, sorry, hugo"), ("en", "watered ruby, i mean hugo"),
+        ("en", "watered ruby, sorry, hugo"), ("en", "watered ruby, no, hugo"),
         ("de", "Ruby gegossen, sorry, Hugo"), ("es", "regué a Ruby, perdón, a Hugo"),
         ("pl", "podlałam Ruby, przepraszam, Hugo"),
     ],
@@ -512,3 +512,17 @@ def test_two_names_are_two_plants() -> None:
 )  # fmt: skip
 def test_what_is_due_is_not_done(language: str, text: str) -> None:
     assert order(text, language).verb == "not_told"
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "verb"),
+    [
+        ("es", "borra a Ruby, no a Hugo", "lose"), ("es", "aboné a Ruby no a Hugo", "fed"),
+        ("pl", "usuń Ruby, nie Hugo", "lose"), ("pl", "przesadziłam Ruby, nie Hugo", "repot"),
+        ("de", "Ruby umgetopft, nicht Hugo", "repot"), ("en", "sold ruby, not hugo", "lose"),
+    ],
+)  # fmt: skip
+def test_a_name_that_is_denied_is_spared(language: str, text: str, verb: str) -> None:
+    found = order(text, language)
+    assert (found.verb, found.target.names) == (verb, ("Ruby",))
+    assert found.target.not_names == ("Hugo",)

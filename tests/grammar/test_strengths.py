@@ -174,3 +174,21 @@ def test_a_word_for_minus_at_the_end_of_a_clause_makes_no_number_negative() -> N
 )  # fmt: skip
 def test_twice_is_a_strength_only_of_one(language: str, text: str, strength: float | None) -> None:
     assert read(text, language).strength == strength
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "shown"),
+    [
+        ("en", "half a per mille, 3 l 20-20-20 powder", "half a per mille"),
+        ("de", "halbes Promille, 3 l 20-20-20 Pulver", "halbes Promille"),
+        ("es", "medio por mil, 3 l 20-20-20 polvo", "medio por mil"),
+        ("pl", "pół promila, 3 l, 20-20-20 proszek", "pół promila"),
+        ("pl", "pół ampułki, 3 l, 3-2-4 płyn", "pół ampułki"),
+    ],
+)
+def test_a_part_of_something_without_a_size_is_no_strength(
+    language: str, text: str, shown: str
+) -> None:
+    reading = read(text, language)
+    assert [u.text for u in reading.unknown] == [shown]
+    assert (reading.strength, reading.volume_l) == (None, 3)

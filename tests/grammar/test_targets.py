@@ -81,7 +81,8 @@ def test_a_water_with_a_figure_of_its_own_leaves_the_ec_to_the_feed() -> None:
 def test_a_conductivity_that_is_wished_for_is_no_water(language: str, text: str) -> None:
     reading = read(text, language)
     assert reading.target_ec_ms_cm == pytest.approx(0.8)
-    assert reading.water is not None and reading.water.ec_ms_cm is None
+    assert reading.water is not None
+    assert reading.water.ec_ms_cm is None
 
 
 def test_a_volume_that_is_wished_for_leaves_the_water_its_own() -> None:

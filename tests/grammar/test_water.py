@@ -91,7 +91,8 @@ def test_degrees_f_of_tap_water_are_asked_about(language: str, text: str) -> Non
 def test_warm_water_has_no_hardness() -> None:
     reading = read("2 l 20-20-20 powder, tap water 70 °f", "en")
     assert reading.conflicts == ()
-    assert reading.water is not None and reading.water.hardness_mg_l_caco3 is None
+    assert reading.water is not None
+    assert reading.water.hardness_mg_l_caco3 is None
 
 
 @pytest.mark.parametrize(

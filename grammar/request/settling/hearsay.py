@@ -7,6 +7,14 @@ from grammar.words.scan import Token
 from grammar.words.tokens import Tokens, clauses
 
 
+#: How much and how often somebody gives; a volume alone is that of the can.
+_PRACTICE = frozenset({
+    "PER", "EACH", "EVERY", "MASS_UNIT", "SPOON", "LOOSE_MEASURE", "CONCENTRATION_UNIT", "EC_UNIT",
+    "FRACTION", "LEVEL", "MULTIPLE", "PERCENT", "VAGUE", "STRENGTH", "FULL", "REGIME",
+    "OTHER_REGIME", "ANALYSIS", "GROWTH", "GROWING_VERB",
+})  # fmt: skip
+
+
 def hearsay(tokens: Tokens) -> Tokens:
     """'my friend gives 5 g per litre': her figures are shown, up to the next 'I' or comma."""
     if not any(_is_someone(token) for token in tokens):
@@ -25,6 +33,8 @@ def _heard(clause: Tokens) -> Tokens:
     end = next((i for i in behind if _is_own(clause[i])), len(clause))
     if any(t.type == "LABEL" for t in clause[start + 1 : end]):
         return clause  # 'my friend says the label has 2 g per litre'
+    if all(t.type not in _PRACTICE for t in clause[start + 1 : end]):
+        return clause  # 'my wife says it is 5 l': the can is ours as well
     # How theirs grow is none of ours either; 'says' of a label is not one behind a person.
     growth = ("GROWTH", "GROWING_VERB")
     said = [t._replace(type="UNKNOWN") if t.type in growth else t for t in clause[start:end]]
