@@ -638,7 +638,8 @@ class Facts:
                     break
                 index -= 1
             together = not self.raws[index + 1].after_break  # 'no, a Hugo' puts right
-            if together and self.raws[index].text in denials and index > plants[0]:
+            no = self.raws[index].text in denials or self.words.type_at(index) == "NOT"
+            if together and no and index > plants[0]:
                 denied.add(at)
         return frozenset(denied)
 
@@ -653,7 +654,7 @@ class Facts:
             t.start in starts and (t.type, t.value) == ("FILLER", "correction") for t in self.tokens
         )
         meant = meant or any(self.raws[i].text in sorry or self._no_alone(i) for i in between)
-        orders = {m.at for m in self.found if m.type == "ORDER"}
+        orders = {m.at for m in self.found if m.type == "ORDER" and m.value != "no"}
         apart = any(self.is_and(i) or (i in orders and not self.is_filler(i)) for i in between)
         return meant and not apart
 

@@ -432,7 +432,8 @@ async def test_too_much_feed_brings_no_plan_to_feed(mira: Grower, text: str) -> 
         ("de", "mit dem Dünger übertrieben bei Ruby, was jetzt"),
         ("es", "se me pasó la mano con el abono, qué hago"),
         ("es", "le puse el doble de abono a Ruby"),
-        ("pl", "przesadziłam z nawozem u Ruby"), ("pl", "nawiozłam Ruby za mocno"),
+        ("pl", "przesadziłam z nawozem u Ruby"),
+        ("pl", "nawiozłam Ruby za mocno"),
     ],
 )
 def test_too_much_feed_in_other_languages(language: str, text: str) -> None:

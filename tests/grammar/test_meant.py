@@ -457,8 +457,10 @@ def test_a_plant_whose_roots_rotted_is_lost() -> None:
 @pytest.mark.parametrize(
     ("language", "text"),
     [
-        ("en", "the spike of ruby withered"), ("en", "ruby lost her spike"),
-        ("de", "Blütenstiel von Ruby ist vertrocknet"), ("es", "a Ruby se le secó la vara"),
+        ("en", "the spike of ruby withered"),
+        ("en", "ruby lost her spike"),
+        ("de", "Blütenstiel von Ruby ist vertrocknet"),
+        ("es", "a Ruby se le secó la vara"),
         ("pl", "Ruby straciła pęd"),
     ],
 )
@@ -477,9 +479,7 @@ def test_a_spike_that_is_lost_is_no_bloom(language: str, text: str) -> None:
         ("pl", "przeniosłam Ruby do kuchni, nie na balkon", "kuchnia"),
     ],
 )
-def test_a_place_that_is_denied_is_not_where_it_goes(
-    language: str, text: str, place: str
-) -> None:
+def test_a_place_that_is_denied_is_not_where_it_goes(language: str, text: str, place: str) -> None:
     found = order(text, language)
     assert (found.verb, found.place, found.target.place) == ("move", place, None)
 

@@ -6,7 +6,6 @@ from grammar.request.doubts import told
 from grammar.words.scan import Token
 from grammar.words.tokens import Tokens, clauses
 
-
 #: How much and how often somebody gives; a volume alone is that of the can.
 _PRACTICE = frozenset({
     "PER", "EACH", "EVERY", "MASS_UNIT", "SPOON", "LOOSE_MEASURE", "CONCENTRATION_UNIT", "EC_UNIT",
