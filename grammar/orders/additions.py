@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
+from grammar.lexicon import words_under
 from grammar.order import PlantSaid
 from grammar.orders import agreeing, called
 from grammar.orders.facts import Facts
@@ -160,7 +161,9 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
         lone = text[:1].isupper() and named is None and not any(c.isdigit() for c in text)
         if lone and _stands_alone(facts, span, text):
             named = agreeing.name(text, facts.words.lexicon.language)
-        elif not any(c.isdigit() for c in text) and not called.come_by(facts, text):
+        elif any(c.isdigit() for c in text) or called.come_by(facts, text):
+            continue
+        elif not called.come_from(facts, text):
             traits.append(text)
     lost = called.passed_over(facts, span)
     if lost is not None and lost.at.isdisjoint(name_at) and lost.name not in traits:
@@ -182,6 +185,8 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
 def _is_trait(facts: Facts, mark: Mark) -> bool:
     if mark.type == "TRAIT":
         return True
+    if facts.raws[mark.at].text in words_under(facts.words.lexicon.language, "no_trait"):
+        return False  # 'my first orchid'
     lone = not any(mark.at in run for _, run in facts.place_runs)
     return mark.type == "PLACE" and agreeing.kind(mark) == "mark" and lone
 

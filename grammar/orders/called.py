@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from grammar.folding import plain
-from grammar.lexicon import settings_of
+from grammar.lexicon import settings_of, words_under
 from grammar.orders import agreeing
 from grammar.orders.facts import Facts
 from grammar.words.spelling import guess
@@ -269,6 +269,20 @@ def come_by(facts: Facts, word: str) -> bool:
     settings = settings_of(facts.words.lexicon.language)
     words = (*settings.get("come_by", ()), *settings.get("had", ()))
     return plain(word) in map(plain, words)
+
+
+def come_from(facts: Facts, text: str) -> bool:
+    """Whether words say where a plant was got: 'a phal from the supermarket'."""
+    first = text.split()[0]
+    words = (i for i, r in enumerate(facts.raws) if facts.folded.written(r.start, r.end) == first)
+    at = next(words, 0) - 1
+    while at > 0 and facts.words.type_at(at) in ("ARTICLE", "FILLER") and not _from(facts, at):
+        at -= 1
+    return at >= 0 and _from(facts, at)
+
+
+def _from(facts: Facts, at: int) -> bool:
+    return facts.raws[at].text in words_under(facts.words.lexicon.language, "come_from")
 
 
 def _slip(facts: Facts, run: range) -> bool:

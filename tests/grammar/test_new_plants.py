@@ -316,3 +316,23 @@ def test_a_large_word_in_a_list_of_names_is_one(text: str, names: list[str]) -> 
     found = read(text, names=Names()).order
     assert found is not None
     assert [plant.name for plant in found.plants] == names
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "traits"),
+    [
+        ("en", "i bought a small phal from the supermarket", ("small",)),
+        ("en", "add a phal from Lidia in bark", ()),
+        ("en", "i bought my first orchid, a phal from the supermarket", ()),
+        ("de", "meine erste Orchidee gekauft, eine Phal vom Baumarkt", ()),
+        ("de", "ich hab eine kleine Phal vom Baumarkt gekauft", ("kleine",)),
+        ("es", "compré una phal del mercado", ()),
+        ("pl", "kupiłam falenopsisa z marketu", ()),
+    ],
+)
+def test_where_a_plant_was_got_is_no_trait(
+    language: str, text: str, traits: tuple[str, ...]
+) -> None:
+    order = read(text, language, names=Names()).order
+    assert order is not None
+    assert [p.traits for p in order.plants] == [traits]
