@@ -723,7 +723,9 @@ class Facts:
         behind = 0
         for name, run in self.place_runs:
             before = range(behind, min(run))
-            if min(run) > cut and self._excepted_here(cut, min(run)):
+            if min(run) > cut and self._stands(cut, min(run)):
+                pass  # 'all but Ruby, which is in the kitchen'
+            elif min(run) > cut and self._excepted_here(cut, min(run)):
                 without.append(name)
             elif standing and self._adds_a_place(before):
                 standing.append(name)
@@ -731,6 +733,17 @@ class Facts:
                 standing = [name]
             behind = max(run) + 1
         return standing, without
+
+    def _stands(self, cut: int, place: int) -> bool:
+        """Whether it is said between an exception and a place that what is excepted is there."""
+        plants = [m for m in self.found if m.type == "PLANT" and cut < m.at < place]
+        if not plants:
+            return False
+        said = {v for m in self.found if cut < m.at < place for v in m.value.split()}
+        between = range(plants[-1].end, place)
+        kinds = [self.words.type_at(i) for i in between]
+        apart = self.raws[plants[-1].end].after_break and "IN" in kinds and "AND" not in kinds
+        return apart or not said.isdisjoint({"be", "move", "relative"})
 
     def _adds_a_place(self, between: range) -> bool:
         """Whether only 'and' or a comma stands before a further place: 'shelf 1 and shelf 2'."""

@@ -11,7 +11,7 @@ from functools import cache, lru_cache
 from typing import NamedTuple
 
 from grammar.folding import plain
-from grammar.lexicon import Entry, Lexicon, Trie, pieces, settings_of
+from grammar.lexicon import Entry, Lexicon, Trie, pieces, settings_of, words_under
 from grammar.order import Names
 from grammar.words.scan import Folded, Raw, fold
 
@@ -179,6 +179,21 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
         told = entry.type == _TOLD
         found.append(Mark("PLANT" if told else entry.type, entry.value, index, size, told))
         index += size
+    return _with_but(found, raws, lexicon)
+
+
+def _with_but(found: list[Mark], raws: list[Raw], lexicon: Lexicon) -> list[Mark]:
+    """The marks, and an 'except' for the 'but' of 'all phals but Ruby'."""
+    buts = words_under(lexicon.language, "but_for")
+    for index, raw in enumerate(raws):
+        if raw.text not in buts or any(m.at <= index < m.end for m in found):
+            continue
+        before = {v for m in found if m.type == "ORDER" and m.at < index for v in m.value.split()}
+        named = next((m for m in found if m.at == index + 1 and m.type == "PLANT"), None)
+        if named is None or before.isdisjoint({"everything", "both"}):
+            continue
+        if named.end == len(raws) or raws[named.end].after_break:  # no 'but Ruby got water'
+            return sorted([*found, Mark("ORDER", "except", index, 1)], key=lambda m: m.at)
     return found
 
 

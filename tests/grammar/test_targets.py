@@ -103,3 +103,24 @@ def test_an_exception_that_looks_like_a_slip_stops_the_log(text: str, language: 
     order = read(text, language, names=Names(plants=("Lady", "Ruby"))).order
     assert order is not None
     assert (order.verb, order.text) == ("exception", "Lidy")
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("fed all phals but Ruby", "en"),
+        ("fed all in the kitchen but Ruby", "en"),
+        ("fed all but Ruby who is in the kitchen", "en"),
+        ("aboné todas menos Ruby que está en la cocina", "es"),
+        ("alle gedüngt außer Ruby, die in der Küche steht", "de"),
+        ("nawiozłam wszystkie oprócz Ruby, która stoi w kuchni", "pl"),
+    ],
+)
+def test_who_is_excepted_is_not_meant(text: str, language: str) -> None:
+    names = Names(plants=("Ruby", "Hugo"), places=("kitchen", "cocina", "Küche", "kuchnia"))
+    order = read(text, language, names=names).order
+    assert order is not None
+    meant = order.target
+    assert (order.verb, meant.names, meant.not_names) == ("fed", (), ("Ruby",))
+    assert meant.not_places == ()
+    assert meant.place == ("kitchen" if "in the kitchen but" in text else None)
