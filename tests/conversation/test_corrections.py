@@ -233,7 +233,9 @@ async def test_the_last_one_is_taken_back(sqlite_records: Records, line: str) ->
 @pytest.mark.parametrize(
     ("language", "line"),
     [("es", "no regué a Ruby"), ("es", "no aboné a Ruby"), ("pl", "nie podlałam Ruby"),
-     ("de", "Ruby nicht gegossen"), ("en", "did not water Ruby")],
+     ("de", "Ruby nicht gegossen"), ("en", "did not water Ruby"),
+     ("en", "neither fed nor watered today"), ("de", "weder gegossen noch gedüngt"),
+     ("pl", "dziś ani nie podlałam ani nie nawoziłam")],
 )  # fmt: skip
 async def test_what_was_not_done_puts_nothing_right(
     sqlite_records: Records, language: str, line: str
@@ -261,18 +263,3 @@ async def test_who_got_it_in_place_of_another(
     ((after, on, ruby),) = await log_of(mira)
     assert (after, on) == (kind, day)
     assert ruby != hugo
-
-
-@pytest.mark.parametrize(
-    ("language", "line"),
-    [("en", "neither fed nor watered today"), ("de", "weder gegossen noch gedüngt"),
-     ("pl", "dziś ani nie podlałam ani nie nawoziłam")],
-)  # fmt: skip
-async def test_neither_of_two_puts_nothing_right(
-    sqlite_records: Records, language: str, line: str
-) -> None:
-    mira = Grower(sqlite_records)
-    await mira.says(PLANTS[language], FED[language])
-    before = await log_of(mira)
-    await mira.says(line)
-    assert await log_of(mira) == before
