@@ -240,8 +240,8 @@ class Order:
     picks : numbers of a list, where nothing else was said
     only_plants : whether plants were said and nothing else
     gone : names that were said of plants that are no longer on the list
-    standing : of plants to put on record, whether it was said that one has them: 'some', or
-        'total' where those are all
+    standing : of plants to put on record, whether it was said that one has them: 'some', 'total'
+        where those are all, 'called' where only their names are told
     amends : how it would put the last entry of the log right, said right after that
     text : free text, such as where somebody lives
     asks_kind : what of the history is asked for: fed, clear, flush or repot; 'dose' where a

@@ -202,6 +202,7 @@ def is_of(plant: Plant, genera: Sequence[str]) -> bool:
 
 
 def has_traits(plant: Plant, traits: Sequence[str]) -> bool:
+    """Whether all of these words tell a plant apart."""
     if not traits:
         return True
     held = set(fold(plant.detail or "").split())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from grammar.folding import plain
@@ -119,22 +120,24 @@ def joined(facts: Facts) -> tuple[str, ...]:
     plants = [range(m.at, m.end) for m in facts.found if m.type in ("PLANT", "GONE")]
     plants += [range(i, i + 1) for i, _ in facts.genus_places]
     count = len(facts.raws)
-    by_andat: set[int] = set()
+    by_and: set[int] = set()
     for plant in plants:
         behind, before = plant.stop + 1, plant.start - 2
         if behind < count and facts.is_and(plant.stop) and _closes(facts, behind + 1):
-            by_andat.add(behind)
+            by_and.add(behind)
         if before >= 0 and facts.is_and(before + 1):
-            by_andat.add(before)
-    raws = (facts.raws[i] for i in sorted(by_andat) if _name_like(facts, i))
-    passed = (r for r in raws if guess(r, facts.words.lexicon, counted=False).silent)
-    return tuple(facts.folded.written(raw.start, raw.end) for raw in passed)
+            by_and.add(before)
+    return _silent(facts, sorted(by_and))
 
 
 def overlooked(facts: Facts, span: range) -> tuple[str, ...]:
     """Words here that would be passed over as slips, and could be names: 'all except Lidy'."""
-    places = (i for i in span if i not in facts.held and _name_like(facts, i))
-    raws = (facts.raws[i] for i in places)
+    return _silent(facts, [i for i in span if i not in facts.held])
+
+
+def _silent(facts: Facts, places: Sequence[int]) -> tuple[str, ...]:
+    """Of these words, as written, those that could be names and would be passed over as slips."""
+    raws = (facts.raws[i] for i in places if _name_like(facts, i))
     passed = (r for r in raws if guess(r, facts.words.lexicon, counted=False).silent)
     return tuple(facts.folded.written(raw.start, raw.end) for raw in passed)
 

@@ -77,7 +77,7 @@ class Facts:
         words = Words(self.folded, raws, self.words.lexicon, found)
         return Facts(words, self.understand, money)
 
-    def but(self, span: range) -> Facts:
+    def cut(self, span: range) -> Facts:
         """The message without some of its words."""
         size = len(span)
         found = [

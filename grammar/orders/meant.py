@@ -362,7 +362,7 @@ def in_place_of(facts: Facts) -> tuple[Facts, tuple[str, ...]] | None:
             end += 1
         plant = next((m for m in facts.found if m.type == "PLANT" and m.at == end), None)
         if size and plant is not None and len(facts.target.names + facts.target.not_names) > 1:
-            return facts.but(range(index, plant.end)), (plant.value,)
+            return facts.cut(range(index, plant.end)), (plant.value,)
     return None
 
 

@@ -184,7 +184,7 @@ def marks(raws: list[Raw], lexicon: Lexicon, names: Names) -> list[Mark]:
 
 def _with_but(found: list[Mark], raws: list[Raw], lexicon: Lexicon) -> list[Mark]:
     """The marks, and an 'except' for the 'but' of 'all phals but Ruby'."""
-    buts = words_under(lexicon.language, "but_for")
+    buts = words_under(lexicon.language, "but")
     for index, raw in enumerate(raws):
         if raw.text not in buts or any(m.at <= index < m.end for m in found):
             continue

@@ -446,3 +446,13 @@ async def test_too_strong_is_asked_of_what_was_given_last(mira: Grower) -> None:
     assert "25 %" in (await mira.says("is that too strong?")).reply
     mira.later(hours=2)
     assert "Too much" not in (await mira.says("was that too strong?")).reply
+
+
+async def test_what_was_picked_is_judged_and_what_was_taken_back_is_not(mira: Grower) -> None:
+    await mira.says("my liquid is 6-4-7, label 5 ml per litre, call it bloom")
+    await mira.says("add a phal in the kitchen", "add a phal on the balcony")
+    assert (await mira.says("fed one phal, 5 ml bloom in 1 l")).ask
+    await mira.says("2")
+    assert "Too much" in (await mira.says("was that too strong?")).reply
+    await mira.says("undo")
+    assert "Too much" not in (await mira.says("was that too strong?")).reply

@@ -250,6 +250,7 @@ async def undo(turn: Turn) -> out.Answer:
         return turn.say("undo", "undo-nothing" if of_all else "undo-nothing-own")
     except OthersSince:
         return turn.refuse("refuse-undo-others-since")
+    await judging.forget_given(turn)
     await open_again(turn, {e.plant_id for e in done.events if e.kind in CARE})
     stood = await put_back(turn, done.events[0].batch)
     if stood is not None:

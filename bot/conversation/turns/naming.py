@@ -26,7 +26,7 @@ async def named(turn: Turn) -> out.Answer | list[Plant] | None:
     said = turn.order.plants
     if turn.order.standing != "called" or not all(p.name and p.genus for p in said):
         return None
-    meant = [nameless(p, turn) for p in said]
+    meant = [_nameless(p, turn) for p in said]
     if not any(meant):
         return None
     if len(said) == 1 and len(meant[0]) > 1:
@@ -39,7 +39,7 @@ async def named(turn: Turn) -> out.Answer | list[Plant] | None:
     return await _name(turn, list(zip(given, (p.name or "" for p in said), strict=True)))
 
 
-def nameless(said: PlantSaid, turn: Turn) -> list[Plant]:
+def _nameless(said: PlantSaid, turn: Turn) -> list[Plant]:
     """The plants on record without a name that are of a kind, in a place, as it was said."""
     if turn.chosen is not None:
         return [p for p in turn.collection.plants if p.id in turn.chosen]

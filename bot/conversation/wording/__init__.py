@@ -78,7 +78,7 @@ class Messages:
         self.texts = {part.partition(" =")[0]: part for part in parts}
         self._bundle = FluentBundle([language], use_isolating=False)
         self._parsed: set[str] = set()
-        #: Sentences without a value are always the same: half of what an answer says.
+        #: Sentences without a value, which are always the same.
         self.fixed: dict[str, str] = {}
 
     def with_parsed(self, code: str) -> FluentBundle:

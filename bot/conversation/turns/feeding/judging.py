@@ -169,7 +169,13 @@ def keep_given(turn: Turn) -> None:
     """Remember that an amount was given in so much water, for 'was that too strong?'."""
     if turn.order.amount is not None and turn.reading.volume_l is not None:
         said_at = turn.incoming.said_at.isoformat()
-        turn.remembered[GIVEN] = {"text": turn.incoming.text, "said_at": said_at}
+        turn.remembered[GIVEN] = {"text": turn.reading.text, "said_at": said_at}
+
+
+async def forget_given(turn: Turn) -> None:
+    """What was told is taken back."""
+    if turn.remembered.pop(GIVEN, None) is not None:
+        await turn.keep()
 
 
 def _given_last(turn: Turn) -> Turn | None:
