@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import asyncio
 import time
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from typing import Any
+from unittest.mock import patch
 
 from sqlalchemy import func, select
 
+from bot.channels.telegram import carrying
 from bot.channels.telegram.serving import Channel, Service
 from bot.conversation.postbox import Limits, Postbox
 from bot.conversation.talk import Conversation
@@ -92,12 +94,24 @@ class Chat:
         }  # fmt: skip
         return await self.pushes("callback_query", value)
 
-    async def quiet(self, seconds: float = 20.0) -> None:
+    async def quiet(self) -> None:
         """Wait until nothing is open any more."""
-        await quiet(self.loopback, self.records, seconds)
+        await quiet(self.loopback, self.records)
 
 
-async def quiet(loopback: Loopback, records: Records, seconds: float = 20.0) -> None:
+#: How long anything is waited for that should come at once [s]: only a test that fails waits so.
+LONG_S = 60.0
+
+
+async def until(holds: Callable[[], object], seconds: float = LONG_S) -> None:
+    """Wait until something is so."""
+    end = time.monotonic() + seconds
+    while not holds():
+        assert time.monotonic() < end, "it did not come"
+        await asyncio.sleep(0.01)
+
+
+async def quiet(loopback: Loopback, records: Records, seconds: float = LONG_S) -> None:
     """Wait until every update is taken in and done, and every request sent."""
     newest = max((u["update_id"] for u in loopback.waiting), default=0)
     end = time.monotonic() + seconds
@@ -132,19 +146,20 @@ def replying(shown: Request, loopback: Loopback) -> dict[str, Any]:
 async def served(
     records: Records, loopback: Loopback, worker: str = "w1", **settings: Any
 ) -> AsyncIterator[Service]:
-    """The bot, running."""
+    """The bot, running; it does not show that it types, which depends on the machine."""
     channel = Channel(TOKEN, api_url=loopback.url, **{"limits": NO_LIMITS, **settings})
     conversation = Conversation(records)
     service = Service(channel, lambda source: Postbox(records, conversation, source, worker))
     ready = asyncio.Event()
-    running = asyncio.create_task(service.run(ready))
-    waiting = asyncio.create_task(ready.wait())
-    await asyncio.wait([running, waiting], return_when=asyncio.FIRST_COMPLETED)
-    if running.done():
-        waiting.cancel()
-        await running
-    try:
-        yield service
-    finally:
-        service.stop()
-        await asyncio.wait_for(running, 20)
+    with patch.object(carrying, "SLOW_S", LONG_S):
+        running = asyncio.create_task(service.run(ready))
+        waiting = asyncio.create_task(ready.wait())
+        await asyncio.wait([running, waiting], return_when=asyncio.FIRST_COMPLETED)
+        if running.done():
+            waiting.cancel()
+            await running
+        try:
+            yield service
+        finally:
+            service.stop()
+            await asyncio.wait_for(running, LONG_S)

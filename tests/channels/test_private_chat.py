@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import asyncio
 import json
 import time
 from typing import Any
+from unittest.mock import patch
 
 import pytest
 
@@ -13,7 +13,7 @@ from bot.channels.telegram import carrying
 from bot.conversation.answer import Answer
 from bot.conversation.postbox import Work
 from bot.conversation.turn import Incoming
-from tests.channels.chatting import IDA, LINE, MIRA, TOM, Chat, buttons, text
+from tests.channels.chatting import IDA, LINE, MIRA, TOM, Chat, buttons, text, until
 from tests.channels.loopback import ME, Loopback
 
 
@@ -287,18 +287,15 @@ async def test_a_person_who_blocked_us_is_sent_nothing_until_they_come_back(chat
     assert text(await chat.says(MIRA, LINE)).startswith("0.47 g")
 
 
-async def test_typing_is_shown_where_an_answer_takes_long(
-    chat: Chat, monkeypatch: pytest.MonkeyPatch
-) -> None:
+async def test_typing_is_shown_where_an_answer_takes_long(chat: Chat) -> None:
     right = Work.answer
 
     async def slow(work: Work, incoming: Incoming) -> Answer:
-        await asyncio.sleep(0.3)
+        await until(lambda: chat.loopback.of("sendChatAction"))
         return await right(work, incoming)
 
     assert [r.method for r in await chat.says(MIRA, LINE)] == ["sendMessage"]
-    monkeypatch.setattr(carrying, "SLOW_S", 0.05)
-    monkeypatch.setattr(Work, "answer", slow)
-    sent = await chat.says(MIRA, LINE)
+    with patch.object(carrying, "SLOW_S", 0.05), patch.object(Work, "answer", slow):
+        sent = await chat.says(MIRA, LINE)
     assert [r.method for r in sent] == ["sendChatAction", "sendMessage"]
     assert sent[0].values["action"] == "typing"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 import time
 from typing import Any
 
@@ -10,7 +9,7 @@ from sqlalchemy import func, select, update
 
 from bot.records.kinds import EventKind, PingState
 from bot.records.models import Event, Ping, Reminder
-from tests.channels.chatting import GROUP, IDA, MIRA, TOM, Chat, buttons, text
+from tests.channels.chatting import GROUP, IDA, MIRA, TOM, Chat, buttons, text, until
 from tests.channels.loopback import Request, error
 
 
@@ -31,9 +30,7 @@ async def pinged_all(chat: Chat, messages: int) -> list[Request]:
 
 async def come(chat: Chat, messages: int, before: int) -> list[Request]:
     """Wait for messages that are sent of our own accord."""
-    end = time.monotonic() + 20
-    while len(chat.loopback.of("sendMessage")) < before + messages and time.monotonic() < end:
-        await asyncio.sleep(0.02)
+    await until(lambda: len(chat.loopback.of("sendMessage")) >= before + messages)
     await chat.quiet()
     sent = chat.loopback.of("sendMessage")[before:]
     assert len(sent) == messages

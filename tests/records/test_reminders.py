@@ -480,7 +480,7 @@ async def promised_by(records: Records) -> bool:
 def promise_until_killed(url: str, acknowledged: int) -> int:
     """Kill a worker somewhere in the promise after so many, and return how it ended."""
     process = subprocess.Popen(
-        [sys.executable, "-m", "tests.records.promising_process", url],
+        [sys.executable, "-m", "tests.records.promising_process", url, str(acknowledged + 20)],
         cwd=TOP, env={"PYTHONPATH": str(TOP)}, stdout=subprocess.PIPE, text=True,
     )  # fmt: skip
     assert process.stdout is not None

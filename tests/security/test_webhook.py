@@ -17,7 +17,7 @@ from bot.channels.telegram.serving import Channel
 from bot.records import Records
 from bot.records.models import Inbox
 from bot.settings import Messenger
-from tests.channels.chatting import LINE, MIRA, Chat, quiet, served
+from tests.channels.chatting import LINE, MIRA, Chat, quiet, served, until
 from tests.channels.loopback import TOKEN, Loopback
 
 SECRET = "X-Telegram-Bot-Api-Secret-Token"
@@ -161,10 +161,7 @@ async def test_updates_of_strange_shape_stop_nobody(hook: Hook) -> None:
         body = json.dumps({"update_id": number, **value}).encode()  # type: ignore[dict-item]
         assert await hook.post(body) == 200
     assert await hook.post(hook.update(200)) == 200
-    for _ in range(600):
-        if hook.loopback.of("sendMessage"):
-            break
-        await asyncio.sleep(0.02)
+    await until(lambda: hook.loopback.of("sendMessage"))
     assert hook.loopback.of("sendMessage")[-1].values["text"].startswith("0.47 g")
 
 
