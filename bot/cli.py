@@ -5,13 +5,13 @@ from __future__ import annotations
 import logging
 import os
 import sys
-from collections.abc import Iterator
 from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
 
+from bot.channels.piped import lines
 from bot.conversation.answer import Answer
 from bot.conversation.ask import FAULT, Setting, apology, ask
 from bot.conversation.wording import languages
@@ -22,8 +22,6 @@ if TYPE_CHECKING:
     from bot.remembering import Desk
 
 log = logging.getLogger("sinkside")
-#: One line of standard input is read up to here [characters]; the rest of it is passed over.
-LONGEST_LINE = 1_000_000
 
 
 def _day(context: click.Context, parameter: click.Parameter, value: str | None) -> date:
@@ -89,7 +87,7 @@ def ask_command(
         raise click.UsageError('send one TEXT, like "5 litres, 20-20-20 powder", or --batch')
     setting = Setting(today=today, south=south, language=lang)
     faults = 0
-    for message in _lines() if batch else [text or ""]:
+    for message in lines() if batch else [text or ""]:
         answer = answered(message, setting)
         faults += answer.kind == FAULT
         click.echo(answer.as_json() if as_json else answer.reply)
@@ -105,16 +103,6 @@ def answered(message: str, setting: Setting) -> Answer:
     except Exception:  # whatever broke, the person gets an answer and the next one is served
         log.exception("no answer to a message of %d characters", len(message))
         return apology(message, setting)
-
-
-def _lines() -> Iterator[str]:
-    """Lines of standard input; bytes that are no UTF-8 are replaced, never an error."""
-    stream = sys.stdin.buffer
-    while line := stream.readline(LONGEST_LINE):
-        while not line.endswith(b"\n") and (rest := stream.readline(LONGEST_LINE)):
-            if rest.endswith(b"\n"):
-                break  # an endless line was cut: what is left of it is dropped
-        yield line.decode("utf-8", errors="replace").rstrip("\r\n")
 
 
 @cli.command("chat")
@@ -171,7 +159,7 @@ def say_command(
 
     async def talk(desk: Desk) -> int:
         faults = 0
-        for message in _lines():
+        for message in lines():
             answer = await desk.answered(message)
             faults += answer.kind == FAULT
             click.echo(answer.as_json() if as_json else answer.reply)

@@ -51,6 +51,12 @@ NOT_A_TOKEN = (
     "SINKSIDE_TELEGRAM_TOKEN is no token: it is a number, a colon and a long word, as @BotFather "
     "answered it; set the variable to that alone, without quotes"
 )
+
+WRONG_TOKEN = (
+    "the messenger does not know the token in SINKSIDE_TELEGRAM_TOKEN: in the messenger, send "
+    "/token to @BotFather, and set the variable to what it answers; a token that was revoked, or "
+    "that of a bot that was deleted, counts no longer"
+)
 _TOKEN = re.compile(r"\d+:[\w-]+", re.ASCII)
 
 
@@ -84,7 +90,7 @@ def serve(database: str | None, *, receives: bool = True) -> None:
     try:
         asyncio.run(served(channel, database or default_database(), settings.operator))
     except NoToken as error:
-        raise click.UsageError(f"{error}; {NO_TOKEN}") from error
+        raise click.UsageError(WRONG_TOKEN) from error
     except DatabaseProblem as problem:
         raise unusable(problem) from problem
     except click.ClickException:

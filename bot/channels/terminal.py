@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import sys
 from collections.abc import AsyncIterator, Awaitable, Callable
 from datetime import date
@@ -9,6 +10,7 @@ from pathlib import Path
 
 import click
 
+from bot.channels.piped import lines
 from bot.conversation.answer import Answer, File, Picture
 from bot.conversation.ask import Setting, warm_up
 from bot.conversation.replies import hint
@@ -122,7 +124,12 @@ def _free(name: str) -> Path:
     return path
 
 
-def open_file(name: str) -> Opened:
+async def open_file(name: str) -> Opened:
+    """As `opened`, beside the loop: a disk may be slow."""
+    return await asyncio.to_thread(opened, name)
+
+
+def opened(name: str) -> Opened:
     """The text of a file that was named, or the CSV files of a folder; None where unreadable."""
     try:
         path = Path(name).expanduser()
@@ -140,8 +147,8 @@ def open_file(name: str) -> Opened:
 
 
 async def _piped() -> AsyncIterator[str]:
-    for line in sys.stdin:
-        yield line.rstrip("\n")
+    for line in lines():
+        yield line
 
 
 async def _prompted(history: Path, example: Callable[[], str]) -> AsyncIterator[str]:

@@ -26,7 +26,6 @@ from bot.conversation.postbox import (
 from bot.conversation.talk import Conversation
 from bot.operating.health import Pulse
 from bot.records import Records
-from bot.records.post import MOST_TRIES
 
 if TYPE_CHECKING:
     from bot.operating.metrics import Metrics
@@ -96,14 +95,15 @@ class WatchedPostbox(Postbox):
         if self._metrics is not None:
             _count_done(self._metrics, claimed, work.letters)
 
-    async def failed(self, claimed: Claimed, apology: Letter | None) -> None:
+    async def failed(self, claimed: Claimed, apology: Letter | None) -> bool:
         """As the postbox's, counted."""
-        await super().failed(claimed, apology)
+        given_up = await super().failed(claimed, apology)
         self._beat("working")
         if self._metrics is not None:
             self._metrics.failures.inc()
-            if claimed.tries + 1 >= MOST_TRIES:
+            if given_up:
                 self._metrics.given_up.inc()
+        return given_up
 
     async def claim_letters(self, settled: Settled, most: int, rank: int = 0) -> list[Claimed]:
         """As the postbox's, counted: what was settled, once it is written down."""

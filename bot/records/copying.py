@@ -41,7 +41,7 @@ from sqlalchemy.exc import DBAPIError
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from . import schema
-from .database import _connecting, _told_in_our_words
+from .database import connecting, told_in_our_words
 from .engines import file_of, is_sqlite, make_engines, make_onlooker, parse
 from .errors import DatabaseProblem
 from .models import Base
@@ -132,7 +132,7 @@ async def copy_records(
     a, b = parse(source), parse(target)
     if _same(a, b):
         raise SameDatabase("both are the same database")
-    with _told_in_our_words(), _connecting():
+    with told_in_our_words(), connecting():
         await _check_source(a)
         for url in (a, b):  # before either is upgraded
             await schema.check(url)

@@ -130,7 +130,7 @@ class _Together(Records):
     @asynccontextmanager
     async def writing(self) -> AsyncIterator[AsyncSession]:
         if self._session is not None:
-            with _told_in_our_words():
+            with told_in_our_words():
                 async with self._session.begin_nested():
                     yield self._session
             return
@@ -147,7 +147,7 @@ class _Together(Records):
             async with self.writing() as session:
                 yield session
         else:
-            with _told_in_our_words():
+            with told_in_our_words():
                 yield self._session
 
 
@@ -175,7 +175,7 @@ async def open_records(url: str) -> Records:
         The database cannot serve now.
     """
     parsed = parse(url)
-    with _told_in_our_words(), _connecting():
+    with told_in_our_words(), connecting():
         await bring_up(parsed)
     return Records(make_engines(parsed))
 
@@ -183,10 +183,10 @@ async def open_records(url: str) -> Records:
 @asynccontextmanager
 async def _session(engine: AsyncEngine) -> AsyncIterator[AsyncSession]:
     session = AsyncSession(engine, expire_on_commit=False)
-    with _told_in_our_words():
+    with told_in_our_words():
         try:
             # Begun here and not with the first query, so that waiting is done before the work.
-            with _connecting():
+            with connecting():
                 await session.run_sync(_begun)
             yield session
             await session.run_sync(_kept)
@@ -205,7 +205,7 @@ def _kept(session: Session) -> None:
 
 
 @contextmanager
-def _connecting() -> Iterator[None]:
+def connecting() -> Iterator[None]:
     """Name what goes wrong while a connection is made, which SQLAlchemy does not wrap."""
     try:
         yield
@@ -218,7 +218,7 @@ def _connecting() -> Iterator[None]:
 
 
 @contextmanager
-def _told_in_our_words() -> Iterator[None]:
+def told_in_our_words() -> Iterator[None]:
     """Turn a database's failure to serve into our own error; let programming errors through."""
     try:
         yield

@@ -29,7 +29,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from . import schema
 from .copying import counted_keys, dialect_of, last_given
-from .database import _connecting, _told_in_our_words
+from .database import connecting, told_in_our_words
 from .engines import file_of, is_sqlite, make_onlooker, parse
 from .errors import DatabaseUnreachable, ForeignDatabase
 from .kinds import LAST_DONE, EventKind, PingState, ReminderState
@@ -94,7 +94,7 @@ async def examine(url: str) -> Report:
         raise DatabaseUnreachable("there is no file of records there")
     engine = make_onlooker(parsed)
     try:
-        with _told_in_our_words(), _connecting():
+        with told_in_our_words(), connecting():
             async with AsyncSession(engine) as session:
                 return await _examined(session)
     finally:

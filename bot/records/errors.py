@@ -75,6 +75,10 @@ class NothingToUndo(Refused):
     """Nothing in the log is left to reverse."""
 
 
+class ChangedSince(Refused):
+    """It is not what was read any more: somebody else changed it before this was written."""
+
+
 class OthersSince(Refused):
     """Another member of a group changed the same since; theirs has to be taken back first."""
 

@@ -21,7 +21,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from . import post
 from .kinds import OwnerKind
 from .ledger import hold
-from .models import Base, Memory, Owner, Reminder
+from .models import Base, Event, Memory, Owner, Reminder
 
 
 async def count_owned(
@@ -84,6 +84,7 @@ async def forget(session: AsyncSession, owner_id: int) -> dict[str, int]:
         result = await session.execute(delete(table).where(table.c.owner_id == owner_id))
         deleted[table.name] = _rows_in(result)
     deleted["memory"] += await _forget_in_groups(session, owner)
+    await _forget_below(session, owner)
     await _forget_in_post(session, owner)
     await session.execute(delete(Owner).where(Owner.id == owner_id))
     deleted["owner"] = 1
@@ -97,6 +98,18 @@ async def delete_collection(session: AsyncSession, owner_id: int) -> None:
         await session.execute(delete(table).where(table.c.owner_id == owner_id))
     # The session must not answer from what it had loaded.
     session.expire_all()
+
+
+async def drop_empty(session: AsyncSession, owner_id: int) -> bool:
+    """Delete an owner in whose log nothing stands; says whether it was so.
+
+    What the messenger's post keeps of them stays.
+    """
+    if await session.scalar(select(exists().where(Event.owner_id == owner_id))):
+        return False
+    await delete_collection(session, owner_id)
+    await session.execute(delete(Owner).where(Owner.id == owner_id))
+    return True
 
 
 def _owned_tables() -> list[Table]:
@@ -121,6 +134,21 @@ async def _forget_in_groups(session: AsyncSession, owner: Owner) -> int:
         .execution_options(synchronize_session=False)
     )
     return _rows_in(result)
+
+
+async def _forget_below(session: AsyncSession, owner: Owner) -> None:
+    """What a group had at its former number, where it could not go to the new one's owner."""
+    if owner.kind is not OwnerKind.GROUP:
+        return
+    below = await session.scalars(
+        select(Owner.id).where(
+            Owner.channel == owner.channel,
+            Owner.kind == owner.kind,
+            Owner.external_id.startswith(f"{owner.external_id}:", autoescape=True),
+        )
+    )
+    for former in below.all():
+        await forget(session, former)
 
 
 async def _forget_in_post(session: AsyncSession, owner: Owner) -> None:

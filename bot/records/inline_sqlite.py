@@ -1,8 +1,9 @@
 """SQLite for an event loop without a thread between: a statement runs where it is awaited.
 
-A statement of ours takes microseconds and the hand-over to a thread and back many times that,
-so the usual asynchronous driver costs more than what it keeps the loop free for. What could
-take long is waiting for another process's write, and that wait is an awaited one here.
+Nearly every statement of ours takes microseconds and the hand-over to a thread and back many
+times that, so the usual asynchronous driver costs more than what it keeps the loop free for.
+Waiting for another process's write may take long, and is an awaited wait here. What holds the loop
+is the disk at a commit, and a statement on very many rows: those are asked for in parts.
 """
 
 from __future__ import annotations

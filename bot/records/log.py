@@ -198,15 +198,15 @@ async def last_batch(session: AsyncSession, owner_id: int, *, by: str | None = N
 
 async def _touched_since(session: AsyncSession, owner_id: int, events: Sequence[Event]) -> bool:
     """Whether a later entry that stands is about what these are about: its `before` is theirs."""
-    query = select(Event.kind, Event.plant_id, Event.product_id, Event.water_id).where(
-        Event.owner_id == owner_id, Event.id > events[-1].id, *_standing()
-    )
+    query = select(
+        Event.kind, Event.plant_id, Event.product_id, Event.water_id, Event.reminder_id
+    ).where(Event.owner_id == owner_id, Event.id > events[-1].id, *_standing())
     about = {_about(event) for event in events}
     return any(_about(row) in about for row in await session.execute(query))
 
 
 def _about(
-    entry: Event | Row[EventKind, int | None, int | None, int | None],
+    entry: Event | Row[EventKind, int | None, int | None, int | None, int | None],
 ) -> tuple[str, int | None]:
     """What an entry changed: the table and the row."""
     model, field = subject_of(entry.kind)
@@ -240,8 +240,8 @@ async def passed_from(
 ) -> list[Passed]:
     """Return the owner's entries from a number on, reversals too, oldest first.
 
-    All that an owner has changes through the log: what was seen at an entry still stands while
-    that entry is there and none came after it.
+    All that an owner has changes through the log, but for an import that replaces it
+    (`Owner.replaced`): else what was seen at an entry still stands while none came after it.
     """
     query = select(Event.id, Event.said_at, Event.kind, Event.plant_id)
     query = query.where(Event.owner_id == owner_id, Event.id >= entry_id)

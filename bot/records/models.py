@@ -21,6 +21,7 @@ from sqlalchemy import (
     ForeignKey,
     ForeignKeyConstraint,
     Index,
+    Integer,
     MetaData,
     String,
     Text,
@@ -64,7 +65,7 @@ NAMING = {
 }
 
 _OURS: dict[str, Any] = {"rule": Rule(derived=True)}
-"""Columns that say how the channel names somebody, and no export holds."""
+"""Columns that belong to this database and not to its owner's records: no export holds them."""
 
 _WHERE_OPEN: dict[str, Any] = {
     "sqlite_where": sql("state = 'open'"),
@@ -125,6 +126,8 @@ class Owner(Base):
     quiet_from_min: Mapped[int | None] = whole(1439, 0)
     quiet_until_min: Mapped[int | None] = whole(1439, 0)
     created_at: Mapped[datetime] = mapped_column(UtcDateTime)
+    #: How often an import replaced what they have: the log does not tell, it is the file's then.
+    replaced: Mapped[int | None] = mapped_column(Integer, info=_OURS)
 
     # An id is never given twice, not even after its owner was forgotten.
     __table_args__ = (

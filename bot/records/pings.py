@@ -279,11 +279,6 @@ def _due_reminder(row: Any, place: int) -> DueReminder:
 # --- one owner's pings ---------------------------------------------------------------------------
 
 
-async def get_ping(session: AsyncSession, owner_id: int, ping_id: int) -> Ping | None:
-    """Return a ping; None where the owner has none of this number, or it is long ago."""
-    return await session.get(Ping, (owner_id, ping_id)) if 0 < ping_id <= MAX_ID else None
-
-
 async def unanswered(session: AsyncSession, owner_id: int, *, since_ms: int) -> list[Ping]:
     """Return an owner's pings due since then that got no answer, the newest first."""
     query = select(Ping).where(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from typing import Any, TypedDict, Unpack
 
@@ -10,9 +10,9 @@ from sqlalchemy import func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from . import places
-from .errors import NotOnRecord
+from .errors import ChangedSince, NotOnRecord
 from .kinds import EventKind
-from .ledger import Entry, Said, append
+from .ledger import CHUNK, Entry, Said, append
 from .models import Plant, Water
 from .shelf import add_row, get_row, in_use, require_free_name, row_by_name
 
@@ -65,6 +65,28 @@ async def some(
     kept = (Plant.present,) if include_lost else in_use(Plant)
     query = select(Plant).where(Plant.owner_id == owner_id, Plant.id.in_(list(plant_ids)), *kept)
     return list(await session.scalars(query.order_by(Plant.id)))
+
+
+async def standing(said: Said, plant_ids: Sequence[int]) -> list[Plant]:
+    """Return plants as they stand now that nobody else writes, in the order they were added.
+
+    Raises
+    ------
+    ChangedSince
+        One of them was taken off the list since it was read.
+    """
+    found: list[Plant] = []
+    for first in range(0, len(plant_ids), CHUNK):
+        query = select(Plant).where(
+            Plant.owner_id == said.owner_id,
+            Plant.id.in_(plant_ids[first : first + CHUNK]),
+            *in_use(Plant),
+        )
+        rows = await said.session.scalars(query.execution_options(populate_existing=True))
+        found += rows
+    if len(found) < len(set(plant_ids)):
+        raise ChangedSince("a plant was taken off the list")
+    return sorted(found, key=lambda plant: plant.id)
 
 
 async def count(session: AsyncSession, owner_id: int) -> int:

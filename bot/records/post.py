@@ -8,8 +8,11 @@ What it promises:
 - What stands in one lane is done in its order, whoever does it: only the oldest open row of a
   lane can be claimed (`claim`, `claim_letters`).
 - A claim ends; a worker that lost it can no longer finish (`LostClaim`).
-- A request is sent at least once. Only a crash between the messenger's acceptance and `sent`
-  sends it again, and `Claimed.again` says that it may be a second time.
+- An update is tried `MOST_TRIES` times, counted when it is claimed: one that ends its process is
+  given up as well.
+- A request is sent at least once. Where nobody knows whether the messenger accepted it (a crash
+  before `sent`, no answer in time, a lost connection), it is sent again, and `Claimed.again` says
+  that it may be a second time.
 - The messenger's limits hold over all processes (`claim_letters`): what may go out now is
   reckoned and written down in the transaction that claims it.
 
@@ -167,9 +170,9 @@ async def take_in(
 async def claim(
     session: AsyncSession, source: str, worker: str, *, now_ms: int, until_ms: int, most: int
 ) -> list[Claimed]:
-    """Take the oldest open update of each lane that nobody has."""
+    """Take the oldest open update of each lane that nobody has; each claim is a try."""
     rows = await _claim(session, _CLAIM_IN, _IN, source, worker, now_ms, until_ms, most)
-    return [Claimed(r.id, r.lane, r.tries, r.received_ms, body=r.body or {}) for r in rows]
+    return [Claimed(r.id, r.lane, r.tries + 1, r.received_ms, body=r.body or {}) for r in rows]
 
 
 async def finish(session: AsyncSession, inbox_id: int, worker: str) -> None:
@@ -188,15 +191,17 @@ async def finish(session: AsyncSession, inbox_id: int, worker: str) -> None:
 async def put_back(
     session: AsyncSession, inbox_id: int, worker: str, *, tries: int, free_ms: int
 ) -> bool:
-    """Leave an update that failed for later; the last try closes it. Says whether it was."""
+    """Leave an update that failed for later; the last try closes it.
+
+    Says whether it did: not where the claim has passed to another worker.
+    """
     dead = tries >= MOST_TRIES
     statement = (
         update(_IN)
-        .where(_IN.c.id == inbox_id, _IN.c.claimed_by == worker)
+        .where(_IN.c.id == inbox_id, _IN.c.claimed_by == worker, _IN.c.state == "open")
         .values(tries=tries, free_ms=free_ms, claimed_by=None, state="dead" if dead else "open")
     )
-    await session.execute(statement)
-    return dead
+    return await _count(session, statement) == 1 and dead
 
 
 # --- out ---------------------------------------------------------------------------------------
@@ -275,9 +280,21 @@ def is_chat(lane: str) -> bool:
     return lane.removeprefix("-").isdecimal()
 
 
-async def waits(session: AsyncSession, source: str, *, now_ms: int) -> bool:
-    """Whether a request waits for nothing but its turn."""
-    return bool(await session.scalar(_WAITS, {"bot": source, "now": now_ms}))
+async def waits(
+    session: AsyncSession,
+    source: str,
+    *,
+    now_ms: int,
+    rank: int = 0,
+    limits: Limits | None = None,
+) -> bool:
+    """Whether a request of a rank waits for nothing but its turn, which comes in a moment.
+
+    A group that has had all of its minute waits longer than a moment.
+    """
+    soon = now_ms + (limits or Limits()).chat_ms
+    values = {"bot": source, "now": now_ms, "soon": soon, "rank": rank, "most": 1}
+    return await session.scalar(_WAITS, values) is not None
 
 
 async def sent(session: AsyncSession, letter_ids: Sequence[int]) -> None:
@@ -287,14 +304,23 @@ async def sent(session: AsyncSession, letter_ids: Sequence[int]) -> None:
 
 
 async def postpone(
-    session: AsyncSession, letter_id: int, *, free_ms: int, tries: int, dead: bool = False
+    session: AsyncSession,
+    letter_id: int,
+    *,
+    free_ms: int,
+    tries: int,
+    dead: bool = False,
+    again: bool = False,
 ) -> None:
-    """Leave a request for later, or for the operator where it can never be sent."""
-    await session.execute(
-        update(_OUT)
-        .where(_OUT.c.id == letter_id)
-        .values(free_ms=free_ms, tries=tries, claimed_by=None, state="dead" if dead else "open")
-    )
+    """Leave a request for later, or for the operator where it can never be sent.
+
+    `again` where it may have been accepted: who claims it next is told so.
+    """
+    values: dict[str, Any] = {"free_ms": free_ms, "tries": tries}
+    values["state"] = "dead" if dead else "open"
+    if not again:
+        values["claimed_by"] = None
+    await session.execute(update(_OUT).where(_OUT.c.id == letter_id).values(values))
 
 
 # --- chats -------------------------------------------------------------------------------------
@@ -411,6 +437,35 @@ async def tap(
     }  # fmt: skip
     statement = upserting(session, Tap).values(row).on_conflict_do_nothing()
     return await _count(session, statement) == 1
+
+
+async def tapped(
+    session: AsyncSession, source: str, chat_id: int, message_id: int, data: str
+) -> bool:
+    """Whether a button was pressed before."""
+    return await session.get(Tap, (source, chat_id, message_id, data)) is not None
+
+
+async def readdress_cards(session: AsyncSession, old: Address, new: Address) -> None:
+    """Cards of a group that has another address, and of its members there, go along."""
+    rows = await session.execute(
+        select(Card.external_id)
+        .distinct()
+        .where(
+            Card.channel == old.channel,
+            or_(
+                Card.external_id == old.external_id,
+                Card.external_id.startswith(f"{old.external_id}:", autoescape=True),
+            ),
+        )
+    )
+    for external_id in rows.scalars().all():
+        member = external_id.removeprefix(old.external_id)
+        await session.execute(
+            update(Card)
+            .where(Card.channel == old.channel, Card.external_id == external_id)
+            .values(external_id=f"{new.external_id}{member}")
+        )
 
 
 async def keep_card(
@@ -535,7 +590,7 @@ async def clear_out(session: AsyncSession, source: str, *, now_ms: int) -> None:
 
 
 def _heads(table: Table) -> Select[Any]:
-    """The heads of the lanes."""
+    """The heads of the lanes that nobody has."""
     older = table.alias()
     behind = exists().where(
         older.c.source == table.c.source,
@@ -558,14 +613,23 @@ def _heads(table: Table) -> Select[Any]:
 _ALL = "*"
 _PACE = cast(Table, Pace.__table__)
 _CLAIM_IN = _heads(_IN).order_by(_IN.c.id).with_for_update(skip_locked=True)
-_CLAIM_OUT = (
-    _heads(_OUT)
-    .add_columns(_PACE.c.full_ms)
-    .outerjoin(_PACE, and_(_PACE.c.source == _OUT.c.source, _PACE.c.lane == _OUT.c.lane))
-    .where(
-        or_(_PACE.c.free_ms.is_(None), _PACE.c.free_ms <= bindparam("now")),
-        _OUT.c.rank == bindparam("rank"),
+
+
+def _paced_heads(by: str) -> Select[Any]:
+    """Heads of requests of a rank whose chats may be written to by a time."""
+    return (
+        _heads(_OUT)
+        .outerjoin(_PACE, and_(_PACE.c.source == _OUT.c.source, _PACE.c.lane == _OUT.c.lane))
+        .where(
+            or_(_PACE.c.free_ms.is_(None), _PACE.c.free_ms <= bindparam(by)),
+            _OUT.c.rank == bindparam("rank"),
+        )
     )
+
+
+_CLAIM_OUT = (
+    _paced_heads("now")
+    .add_columns(_PACE.c.full_ms)
     .order_by(_OUT.c.id)
     .with_for_update(of=_OUT, skip_locked=True)
 )
@@ -580,13 +644,7 @@ _KEEP_PACE = prepared(Pace)(
         set_={f: insert.excluded[f] for f in ("free_ms", "full_ms")},
     )
 )
-_WAITS = select(
-    exists().where(
-        _OUT.c.source == bindparam("bot"),
-        _OUT.c.state == "open",
-        _OUT.c.free_ms <= bindparam("now"),
-    )
-)
+_WAITS = _paced_heads("soon").with_only_columns(_OUT.c.id)
 _FINISH = (
     update(_IN)
     .where(
@@ -629,10 +687,11 @@ async def _claim(
     found = await session.execute(heads, values)
     rows: Sequence[Row[Any]] = found.all()
     if rows:
+        marks: dict[str, Any] = {"claimed_by": worker, "free_ms": until_ms}
+        if table is _IN:
+            marks["tries"] = _IN.c.tries + 1
         await session.execute(
-            update(table)
-            .where(table.c.id.in_([r.id for r in rows]))
-            .values(claimed_by=worker, free_ms=until_ms)
+            update(table).where(table.c.id.in_([r.id for r in rows])).values(marks)
         )
     return rows
 

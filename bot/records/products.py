@@ -142,9 +142,11 @@ def label_problem(fields: Mapping[str, Any]) -> str | None:
     Parameters
     ----------
     fields
-        `n`, `p2o5`, `k2o` [% by mass], `label_per_litre` and `label_unit`.
+        `n`, `p2o5`, `k2o`, `extras` [% by mass], `label_per_litre` and `label_unit`.
     """
     parts = [fields.get(name) for name in ("n", "p2o5", "k2o")]
+    extras = fields.get("extras")
+    parts += extras.values() if isinstance(extras, Mapping) else ()  # else refused by itself
     if sum(part for part in parts if isinstance(part, int | float)) > 100.0:
         return "the percentages add up to over 100"
     if (fields.get("label_per_litre") is None) != (fields.get("label_unit") is None):

@@ -31,7 +31,7 @@ from .models import Base
 if TYPE_CHECKING:
     from alembic.config import Config
 
-HEAD = "0008"
+HEAD = "0009"
 """The version this program writes: the newest file in migrations/versions."""
 
 VERSION_TABLE = "records_version"

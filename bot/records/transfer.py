@@ -202,6 +202,7 @@ async def import_export(
     if counts:
         await delete_collection(session, owner_id)
         owner = await hold(session, owner_id)
+        owner.replaced = (owner.replaced or 0) + 1
     for name, value in preview.settings.items():
         setattr(owner, name, value)
     await session.flush()

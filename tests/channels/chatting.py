@@ -111,6 +111,19 @@ async def until(holds: Callable[[], object], seconds: float = LONG_S) -> None:
         await asyncio.sleep(0.01)
 
 
+async def looked_for_due(service: Service) -> None:
+    """Wait until what is due was looked for, and what was found promised."""
+    right, looks = service.postbox.next_due_ms, 0
+
+    async def counted() -> int | None:
+        nonlocal looks
+        looks += 1
+        return await right()
+
+    with patch.object(service.postbox, "next_due_ms", counted):
+        await until(lambda: looks == 2)  # the second time what the first one found is done
+
+
 async def quiet(loopback: Loopback, records: Records, seconds: float = LONG_S) -> None:
     """Wait until every update is taken in and done, and every request sent."""
     newest = max((u["update_id"] for u in loopback.waiting), default=0)

@@ -9,7 +9,7 @@ from __future__ import annotations
 import asyncio
 import json
 import time
-from collections import deque
+from collections import Counter, deque
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -152,19 +152,27 @@ class Request:
     made: int | None = None
 
 
-#: A response instead of ours; "drop" ends the connection, "slow" says nothing for a second.
+#: A response instead of ours; "drop" ends the connection, "slow" says nothing for a second,
+#: "lost" does as it is asked and then ends the connection.
 Answering = Callable[[str, dict[str, Any]], web.Response | str | None]
 
 
 @dataclass
 class Loopback:
-    """The server: `push` gives it updates, `accepted` is its ledger, `refused` what was wrong."""
+    """The server: `push` gives it updates, `accepted` is its ledger, `refused` what was wrong.
+
+    Menus are set beside everything else: they have a ledger of their own, `menus`.
+    """
 
     accepted: list[Request] = field(default_factory=list)
+    menus: list[Request] = field(default_factory=list)
     refused: list[str] = field(default_factory=list)
     members: dict[tuple[int, int], str] = field(default_factory=dict)
     files: dict[str, bytes] = field(default_factory=dict)
     fail: Answering | None = None
+    #: Requests that came, by method; those of a held one are served once it is let go.
+    asked: Counter[str] = field(default_factory=Counter)
+    held: dict[str, asyncio.Event] = field(default_factory=dict)
     secret: str | None = None
     hook: str | None = None
     waiting: deque[dict[str, Any]] = field(default_factory=deque)
@@ -187,6 +195,8 @@ class Loopback:
 
     async def stop(self) -> None:
         self._pushed.set()
+        for held in self.held.values():
+            held.set()
         if self._runner is not None:
             await self._runner.cleanup()
 
@@ -206,6 +216,11 @@ class Loopback:
     def message_id(self) -> int:
         self._next_message += 1
         return self._next_message
+
+    def hold(self, method: str) -> asyncio.Event:
+        """Serve nothing of a method until the event is set."""
+        self.held[method] = asyncio.Event()
+        return self.held[method]
 
     def of(self, *methods: str) -> list[Request]:
         """What was accepted of some methods."""
@@ -239,7 +254,13 @@ class Loopback:
         except Wrong as error:
             self.refused.append(str(error))
             return _error(400, f"Bad Request: {error}")
+        self.asked[method] += 1
+        if method in self.held:
+            await self.held[method].wait()
         failed = self.fail(method, values) if self.fail is not None else None
+        if failed == "lost":
+            await self._served(method, values)
+            failed = "drop"
         if isinstance(failed, str):
             if failed == "drop" and request.transport is not None:
                 request.transport.close()
@@ -255,6 +276,9 @@ class Loopback:
         if method == "getMe":
             return _ok(ME)
         done = Request(method, values, time.monotonic())
+        if method == "setMyCommands":
+            self.menus.append(done)
+            return _ok(True)
         self.accepted.append(done)
         if method == "getChatMember":
             key = (values["chat_id"], values["user_id"])

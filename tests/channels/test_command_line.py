@@ -110,6 +110,13 @@ def test_the_terminal_speaks_the_language_of_the_line() -> None:
     assert "Dosis" in text or "Stärke" in text
 
 
+def test_piped_chat_survives_what_is_no_text_and_an_endless_line() -> None:
+    send = b"\xff\xfe broken bytes\n" + b"x" * 2_500_000 + b"\n" + LINE.encode() + b"\n"
+    done = sinkside("chat", "--today", "2026-01-10", send=send)
+    assert (done.returncode, done.stderr) == (0, b"")
+    assert "0.47 g of 20-20-20 powder in 5 l\n" in done.stdout.decode()
+
+
 def test_chat_answers_piped_lines_and_shows_what_is_behind_a_reply() -> None:
     done = sinkside("chat", send=f"help\n{LINE}\nmore\nwhy?\nquit\nnever read\n".encode())
     text = done.stdout.decode()

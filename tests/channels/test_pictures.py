@@ -140,7 +140,7 @@ async def test_the_terminal_says_what_is_on_it_and_where_it_is(
         return plain.model_copy(update={"picture": PICTURE})
 
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setattr("sys.stdin", io.StringIO(f"{LINE}\n{LINE}\n"))
+    monkeypatch.setattr("sys.stdin", io.TextIOWrapper(io.BytesIO(f"{LINE}\n{LINE}\n".encode())))
     await terminal.chat("en", answered, tmp_path / "history")
     shown = capsys.readouterr().out
     assert f"[{PICTURE.alt}: saved here as salts.png]" in shown

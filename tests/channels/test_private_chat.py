@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import time
+from datetime import UTC, datetime
 from typing import Any
 from unittest.mock import patch
 
@@ -13,6 +14,7 @@ from bot.channels.telegram import carrying
 from bot.conversation.answer import Answer
 from bot.conversation.postbox import Work
 from bot.conversation.turn import Incoming
+from bot.conversation.wording import languages
 from tests.channels.chatting import IDA, LINE, MIRA, TOM, Chat, buttons, text, until
 from tests.channels.loopback import ME, Loopback
 
@@ -27,7 +29,8 @@ async def test_a_line_is_answered_with_its_dose(chat: Chat) -> None:
 
 
 async def test_the_menu_is_set_in_both_scopes(chat: Chat, loopback: Loopback) -> None:
-    menus = loopback.of("setMyCommands")
+    menus = loopback.menus
+    await until(lambda: len(menus) == 2 * len(languages()))
     assert {m.values["scope"]["type"] for m in menus} == {"default", "all_group_chats"}
     assert [c["command"] for c in menus[0].values["commands"]] == [
         "dose", "plan", "plants", "shelf", "diary", "undo", "help",
@@ -225,6 +228,22 @@ async def test_a_forwarded_message_is_answered_and_never_put_on_record(chat: Cha
 
 
 @pytest.mark.parametrize(
+    "said_at", [datetime(2026, 7, 10, 12, tzinfo=UTC), datetime(2026, 5, 31, 20, tzinfo=UTC)]
+)
+async def test_a_forwarded_line_is_answered_for_the_side_and_day_where_one_lives(
+    chat: Chat, said_at: datetime
+) -> None:
+    await chat.says(MIRA, "I live in Melbourne")  # where it is winter, from that evening on
+    await chat.says(TOM, "I live in Porto")
+    line = "3 l 20-20-20 powder, phal"
+    origin = {"type": "hidden_user", "sender_user_name": "x", "date": 1}
+    told = {"forward_origin": origin, "date": int(said_at.timestamp())}
+    # 1/4 of 200 mg/l N from 20 % powder in 3 l: 0.75 g, and half of it in winter
+    assert text(await chat.says(TOM, line, **told)).startswith("0.75 g")
+    assert text(await chat.says(MIRA, line, **told)).startswith("0.38 g")
+
+
+@pytest.mark.parametrize(
     "line",
     ["<b>5 l</b> & 20-20-20 powder", "x" * 4096, "/start %00../x", "\u202e5 l\u202d", "_*[`5 l`]("],
 )
@@ -256,6 +275,31 @@ async def test_inline_gives_a_card_with_its_cautions_on_it(chat: Chat) -> None:
     assert "On record: Phalaenopsis" in text(
         await chat.says(TOM, f"/start {links[1].partition('start=')[2]}")
     )
+
+
+@pytest.mark.parametrize(
+    ("now", "amount"),
+    [
+        (datetime(2026, 1, 10, tzinfo=UTC), 0.375),
+        (datetime(2026, 4, 10, tzinfo=UTC), 0.75),
+        (datetime(2026, 7, 10, tzinfo=UTC), 0.375),
+        (datetime(2026, 5, 31, 13, tzinfo=UTC), 0.375),  # June has begun in the far east
+        (datetime(2026, 3, 1, 8, tzinfo=UTC), 0.375),  # and February not ended in the far west
+    ],
+)
+def test_a_card_holds_on_both_sides_of_the_equator(now: datetime, amount: float) -> None:
+    answer = carrying._anywhere("3 l 20-20-20 powder, phal", now)
+    assert answer.dose is not None
+    assert answer.dose.amount == pytest.approx(amount)
+    assert ("both hemispheres" in answer.reply) == (amount < 0.75)
+    assert "\n\n" not in answer.reply
+
+
+def test_a_card_for_what_rests_on_one_side_is_clear_water() -> None:
+    for month in (1, 7):
+        line = "3 l 20-20-20 powder, catasetum"
+        answer = carrying._anywhere(line, datetime(2026, month, 10, tzinfo=UTC))
+        assert answer.kind == "no_feed"
 
 
 async def test_inline_without_a_dose_shows_what_to_type(chat: Chat) -> None:

@@ -129,6 +129,20 @@ def test_a_setting_that_cannot_be_used_is_named(sqlite_url: str, name: str, valu
     assert "Traceback" not in done.stderr
 
 
+async def test_a_token_that_the_messenger_does_not_know_is_not_called_missing(
+    sqlite_url: str, loopback: Loopback
+) -> None:
+    done = await asyncio.to_thread(
+        sinkside, "serve", "--database", sqlite_url,
+        TELEGRAM_TOKEN="1:wrong", TELEGRAM_API_URL=loopback.url,
+    )  # fmt: skip
+    assert done.returncode == 2
+    said = " ".join(done.stderr.split())
+    assert "does not know the token in SINKSIDE_TELEGRAM_TOKEN" in said
+    assert "missing" not in said
+    assert "1:wrong" not in said
+
+
 def test_a_port_that_is_taken_ends_with_2(sqlite_url: str) -> None:
     with socket.socket() as taken:
         taken.bind(("127.0.0.1", 0))

@@ -54,7 +54,7 @@ OWNERS: tuple[Values, ...] = (
     },
     {
         "kind": "person", "channel": "telegram", "external_id": "4012",
-        "created_at": "2026-01-12 19:30:00.250000", "heard": "de",
+        "created_at": "2026-01-12 19:30:00.250000", "heard": "de", "replaced": 2,
     },
     {
         "kind": "group", "channel": "telegram", "external_id": "-5077", "language": "en",

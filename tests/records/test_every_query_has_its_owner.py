@@ -47,6 +47,7 @@ from bot.records.models import (
     Owned,
     Owner,
     Pace,
+    Ping,
     Posted,
     Tap,
 )
@@ -112,7 +113,6 @@ READS: dict[str, Call] = {
     "owners.find": lambda s, _: owners.find(s, ADDRESS),
     "owners.get": owners.get,
     "pings.is_due": lambda s, o: pings.is_due(s, o, now_ms=DUE_MS),
-    "pings.get_ping": lambda s, o: pings.get_ping(s, o, 1),
     "pings.shown_by": lambda s, o: pings.shown_by(s, o, 1),
     "pings.unanswered": lambda s, o: pings.unanswered(s, o, since_ms=0),
     "places.listing": places.listing,
@@ -165,6 +165,7 @@ WRITES: dict[str, Call] = {
     "plants.set_water": saying(lambda said: plants.set_water(said, [1], 1)),
     "plants.correct": saying(lambda said: plants.correct(said, [1], name="Rosa", count=2)),
     "plants.lose": saying(lambda said: plants.lose(said, [2])),
+    "plants.standing": saying(lambda said: plants.standing(said, [1])),
     "products.add": saying(lambda said: products.add(said, name="green bottle")),
     "products.change": saying(lambda said: products.change(said, 1, name="tub", n=10)),
     "products.make_default": saying(lambda said: products.make_default(said, 2)),
@@ -185,6 +186,7 @@ WRITES: dict[str, Call] = {
         s, o, Address(OwnerKind.PERSON, "terminal", "anna 2")
     ),
     "transfer.import_export": take_in,
+    "forget.drop_empty": forget.drop_empty,
     "forget.delete_collection": forget.delete_collection,
     "forget.forget": forget.forget,
 }
@@ -210,7 +212,7 @@ async def grow(session: AsyncSession, address: Address) -> int:
     [one] = due.reminders
     promised = pings.Promised(owner.id, 1, one.ping_id, DUE_MS, True, DUE_MS, one.due_local)
     await pings.promise(session, [promised])
-    shown = await pings.get_ping(session, owner.id, one.ping_id)
+    shown = await session.get(Ping, (owner.id, one.ping_id))
     assert shown is not None
     shown.message_id = 1
     return owner.id

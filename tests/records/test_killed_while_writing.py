@@ -1,4 +1,4 @@
-"""kill -9 in the middle of a thousand writes: what was acknowledged is there, nothing else."""
+"""kill -9 in the middle of many writes: what was acknowledged is there, nothing else."""
 
 from __future__ import annotations
 
@@ -61,10 +61,10 @@ async def test_a_killed_program_leaves_exactly_the_acknowledged_writes(
 ) -> None:
     url = await databases.migrated()
     owner_id, plant_id = await set_up(url)
-    process = start(url, owner_id, plant_id, 1, 1000)
+    process = start(url, owner_id, plant_id, 1, after + 50, 3600)
     acknowledged = await asyncio.to_thread(kill_after, process, after)
     assert process.returncode == -signal.SIGKILL
-    assert after <= len(acknowledged) < 1000
+    assert after <= len(acknowledged) <= after + 50
 
     records = await open_records(url)
     async with records.reading() as session:
@@ -84,7 +84,7 @@ async def test_twenty_writers_in_four_programs_never_find_the_database_locked(
 ) -> None:
     url = await sqlite_databases.migrated()
     owner_id, plant_id = await set_up(url)
-    running = [start(url, owner_id, plant_id, 5, 20) for _ in range(4)]
+    running = [start(url, owner_id, plant_id, 5, 20, 0) for _ in range(4)]
     ended = [await asyncio.to_thread(process.communicate, timeout=120) for process in running]
     assert [errors for _, errors in ended] == [""] * 4
     assert [len(lines.splitlines()) for lines, _ in ended] == [100] * 4

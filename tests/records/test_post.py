@@ -85,6 +85,27 @@ async def test_an_update_that_always_fails_is_left_to_the_operator(records: Reco
     assert await claim(records, "w1", now_ms=9000) == [number + 1]  # and holds up no other
 
 
+async def test_a_claim_is_a_try_even_where_its_worker_dies(records: Records) -> None:
+    await take_in(records, arrived(1))
+    tries = []
+    for n in range(MOST_TRIES + 1):
+        async with records.writing() as session:
+            (row,) = await post.claim(
+                session, BOT, "w1", now_ms=1000 * n, until_ms=1000 * n + 1, most=9
+            )
+        tries.append(row.tries)
+    assert tries == [*range(1, MOST_TRIES + 1), MOST_TRIES + 1]
+
+
+async def test_who_lost_a_claim_gives_nothing_up(records: Records) -> None:
+    await take_in(records, arrived(1))
+    (number,) = await claim(records, "w1", now_ms=0)
+    assert await claim(records, "w2", now_ms=200) == [number]
+    async with records.writing() as session:
+        assert not await post.put_back(session, number, "w1", tries=MOST_TRIES, free_ms=0)
+    await finish(records, number, "w2")
+
+
 #: Limits that no test here reaches.
 FAST = Limits(1e6, 0, 1e6)
 
@@ -263,6 +284,50 @@ async def test_a_request_whose_sender_died_says_that_it_may_be_a_second_time(
             )
             told += [c.again for c in claimed]
     assert told == [False, True]
+
+
+@pytest.mark.parametrize("again", [True, False])
+async def test_what_was_perhaps_accepted_says_so_when_it_goes_out_later(
+    records: Records, again: bool
+) -> None:
+    await promise(records, "one")
+    ((number, _),) = await letters(records)
+    async with records.writing() as session:
+        await post.postpone(session, number, free_ms=500, tries=1, again=again)
+        (claimed,) = await post.claim_letters(
+            session, BOT, "w2", now_ms=600, until_ms=700, most=9, limits=FAST
+        )
+    assert claimed.again is again
+
+
+async def in_turn(records: Records, rank: int, now_ms: int) -> bool:
+    async with records.reading() as session:
+        return await post.waits(session, BOT, now_ms=now_ms, rank=rank)
+
+
+async def test_only_what_may_go_out_in_a_moment_is_waited_for(records: Records) -> None:
+    await promise(records, "one", "two")  # which is behind the first, whatever becomes of it
+    assert (await in_turn(records, 0, 1), await in_turn(records, 1, 1)) == (True, False)
+    ((number, _),) = await letters(records)
+    async with records.writing() as session:
+        await post.postpone(session, number, free_ms=600_000, tries=1)
+    assert not await in_turn(records, 0, 1)
+    assert await in_turn(records, 0, 600_000)
+
+
+@pytest.mark.parametrize(("lane", "sent", "waits"), [("5", 1, True), ("-5", 1, True),
+                                                     ("-5", 5, False)])  # fmt: skip
+async def test_a_group_that_had_its_minute_is_not_waited_for(
+    records: Records, lane: str, sent: int, waits: bool
+) -> None:
+    await promise(records, *"abcdef", lane=lane)
+    async with records.writing() as session:
+        for n in range(sent):
+            (claimed,) = await post.claim_letters(
+                session, BOT, "w", now_ms=n * 1000, until_ms=99_000, most=9
+            )
+            await post.sent(session, [claimed.id])
+    assert await in_turn(records, 0, (sent - 1) * 1000 + 1) is waits
 
 
 # --- kept together ------------------------------------------------------------------------------

@@ -399,11 +399,20 @@ async def test_on_postgresql_who_waited_for_the_row_reads_what_the_other_has_don
         await promise_all(session)
         # The terminal asks for one owner, and so waits instead of passing by.
         waiting = asyncio.create_task(_due_of(two, owner_id))
-        await asyncio.sleep(0.05)
-        assert not waiting.done()
+        while not await _somebody_waits_for_a_row(one):
+            assert not waiting.done()
+            await asyncio.sleep(0.01)
     assert await waiting is None
     await one.close()
     await two.close()
+
+
+async def _somebody_waits_for_a_row(records: Records) -> bool:
+    """In a session of its own each time: within one, PostgreSQL shows one moment."""
+    here = "datname = current_database() AND wait_event_type = 'Lock'"
+    async with records.reading() as session:
+        found = await session.scalar(text(f"SELECT count(*) FROM pg_stat_activity WHERE {here}"))
+    return bool(found)
 
 
 async def _due_of(records: Records, owner_id: int) -> DueOwner | None:
@@ -573,7 +582,7 @@ async def test_a_ping_is_answered_once(records: Records, owner_id: int) -> None:
             await pings.settle(session, owner_id, 1, PingState.SENT, now_ms=DUE_MS)
     async with records.reading() as session:
         assert await pings.unanswered(session, owner_id, since_ms=0) == []
-        kept = await pings.get_ping(session, owner_id, 1)
+        kept = await session.get(Ping, (owner_id, 1))
         assert kept is not None
         assert kept.settled_ms == DUE_MS + 9
 
@@ -589,7 +598,7 @@ async def test_an_answer_that_was_quicker_than_our_note_stays(
         assert await pings.note_sent(session, owner_id, [1], message_id=77) == 0
         assert await pings.note_failed(session, owner_id, [1], now_ms=DUE_MS) == 0
     async with records.reading() as session:
-        ping = await pings.get_ping(session, owner_id, 1)
+        ping = await session.get(Ping, (owner_id, 1))
         assert ping is not None
         assert ping.state is PingState.SKIPPED
 
@@ -600,7 +609,7 @@ async def test_what_can_never_be_sent_is_kept_as_failed(records: Records, owner_
         await promise_all(session)
         assert await pings.note_failed(session, owner_id, [1], now_ms=DUE_MS + 1) == 1
     async with records.reading() as session:
-        ping = await pings.get_ping(session, owner_id, 1)
+        ping = await session.get(Ping, (owner_id, 1))
         assert ping is not None
         assert (ping.state, ping.settled_ms) == (PingState.FAILED, DUE_MS + 1)
 

@@ -91,15 +91,20 @@ async def test_two_who_meet_us_at_once_are_one_owner(records: Records) -> None:
 async def test_a_writer_that_is_cancelled_lets_the_next_one_in(
     records: Records, owner_id: int
 ) -> None:
+    begun, written = asyncio.Event(), asyncio.Event()
+
     async def stuck() -> None:
+        begun.set()
         async with records.writing() as session:
             await plants.add(await begin(session, owner_id), name="never")
-            await asyncio.sleep(60)
+            written.set()
+            await asyncio.sleep(3600)
 
     writer = asyncio.create_task(stuck())
-    await asyncio.sleep(0.1)
+    await written.wait()
+    begun.clear()
     waiting = asyncio.create_task(stuck())
-    await asyncio.sleep(0.1)
+    await begun.wait()
     for task in (waiting, writer):
         task.cancel()
     await asyncio.wait([writer, waiting])
@@ -112,8 +117,7 @@ async def test_a_writer_that_is_cancelled_lets_the_next_one_in(
 async def test_a_lock_that_is_kept_too_long_is_told_in_our_words(
     sqlite_databases: Databases, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    short = ("PRAGMA busy_timeout = 50", *engines._EVERY_CONNECTION[1:])
-    monkeypatch.setattr(engines, "_EVERY_CONNECTION", short)
+    monkeypatch.setattr(engines, "BUSY_TIMEOUT_MS", 50)
     url = await sqlite_databases.migrated()
     first, second = await open_records(url), await open_records(url)
     async with first.writing():

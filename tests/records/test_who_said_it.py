@@ -6,10 +6,11 @@ from datetime import timedelta
 
 import pytest
 
-from bot.records import Records, log, plants
+from bot.records import Records, log, owners, plants, products, reminders, waters
 from bot.records.errors import NothingToUndo, OthersSince
-from bot.records.kinds import EventKind
-from bot.records.log import Entry
+from bot.records.kinds import EventKind, ReminderKind
+from bot.records.ledger import append
+from bot.records.log import Entry, Said
 
 from .records_kit import NOW, TODAY
 
@@ -72,3 +73,35 @@ async def test_what_others_did_to_the_same_since_is_in_the_way(
     await undone(records, owner_id, "ben")
     await undone(records, owner_id, "anna")
     assert await standing(records, owner_id) == []
+
+
+@pytest.mark.parametrize("kind", EventKind)
+async def test_what_others_did_since_to_something_else_is_not_in_the_way(
+    records: Records, owner_id: int, kind: EventKind
+) -> None:
+    opal = await added(records, owner_id, "Opal", "ben")
+    await added(records, owner_id, "Ruby", "anna")
+    async with records.writing() as session:
+        said = await log.begin(session, owner_id, on=TODAY, said_at=NOW, by="ben")
+        await someone_said(said, kind, opal)
+    await undone(records, owner_id, "anna")
+    assert "Ruby" not in await standing(records, owner_id)
+
+
+async def someone_said(said: Said, kind: EventKind, plant_id: int) -> None:
+    """One entry of each kind, about another plant than the one that is undone."""
+    if kind is EventKind.REMINDER:
+        await reminders.add(
+            said, kind=ReminderKind.FLUSH, target={}, rule="FREQ=DAILY", zone="UTC",
+            start="2026-03-08T09:00:00", due_ms=1_772_960_400_000, due_local="2026-03-08T09:00:00",
+        )  # fmt: skip
+    elif kind is EventKind.PRODUCT:
+        await products.add(said, n=20.0, p2o5=20.0, k2o=20.0)
+    elif kind is EventKind.WATER_SOURCE:
+        await waters.add(said, kind="tap")
+    elif kind is EventKind.SETTINGS:
+        await owners.change_settings(said, can_l=5.0)
+    elif kind is EventKind.ADDED:
+        await plants.add(said, name="Dot")
+    else:
+        await append(said, [Entry(kind, plant_id)])

@@ -1,6 +1,7 @@
-"""A program that writes to the log until it is killed: URL, owner, plant, writers, writes each.
+"""A program that writes to the log: URL, owner, plant, writers, writes each, seconds it stays.
 
-Prints the number of a write once it is acknowledged, and only then.
+Prints the number of a write once it is acknowledged, and only then. It stays behind the last of
+them, so that a test that is slow to kill it finds it running.
 """
 
 from __future__ import annotations
@@ -22,7 +23,9 @@ async def write(records: Records, owner_id: int, plant_id: int, number: int) -> 
         await log.record(said, [Entry(EventKind.FED, plant_id, details={"number": number})])
 
 
-async def main(url: str, owner_id: int, plant_id: int, writers: int, each: int) -> None:
+async def main(
+    url: str, owner_id: int, plant_id: int, writers: int, each: int, stays_s: int = 0
+) -> None:
     records = await open_records(url)
 
     async def one(writer: int) -> None:
@@ -31,6 +34,7 @@ async def main(url: str, owner_id: int, plant_id: int, writers: int, each: int) 
             print(number, flush=True)
 
     await asyncio.gather(*(one(writer) for writer in range(writers)))
+    await asyncio.sleep(stays_s)
     await records.close()
 
 

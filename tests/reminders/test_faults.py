@@ -29,6 +29,7 @@ import asyncpg  # type: ignore[import-untyped]
 import pytest
 from aiohttp import web
 from sqlalchemy import func, insert, make_url, select, text, update
+from telegram.error import TimedOut
 
 from bot.channels.telegram import requests, serving
 from bot.conversation import postbox
@@ -38,7 +39,7 @@ from bot.conversation.talk import Conversation
 from bot.records import Records, open_records
 from bot.records.kinds import OwnerKind, PingState, ReminderKind, ReminderState
 from bot.records.models import Inbox, Outbox, Owner, Ping, Reminder
-from tests.channels.chatting import served
+from tests.channels.chatting import looked_for_due, quiet, served, until
 from tests.channels.loopback import Loopback, Request, error, flood
 from tests.records.records_kit import Databases
 
@@ -189,38 +190,92 @@ async def test_no_ping_is_lost_and_few_come_twice_when_processes_are_killed(
     await records.close()
 
 
+def said_again(sent: list[Request]) -> set[int]:
+    """Whose pings said that they may come a second time."""
+    return {r.values["chat_id"] for r in sent if "once already" in r.values["text"]}
+
+
+@dataclass
+class EveryFourth:
+    """Fails the first and every fourth message; `failed` is whose those were."""
+
+    fault: Callable[[], web.Response | str]
+    asked: int = 0
+    failed: set[int] = field(default_factory=set)
+
+    def __call__(self, method: str, values: dict[str, Any]) -> web.Response | str | None:
+        self.asked += method == "sendMessage"
+        if method != "sendMessage" or self.asked % 4 != 1:
+            return None
+        self.failed.add(int(values["chat_id"]))
+        return self.fault()
+
+
 @pytest.mark.parametrize(
-    "fault",
+    ("fault", "unsure"),
     [
-        lambda: flood(1),
-        lambda: error(500, "Internal Server Error"),
-        lambda: error(502, "Bad Gateway"),
-        lambda: "drop",
-        lambda: "slow",
+        (lambda: flood(1), False),
+        (lambda: error(500, "Internal Server Error"), False),
+        (lambda: error(502, "Bad Gateway"), False),
+        (lambda: "drop", True),
     ],
-    ids=["429", "500", "502", "dropped", "timeout"],
+    ids=["429", "500", "502", "dropped"],
 )
 async def test_a_messenger_that_fails_now_and_then_gets_every_ping_once(
     databases: Databases,
     loopback: Loopback,
     fault: Callable[[], web.Response | str],
-    monkeypatch: pytest.MonkeyPatch,
+    unsure: bool,
 ) -> None:
-    monkeypatch.setattr(requests, "_USUAL_S", 0.3)
-    monkeypatch.setattr(requests, "_GRACE_S", 0.2)
-    asked = 0
-
-    def fail(method: str, values: dict[str, Any]) -> web.Response | str | None:
-        nonlocal asked
-        asked += method == "sendMessage"
-        return fault() if method == "sendMessage" and asked % 4 == 1 else None
-
-    loopback.fail = fail
+    loopback.fail = failing = EveryFourth(fault)
     records = await open_records(await databases.migrated())
     await store(records, 12, just_now_ms())
     async with served(records, loopback, receives=False):
         await all_sent(records, loopback, 60)
     assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1] * 12
+    # Only where nobody knows whether it went out.
+    assert failing.failed
+    assert said_again(loopback.of("sendMessage")) == (failing.failed if unsure else set())
+    await records.close()
+
+
+async def test_a_ping_without_an_answer_in_time_comes_again_and_says_so(
+    databases: Databases, loopback: Loopback, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    really, failing = requests.Requests.do_request, EveryFourth(lambda: "timeout")
+
+    async def do_request(self: requests.Requests, **told: Any) -> Any:
+        data = told["request_data"]
+        values = data.json_parameters if data is not None else {}
+        if failing(told["url"].rpartition("/")[2], values):
+            raise TimedOut
+        return await really(self, **told)
+
+    monkeypatch.setattr(requests.Requests, "do_request", do_request)
+    records = await open_records(await databases.migrated())
+    await store(records, 12, just_now_ms())
+    async with served(records, loopback, receives=False):
+        await all_sent(records, loopback, 60)
+    assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1] * 12
+    assert failing.failed
+    assert said_again(loopback.of("sendMessage")) == failing.failed
+    await records.close()
+
+
+async def test_a_ping_that_was_accepted_before_the_line_broke_says_so_the_second_time(
+    databases: Databases, loopback: Loopback
+) -> None:
+    loopback.fail = failing = EveryFourth(lambda: "lost")
+    records = await open_records(await databases.migrated())
+    await store(records, 3, just_now_ms())
+    async with served(records, loopback, receives=False):
+        await all_sent(records, loopback, 60)
+    sent = loopback.of("sendMessage")
+    assert sorted(pings_in(sent).values()) == [1, 1, 2]
+    assert said_again(sent) == failing.failed
+    (twice,) = [line for line, times in pings_in(sent).items() if times == 2]
+    told = [r.values["text"] for r in sent if r.values["text"].startswith(twice)]
+    assert ["once already" in words for words in told] == [False, True]
     await records.close()
 
 
@@ -239,12 +294,10 @@ async def test_who_has_blocked_us_is_left_alone_until_they_write_again(
         assert row is not None
         row.rule = "FREQ=DAILY"
     async with served(records, loopback, receives=False):
-        end = time.monotonic() + 20
-        state = None
-        while state is not ReminderState.PAUSED and time.monotonic() < end:
-            await asyncio.sleep(0.05)
-            async with records.reading() as session:
-                state = await session.scalar(select(Reminder.state).where(Reminder.owner_id == 1))
+        await until(lambda: loopback.asked["sendMessage"] == 2)
+        await quiet(loopback, records)
+    async with records.reading() as session:
+        state = await session.scalar(select(Reminder.state).where(Reminder.owner_id == 1))
     assert state is ReminderState.PAUSED
     assert len(pings_in(loopback.of("sendMessage"))) == 1
     async with records.reading() as session:
@@ -260,14 +313,13 @@ async def test_a_clock_set_back_repeats_nothing(
     await store(records, 3, just_now_ms())
     async with records.writing() as session:
         await session.execute(update(Reminder).values(rule="FREQ=DAILY"))
-    async with served(records, loopback, receives=False):
-        end = time.monotonic() + 20
-        while len(loopback.of("sendMessage")) < 3 and time.monotonic() < end:
-            await asyncio.sleep(0.05)
-        await asyncio.sleep(0.3)
+    async with served(records, loopback, receives=False) as service:
+        await until(lambda: len(loopback.of("sendMessage")) == 3)
+        await quiet(loopback, records)
         real = postbox.now_ms
         monkeypatch.setattr(postbox, "now_ms", lambda: real() - HOUR_MS)
-        await asyncio.sleep(1.5)
+        await looked_for_due(service)
+        await quiet(loopback, records)
     assert sorted(pings_in(loopback.of("sendMessage")).values()) == [1, 1, 1]
     async with records.reading() as session:
         due = (await session.scalars(select(Reminder.due_ms))).all()

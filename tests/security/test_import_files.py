@@ -262,7 +262,7 @@ def test_a_name_made_to_break_opens_nothing(
     name: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.chdir(tmp_path)
-    assert terminal.open_file(name) is None
+    assert terminal.opened(name) is None
 
 
 def test_a_pipe_in_a_folder_is_not_waited_for(tmp_path: Path) -> None:
@@ -277,7 +277,7 @@ def test_a_pipe_in_a_folder_is_not_waited_for(tmp_path: Path) -> None:
     answering = threading.Thread(target=answer_who_reads)
     answering.start()
     (tmp_path / "settings.csv").write_text("format,version\nsinkside-records,2\n")
-    found = terminal.open_file(str(tmp_path))
+    found = terminal.opened(str(tmp_path))
     end.set()
     answering.join()
     assert set(found or ()) == {"settings.csv"}
@@ -286,8 +286,8 @@ def test_a_pipe_in_a_folder_is_not_waited_for(tmp_path: Path) -> None:
 def test_a_file_too_large_is_not_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(terminal, "_LARGEST_FILE", 9)
     (tmp_path / "plants.csv").write_text("0123456789")
-    assert terminal.open_file(str(tmp_path)) is None
-    assert terminal.open_file(str(tmp_path / "plants.csv")) is None
+    assert terminal.opened(str(tmp_path)) is None
+    assert terminal.opened(str(tmp_path / "plants.csv")) is None
 
 
 async def test_a_csv_folder_with_other_files_is_foreign(sqlite_records: Records) -> None:

@@ -37,6 +37,7 @@ class Asked:
     Attributes
     ----------
     seconds : of the wall's clock, without what is waited for at the end
+    least : it goes on until so much was done, however slow the machine
     speed : of the bot's clock
     rate : updates a second at most
     database : its URL
@@ -58,6 +59,7 @@ class Asked:
     database: str
     folder: Path
     events: list[Event] | None = None
+    least: int = 0
     drain_s: float = 240.0
     claim_s: float = 60.0
     pause_s: tuple[float, float] = (3.5, 11.0)
@@ -87,7 +89,9 @@ class Soak:
         present: list[Person] = []
         due: list[tuple[float, int, Person]] = []
         next_s = begun
-        while (now := time.monotonic()) < begun + asked.seconds:
+        while (now := time.monotonic()) < begun + asked.seconds or (
+            self.life.counts.total() < asked.least
+        ):
             open_now = len(self.life.open)
             if self.messenger.weather.away or open_now >= asked.most_open:
                 # Where the messenger is away nobody's messages arrive either.

@@ -239,8 +239,9 @@ async def test_a_short_soak_keeps_every_promise(tmp_path: Path) -> None:
             database=f"sqlite:///{tmp_path / 'soak.db'}",
             folder=tmp_path,
             events=events,
-            drain_s=60,
-            claim_s=6,
+            least=20,
+            drain_s=240,
+            claim_s=12,
             pause_s=(0.2, 1.0),
         )
     )

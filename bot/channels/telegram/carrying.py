@@ -8,16 +8,24 @@ import logging
 import re
 import time
 from collections import OrderedDict
-from collections.abc import AsyncIterator, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager, suppress
 from contextvars import ContextVar
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from telegram import Bot, CallbackQuery, ChatMember, ChatMemberRestricted, Message, Update
+from telegram import (
+    Bot,
+    CallbackQuery,
+    Chat,
+    ChatMember,
+    ChatMemberRestricted,
+    Message,
+    Update,
+)
 from telegram.constants import ChatAction, ChatType
-from telegram.error import TelegramError
+from telegram.error import TelegramError, TimedOut
 from telegram.ext import ContextTypes
 
 from bot.channels.telegram.hearing import CHANNEL, Heard, heard, topic_of, words_for
@@ -142,10 +150,10 @@ class Carrier:
         told = heard(message, self._me)
         if told is None or told.command or await self._too_fast(message, told, words):
             return
-        answer = ask(told.text[:MOST_CHARS], Setting(today=_when(message).date()))
-        place = self._place(message, told)
-        text, keyboard = await shown(WORK.get(), answer, place, words)
-        WORK.get().send(place.message(text, keyboard, answer.kind))
+        work, place = WORK.get(), self._place(message, told)
+        answer = ask(told.text[:MOST_CHARS], await work.setting(self._incoming(message, told)))
+        text, keyboard = await shown(work, answer, place, words)
+        work.send(place.message(text, keyboard, answer.kind))
 
     async def document(self, update: Update, context: Context) -> None:
         """A file: what was exported here is taken in again, after a yes."""
@@ -213,7 +221,9 @@ class Carrier:
         if owner not in (0, query.from_user.id):
             work.send(_note(query, words.say("post-not-yours")))
             return
-        if owner == 0 and not await self._administers(message, query.from_user.id):
+        # The message is our own: as whom it was written says nothing of who presses.
+        may_set = self._asking(message.chat, query.from_user.id)
+        if owner == 0 and not await may_set():
             work.send(_note(query, words.say("post-for-administrators")))
             return
         asker, newest = await work.asker(message.chat.id, message.message_id)
@@ -233,7 +243,13 @@ class Carrier:
         now = datetime.now(UTC).replace(microsecond=0)  # as the button's stamp will have it
         below = message.message_id
         incoming = self._incoming(
-            message, told, said_at=now, tapped_at=asked, below=below, overtaken=not newest
+            message,
+            told,
+            said_at=now,
+            tapped_at=asked,
+            below=below,
+            overtaken=not newest,
+            may_set=may_set if in_group else None,
         )
         place = self._place(message, told, stamp=int(incoming.said_at.timestamp()))
         await self._answer(work, incoming, place, words)
@@ -259,7 +275,7 @@ class Carrier:
         question = query.query.strip()
         results: list[dict[str, Any]] = []
         if question:
-            answer = ask(question, Setting(today=datetime.now(UTC).date()))
+            answer = _anywhere(question, datetime.now(UTC))
             if answer.kind in ("dose", "no_feed"):
                 name = await work.keep_card(question, person=str(query.from_user.id))
                 results = [card(answer, question, name, self._me.username, words)]
@@ -358,7 +374,7 @@ class Carrier:
             return
         if place.in_group and place.message_id is not None and not edited_anew(answer.kind):
             # Should it be edited before our answer is out, it is not put on record twice.
-            await work.first_tap(place.chat_id, place.message_id, _ON_RECORD)
+            work.note_tap(place.chat_id, place.message_id, _ON_RECORD)
         if answer.language != words.language:
             words = wording(answer.language)
         await _promise(work, answer, place, words)
@@ -382,10 +398,7 @@ class Carrier:
 
     def _incoming(self, message: Message, told: Heard, **changes: Any) -> Incoming:
         group = told.group_id
-
-        async def may_set() -> bool:
-            return await self._administers(message, told.user_id)
-
+        may_set = self._asking(message.chat, told.user_id, message.sender_chat)
         values: dict[str, Any] = {
             "text": told.text,
             "person": told.person,
@@ -397,7 +410,7 @@ class Carrier:
             "below": self._below(message),
             "group": None if group is None else str(group),
             "may_set": None if group is None else may_set,
-            "open_file": self._opener() if group is None else None,
+            "open_file": self._opened if group is None else None,
         }
         return Incoming(**{**values, **changes})
 
@@ -409,15 +422,15 @@ class Carrier:
             return None
         return replied.message_id
 
-    def _opener(self) -> Callable[[str], str | None]:
-        """Opens a file that was sent to us, by its number; called from another thread."""
-        loop = asyncio.get_running_loop()
+    async def _opened(self, name: str) -> str | None:
+        """A file that was sent to us, by its number.
 
-        def open_file(name: str) -> str | None:
-            fetching = asyncio.run_coroutine_threadsafe(self._fetched(name), loop)
-            return fetching.result(_FETCH_S)
-
-        return open_file
+        Raises
+        ------
+        TimeoutError
+            It did not come in time.
+        """
+        return await asyncio.wait_for(self._fetched(name), _FETCH_S)
 
     async def _fetched(self, name: str) -> str | None:
         try:
@@ -427,22 +440,39 @@ class Carrier:
             if (file.file_size or 0) > MOST_BYTES or not is_address:
                 return None
             raw = await file.download_as_bytearray()
+        except TimedOut as error:
+            raise TimeoutError from error
         except TelegramError:
             return None
         if len(raw) > MOST_BYTES:  # what was said of its size is not trusted
             return None
         return raw.decode("utf-8", errors="replace")
 
-    async def _administers(self, message: Message, user_id: int) -> bool:
-        """Whether somebody may change what holds for the group."""
-        if message.chat.type == ChatType.PRIVATE:
+    def _asking(
+        self, chat: Chat, user_id: int, writes_as: Chat | None = None
+    ) -> Callable[[], Awaitable[bool]]:
+        """Tells whether somebody may change what holds for a group; the messenger is asked once.
+
+        `writes_as` is the chat in whose name they write, None for their own.
+        """
+        told: list[bool] = []
+
+        async def may_set() -> bool:
+            if not told:
+                told.append(await self._administers(chat, user_id, writes_as))
+            return told[0]
+
+        return may_set
+
+    async def _administers(self, chat: Chat, user_id: int, writes_as: Chat | None) -> bool:
+        if chat.type == ChatType.PRIVATE:
             return True
-        if message.sender_chat is not None and message.sender_chat.id == message.chat.id:
+        if writes_as is not None and writes_as.id == chat.id:
             return True  # an administrator who stays anonymous
         if user_id == 0:
             return False
         try:
-            member = await self._me.get_chat_member(message.chat.id, user_id)
+            member = await self._me.get_chat_member(chat.id, user_id)
         except TelegramError:
             return False
         return member.status in (ChatMember.ADMINISTRATOR, ChatMember.OWNER)
@@ -508,6 +538,8 @@ async def _promise(work: Work, answer: Answer, place: Place, words: Wording) -> 
     text, keyboard = await shown(work, answer, place, words)
     if answer.kind == "forget":  # who is forgotten is not noted down for the answer to it
         work.send(replace(place.message(text, keyboard), answers=None))
+        if answer.details:
+            work.forget_taps()
     elif answer.picture is None:
         work.send(place.message(text, keyboard, answer.kind))
     else:
@@ -516,6 +548,23 @@ async def _promise(work: Work, answer: Answer, place: Place, words: Wording) -> 
     if answer.file is not None:
         for letter in documents(answer.file, place):
             work.send(letter)
+
+
+def _anywhere(question: str, now: datetime) -> Answer:
+    """The weakest answer of both hemispheres: who reads a card may live anywhere.
+
+    Between the first and the last place the date may be in another month.
+    """
+    ends = [(now + timedelta(hours=h)).date() for h in (-12, 14)]
+    days = {day.month: day for day in ends}.values()
+    answers = [ask(question, Setting(day, south)) for day in days for south in (False, True)]
+    amounts = [a.dose.amount if a.dose is not None else 0.0 for a in answers]
+    weakest = answers[amounts.index(min(amounts))]
+    if min(amounts) == max(amounts):
+        return weakest
+    first, _, rest = weakest.reply.partition("\n")
+    note = wording(weakest.language).say("post-card-season")
+    return weakest.model_copy(update={"reply": f"{first}\n{note}\n{rest}".strip()})
 
 
 def _away(member: ChatMember) -> bool:

@@ -62,6 +62,19 @@ def lane_of(body: dict[str, Any]) -> str:
     return "none"
 
 
+def words_of(body: dict[str, Any]) -> Wording:
+    """As `words_for`, of an update that perhaps nobody can read.
+
+    Parameters
+    ----------
+    body : an update as it came
+    """
+    senders = (value.get("from") for value in body.values() if isinstance(value, dict))
+    user = next((sender for sender in senders if isinstance(sender, dict)), {})
+    code = user.get("language_code")
+    return _words(code if isinstance(code, str) else None)
+
+
 def asked_by_command(body: dict[str, Any]) -> dict[str, Any]:
     """Where an apology goes for a command of ours in a group; empty where it was none.
 
@@ -87,8 +100,13 @@ def _id(value: Any) -> int:
 
 def words_for(update: Update) -> Wording:
     """The language of what we say of our own accord."""
-    code = _language_of(update.effective_user)
-    return wording(code if code in languages() else "en")
+    user = update.effective_user
+    return _words(user.language_code if user is not None else None)
+
+
+def _words(code: str | None) -> Wording:
+    language = (code or "").partition("-")[0]
+    return wording(language if language in languages() else "en")
 
 
 def _language_of(user: User | None) -> str:

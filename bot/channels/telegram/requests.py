@@ -12,6 +12,10 @@ _UPLOAD_S = 30.0
 _GRACE_S = 5.0
 
 
+class Unanswered(NetworkError):
+    """A request left and no answer was read: the messenger may have done it or not."""
+
+
 #: A longer answer is not read [bytes]: the largest file that the messenger gives to a bot.
 MOST_BYTES = 20_000_000
 
@@ -21,7 +25,7 @@ async def _read(answer: aiohttp.ClientResponse) -> bytes:
 
     Raises
     ------
-    NetworkError
+    Unanswered
         It is longer than any should be.
     """
     if answer.content_length is not None and answer.content_length <= MOST_BYTES:
@@ -30,7 +34,7 @@ async def _read(answer: aiohttp.ClientResponse) -> bytes:
     async for piece in answer.content.iter_any():
         body += piece
         if len(body) > MOST_BYTES:
-            raise NetworkError("an answer that is too long")
+            raise Unanswered("an answer that is too long")
     return bytes(body)
 
 
@@ -71,8 +75,10 @@ class Requests(BaseRequest):
 
         Raises
         ------
-        TimedOut, NetworkError
-            As the library wants it.
+        TimedOut, Unanswered
+            Nobody knows whether the messenger did it.
+        NetworkError
+            It was not reached.
         """
         if self._client is None:
             raise RuntimeError("the requests are not open")
@@ -93,6 +99,8 @@ class Requests(BaseRequest):
                 return answer.status, await _read(answer)
         except TimeoutError as error:
             raise TimedOut from error
-        except aiohttp.ClientError as error:
+        except aiohttp.ClientConnectorError as error:
             # Without the text of the error: it holds the address, and so the token.
             raise NetworkError(type(error).__name__) from None
+        except aiohttp.ClientError as error:
+            raise Unanswered(type(error).__name__) from None

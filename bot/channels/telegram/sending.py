@@ -27,8 +27,10 @@ from telegram.error import (
     NetworkError,
     RetryAfter,
     TelegramError,
+    TimedOut,
 )
 
+from bot.channels.telegram.requests import Unanswered
 from bot.conversation.postbox import FIRST_WAIT_MS, Claimed, Settled, now_ms
 
 log = logging.getLogger("sinkside.telegram")
@@ -79,7 +81,9 @@ async def send(bot: Bot, letter: Claimed, settled: Settled) -> None:
             log.warning("%s was given up: %s", letter.method, type(error).__name__)
             settled.dead.append(letter)
         else:
-            settled.later.append((letter, now_ms() + FIRST_WAIT_MS * 2**letter.tries, tries))
+            unsure = isinstance(error, TimedOut | Unanswered)
+            later = replace(letter, again=letter.again or unsure)
+            settled.later.append((later, now_ms() + FIRST_WAIT_MS * 2**letter.tries, tries))
     except TelegramError as error:
         log.error("%s failed: %s", letter.method, type(error).__name__)
         settled.dead.append(letter)

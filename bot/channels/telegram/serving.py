@@ -15,16 +15,17 @@ from typing import Any
 from urllib.parse import urlsplit
 
 from telegram import BotCommand, BotCommandScopeAllGroupChats, BotCommandScopeDefault, Update
-from telegram.error import InvalidToken, NetworkError, RetryAfter, TelegramError
+from telegram.error import Conflict, InvalidToken, NetworkError, RetryAfter, TelegramError
 from telegram.ext import AIORateLimiter, Application, ApplicationBuilder
 from telegram.warnings import PTBUserWarning
 
 from bot.channels.telegram.carrying import FAULT, WORK, Carrier
-from bot.channels.telegram.hearing import COMMANDS, asked_by_command, lane_of
+from bot.channels.telegram.hearing import COMMANDS, asked_by_command, lane_of, words_of
 from bot.channels.telegram.menu import ALLOWED_UPDATES, set_out
 from bot.channels.telegram.requests import Requests
 from bot.channels.telegram.sending import as_sent, send
 from bot.conversation.postbox import (
+    MOST_TRIES,
     Arrived,
     Claimed,
     DatabaseProblem,
@@ -33,6 +34,7 @@ from bot.conversation.postbox import (
     LostClaim,
     Postbox,
     Settled,
+    TappedMeanwhile,
     now_ms,
 )
 from bot.conversation.wording import languages, wording
@@ -168,12 +170,10 @@ class Service:
         loops = [self._send(self._answers), self._send(self._pings)]
         loops += [self._remind(), self._clear_out()]
         if self._channel.receives:
-            loops += [self._work(), receiving(ready)]
+            loops += [self._work(), self._introduce(), receiving(ready)]
+        elif ready is not None:
+            ready.set()
         try:
-            if self._channel.receives:
-                await self._introduce()
-            elif ready is not None:
-                ready.set()
             await _together(loops, self._stopping)
         finally:
             with suppress(TelegramError):
@@ -193,23 +193,29 @@ class Service:
         return False
 
     async def _introduce(self) -> None:
-        """The menu of commands, in each language; a messenger without menus is served as well."""
+        """Set the menu of commands in each language, beside the service; then wait for its end.
+
+        A messenger without menus is served as well.
+        """
+        bot = self._application.bot
         for language in languages():
             words = wording(language)
             menu = [BotCommand(c, words.say(f"menu-{c}")) for c in COMMANDS]
             for scope in (BotCommandScopeDefault(), BotCommandScopeAllGroupChats()):
+                if self._stopping.is_set():
+                    return
                 code = None if language == "en" else language
                 try:
-                    await self._application.bot.set_my_commands(menu, scope, code)
+                    await self._unless_stopped(bot.set_my_commands(menu, scope, code))
                 except TelegramError as error:
                     log.warning("the menu of commands was not set: %s", type(error).__name__)
+        await self._stopping.wait()
 
     # --- in ---
 
     async def _poll(self, ready: asyncio.Event | None) -> None:
         bot, offset = self._application.bot, 0
-        with suppress(TelegramError):
-            await bot.delete_webhook()
+        await self._polled_only()
         if ready is not None:
             ready.set()
         while not self._stopping.is_set():
@@ -233,7 +239,14 @@ class Service:
                     offset = max(int(u["update_id"]) for u in updates) + 1
             except Exception as error:  # whatever it was, the next poll may go well
                 log.warning("polling failed: %s", type(error).__name__)
+                if isinstance(error, Conflict):
+                    await self._polled_only()
                 await _first(self._stopping.wait(), asyncio.sleep(_POLL_AGAIN_S))
+
+    async def _polled_only(self) -> None:
+        """Take a webhook back, with which nothing can be polled for; a failure shows there."""
+        with suppress(TelegramError):
+            await self._unless_stopped(self._application.bot.delete_webhook())
 
     async def _unless_stopped(self, asking: Coroutine[Any, Any, Any]) -> Any:
         """What a long request gives, None where we are told to stop meanwhile."""
@@ -323,7 +336,10 @@ class Service:
                 idle_s = _TURN_S if await waits() else _IDLE_S
             await _wait(woken, idle_s, _GATHER_S if most > 1 else 0.0)
         if running:
-            await asyncio.wait(running, timeout=_STOP_S)
+            _, late = await asyncio.wait(running, timeout=_STOP_S)
+            for task in late:
+                task.cancel()
+            await asyncio.gather(*late, return_exceptions=True)
 
     async def _claimed(self, most: int) -> list[Claimed]:
         if most < 1:
@@ -335,6 +351,10 @@ class Service:
             return []
 
     async def _work_on(self, claimed: Claimed) -> None:
+        if claimed.tries > MOST_TRIES:
+            log.error("update %d ended the process each time, and is given up", claimed.id)
+            await self._put_back(claimed)
+            return
         faults: list[BaseException] = []
         try:
             async with self.postbox.work(claimed) as work:
@@ -348,9 +368,20 @@ class Service:
                 self._answers.woken.set()
         except LostClaim:
             log.warning("update %d was taken over by another worker", claimed.id)
+        except TappedMeanwhile:  # what is pressed is noted by now: so they are told
+            await self._work_on(claimed)
+        except asyncio.CancelledError:  # we are told to stop: that is no fault of the update
+            await asyncio.shield(self._given_back(claimed))
+            raise
         except Exception:  # whatever broke, the update is tried again and the next one is served
-            log.exception("update %d failed, try %d", claimed.id, claimed.tries + 1)
+            log.exception("update %d failed, try %d", claimed.id, claimed.tries)
             await self._put_back(claimed)
+
+    async def _given_back(self, claimed: Claimed) -> None:
+        try:
+            await self.postbox.give_back(claimed)
+        except Exception as error:  # its claim ends by itself
+            log.error("update %d could not be given back: %s", claimed.id, type(error).__name__)
 
     async def _put_back(self, claimed: Claimed) -> None:
         chat = claimed.lane.partition(":")[0]
@@ -358,7 +389,8 @@ class Service:
         private = chat.isdecimal() and chat != "0"
         called = asked_by_command(claimed.body)  # else it may not have been meant for us
         if private or called:
-            body: dict[str, Any] = {"text": wording("en").say("post-interrupted"), **called}
+            text = words_of(claimed.body).say("post-interrupted")
+            body: dict[str, Any] = {"text": text, **called}
             apology = Letter(chat, "sendMessage", {"chat_id": int(chat), **body})
         try:
             await self.postbox.failed(claimed, apology)
@@ -385,14 +417,14 @@ class Service:
             # Only now: what was gathered when it was sent off has been written down meanwhile.
             going.settled = going.settled.with_more(settled)
 
-        await self._busy(going.woken, settle, deliver, going.at_once, self._waits)
-        await settle(0)
+        async def waits() -> bool:
+            try:
+                return await self.postbox.waits(going.rank)
+            except Exception:  # the database may serve again in a moment
+                return False
 
-    async def _waits(self) -> bool:
-        try:
-            return await self.postbox.waits()
-        except Exception:  # the database may serve again in a moment
-            return False
+        await self._busy(going.woken, settle, deliver, going.at_once, waits)
+        await settle(0)
 
     # --- reminders ---
 

@@ -142,9 +142,11 @@ async def shown(work: Work, answer: Answer, place: Place, words: Wording) -> tup
 def short(answer: Answer) -> str:
     """An answer for a group: it stands on its own, with the cautions that matter most."""
     lines = answer.reply.splitlines()
-    cautions = [f"- {c.text}" for c in answer.cautions[:GROUP_CAUTIONS]]
+    said_first = [c.text for c in answer.cautions if lines and c.text == lines[0]]
+    left = [c.text for c in answer.cautions if c.text not in said_first]
+    cautions = [f"- {text}" for text in left[: GROUP_CAUTIONS - len(said_first)]]
     notes = lines[lines.index(last) + 1 :] if (last := _last_caution(lines)) else []
-    return "\n".join([*lines[:2], *cautions, *notes])
+    return "\n".join([*lines[: 2 + len(said_first)], *cautions, *notes])
 
 
 def _last_caution(lines: list[str]) -> str:
