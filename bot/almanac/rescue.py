@@ -43,6 +43,10 @@ class Sign:
     ask : whether it may be asked
     damages_roots : whether it shows roots that must not be fed
     people : whether somebody should look at the plant
+    after : signs of which one was told before it is asked; empty where it may always be
+    leads_to : what may be asked where only such signs were told; empty for anything
+    settles : signs that need not be asked where it is there
+    means_yes, means_no : states that answer the question for it by themselves
     source, status : where the directions are from, and how sure they are; the points are ours
     """
 
@@ -54,6 +58,11 @@ class Sign:
     ask: bool = False
     damages_roots: bool = False
     people: bool = False
+    after: tuple[str, ...] = ()
+    leads_to: tuple[str, ...] = ()
+    settles: tuple[str, ...] = ()
+    means_yes: tuple[str, ...] = ()
+    means_no: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +119,12 @@ def signs() -> Mapping[str, Sign]:
 
 
 @cache
+def sheds() -> frozenset[str]:
+    """Kinds that drop old leaves before or in their rest."""
+    return frozenset(_table("rescue")["sheds"]["kinds"])
+
+
+@cache
 def remedies() -> tuple[Remedy, ...]:
     """What to do, by cause."""
     return tuple(Remedy(**entry) for entry in _table("rescue")["action"])
@@ -135,9 +150,13 @@ def salt_indices() -> Mapping[str, SaltIndex]:
     return MappingProxyType({s["name"]: _salt_index(s, allowance) for s in table["salt"]})
 
 
+_LISTS = ("after", "leads_to", "settles", "means_yes", "means_no")
+
+
 def _sign(entry: dict[str, Any]) -> Sign:
     points = {side: MappingProxyType(entry[side]) for side in ("present", "absent")}
-    return Sign(**{**entry, **points})
+    lists = {name: tuple(entry[name]) for name in _LISTS if name in entry}
+    return Sign(**{**entry, **points, **lists})
 
 
 def _salt_index(entry: dict[str, Any], allowance: float) -> SaltIndex:

@@ -57,6 +57,7 @@ class PlantState:
     too_salty : by its log its pore water passes its ceiling (`pot_salts`)
     pause_days : that a rescue leaves without feed [d]
     resume_share : of the usual strength for the first feed after a rescue [1]
+    flush_first : it got too much feed, and was not rinsed since
     """
 
     genus: Genus | None = None
@@ -72,6 +73,7 @@ class PlantState:
     too_salty: bool = False
     pause_days: int | None = None
     resume_share: float | None = None
+    flush_first: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,6 +144,15 @@ def advise(
     return _feed(state, day)
 
 
+def days_without_feed(state: PlantState) -> int:
+    """How long a plant gets no feed after its repotting [d]; 0 where new roots show, or it is over.
+
+    Common practice, no source.
+    """
+    days = state.days_since_repot
+    return 0 if days is None or _rooted(state, days) else max(AFTER_REPOT_DAYS - days, 0)
+
+
 # --- when each rule speaks ----------------------------------------------------------------------
 
 
@@ -166,10 +177,12 @@ def _said_to_rest(state: PlantState, day: _Day) -> bool:
 
 def _repotted(state: PlantState, day: _Day) -> bool:
     """Cut and bruised roots burn; new ones, seen since, show that they have healed."""
-    days = state.days_since_repot
-    if days is None or days >= AFTER_REPOT_DAYS:
-        return False
-    return not (state.growth == "new_roots" and (state.growth_days or 0) <= days)
+    return days_without_feed(state) > 0
+
+
+def _rooted(state: PlantState, days: int) -> bool:
+    """Whether new roots were seen since that many days."""
+    return state.growth == "new_roots" and (state.growth_days or 0) <= days
 
 
 def _flush_due(state: PlantState, day: _Day) -> bool:
@@ -189,6 +202,15 @@ def _mounted_flush_due(state: PlantState, day: _Day) -> bool:
 def _too_salty(state: PlantState, day: _Day) -> bool:
     """Whichever comes first: the month, or the ceiling of its salts."""
     return state.too_salty and state.medium != "mounted"
+
+
+def _overfed(state: PlantState, day: _Day) -> bool:
+    """Feed that is too strong burns on until it is rinsed out, also on the day it was given."""
+    return state.flush_first
+
+
+def _mounted_overfed(state: PlantState, day: _Day) -> bool:
+    return state.flush_first and state.medium == "mounted"
 
 
 def _recovers(state: PlantState, day: _Day) -> bool:
@@ -245,6 +267,8 @@ class _Rule:
 
 
 _RULES = (
+    _Rule("flush.overfed", Action.CLEAR, NO_FEED, BY_RESCUE, _mounted_overfed),
+    _Rule("flush.overfed", Action.FLUSH, NO_FEED, BY_RESCUE, _overfed),
     _Rule("given-today", Action.NOTHING, NO_FEED, COMMON, _given_today),
     _Rule("rest.dry", Action.NOTHING, NO_FEED, _OF_GENUS, _genus_rests_dry),
     _Rule("rest.genus", Action.CLEAR, NO_FEED, _OF_GENUS, _genus_rests),

@@ -45,13 +45,16 @@ def cautions(
     ailing: bool,
     has_calcium: bool,
     has_magnesium: bool,
+    water_over_limit: bool = False,
 ) -> tuple[Caution, ...]:
     """Codes for one dose, most severe first, in a stable order.
 
-    `called_hard` is a hardness told in words; figures of the water are None where nobody told them.
+    `called_hard` is a hardness told in words; figures of the water are None where nobody told them;
+    `water_over_limit` where it is too salty with the feed in it.
     """
     pure = water_kind in _PURE_WATERS
     applies = {
+        "water-over-limit": water_over_limit,
         "softened-water": water_kind == "softened",
         "plant-unknown": not plant_known,
         "types-rest": types_rest,

@@ -2,8 +2,7 @@
 
 References
 ----------
-Univ. of Massachusetts Extension, Fertilizer Calculations for Greenhouse Crops;
-Ayers and Westcot, FAO Irrigation and Drainage Paper 29 (1985), for leaching.
+Univ. of Massachusetts Extension, Fertilizer Calculations for Greenhouse Crops.
 """
 
 from __future__ import annotations
@@ -40,21 +39,6 @@ def element_mg_l(product_g_l: float, percent: float) -> float:
 def liquid_ml(mass_g: float, density_kg_l: float) -> float:
     """Volume [mL] of a liquid product of this weight [g] and density [kg/L]."""
     return mass_g / density_kg_l
-
-
-def dilution_ml(stock_mg_l: float, target_mg_l: float, volume_l: float) -> float:
-    """Stock [mL] for a final volume [L] at the target, both concentrations in [mg/L]."""
-    return 1000 * volume_l * target_mg_l / stock_mg_l
-
-
-def leaching_requirement(water_ec: float, soil_ec: float) -> float:
-    """Share of the water that must drain to hold a salinity [1], conductivities in one unit.
-
-    References
-    ----------
-    FAO Irrigation and Drainage Paper 29: LR = ECw / (5 ECe - ECw).
-    """
-    return water_ec / (5 * soil_ec - water_ec)
 
 
 def blend(a_fraction: float, first: float, second: float) -> float:

@@ -24,6 +24,7 @@ from bot.dosing.measuring import (
 )
 from bot.dosing.meter import Feed, mixed_ec_ms_cm
 from bot.dosing.strength import Step, ceilings, chain, limits, most_sensitive
+from bot.dosing.supplement import ec_ceiling
 from bot.dosing.water import Range, Water, ec_of_hardness
 
 #: Full strength where neither a label rate nor a product is known [mg/L N].
@@ -33,6 +34,7 @@ ASSUMED_DENSITY_KG_L = measures()["assumed_density"].value
 #: No feed is stronger than this [g/L]; an EC target is looked for below it.
 MOST_G_L = 20.0
 _ROUNDS = 4  # EC is nearly in proportion: each leaves a tenth of the error or less
+_EXACT = 0.005  # within which an EC is the one that was asked for: half the last digit shown [1]
 US_TEASPOON_ML = measures()["us_teaspoon"].value
 #: The heaviest soluble powder in a level teaspoon [g], so that a ceiling holds for any.
 HEAVIEST_TEASPOON_G = measures()["heaviest_level_teaspoon"].value
@@ -103,6 +105,29 @@ class DoseRequest:
 
 
 @dataclass(frozen=True, slots=True)
+class OverLimit:
+    """A water that is too salty for the plants, by itself or with the feed in it.
+
+    Parameters
+    ----------
+    own_ms_cm : of the water alone, a range where it is estimated [mS/cm]
+    total_ms_cm : with the feed in it [mS/cm]
+    most_ms_cm : what the plants bear in the ready feed [mS/cm]
+    share : of this water in rain or the like, up to which they bear it with the feed [1]
+    """
+
+    own_ms_cm: EcRange
+    total_ms_cm: EcRange
+    most_ms_cm: float
+    share: float
+
+    @property
+    def alone(self) -> bool:
+        """Whether the water is too salty without any feed."""
+        return self.own_ms_cm.low > self.most_ms_cm
+
+
+@dataclass(frozen=True, slots=True)
 class Dose:
     """What to measure and what it makes.
 
@@ -116,6 +141,7 @@ class Dose:
     stock : what to do instead where that error is too large
     batch_l : volume from which measuring at once would do [L]
     most : the largest amount that no ceiling cuts, in `unit`
+    over_limit : where the water is too salty for the plants
     """
 
     amount: float
@@ -132,6 +158,7 @@ class Dose:
     most: float  # the amount that no ceiling cuts, same unit
     steps: tuple[Step, ...]
     cautions: tuple[Caution, ...]
+    over_limit: OverLimit | None = None
 
 
 class _Bounds(TypedDict):
@@ -296,10 +323,44 @@ def water_ec_by_hardness(hardness_mg_l_caco3: float | None, kind: str | None) ->
         return None
 
 
+def _over_limit(
+    request: DoseRequest, product: _Product, per_litre: float, feeding_class: str
+) -> OverLimit | None:
+    """Whether the water, with the feed in it, passes what the plants bear; None where it does not.
+
+    Where the water is estimated, or the forms of nitrogen are not known, the least is taken: what
+    is said here is sure.
+    """
+    water, worst = _water(request), 0.0
+    if request.water is None and request.water_ec_ms_cm is None:
+        estimated = water_ec_by_hardness(request.hardness_mg_l_caco3, request.water_kind)
+        water, worst = (0.0, 0.0) if estimated is None else estimated
+    own = water.ec_ms_cm if isinstance(water, Water) else water
+    worst = max(own, worst)
+    pure = pure_water_ec_ms_cm("rain") or 0.0
+    if own <= pure:
+        return None  # nothing is purer
+    most, _ = ec_ceiling(feeding_class)
+    feed = Feed(product.percent, product.nitrogen)
+    try:
+        total = mixed_ec_ms_cm(feed, per_litre * product.grams, water)
+    except ValueError:  # beyond what the model holds for: the water alone is looked at
+        total = EcRange(own, own)
+    if total.low <= most * (1 + _EXACT):
+        return None
+    added = _ec(product, per_litre)  # in pure water it adds a little more
+    room = most - pure - (added.high if added is not None else total.high - own)
+    share = min(max(room / (worst - pure), 0.0), 1.0)
+    return OverLimit(EcRange(own, worst), total, most, share)
+
+
 def _water_steps(request: DoseRequest) -> list[Step]:
-    """What the water was taken to be, where its own EC was not told."""
+    """What the water was taken to be, where its own EC was not told; else that it is taken off."""
     if request.water is not None or request.water_ec_ms_cm is not None:
-        return []
+        water = _water(request)
+        own = water.ec_ms_cm if isinstance(water, Water) else water
+        salty = own > (pure_water_ec_ms_cm("rain") or 0.0)
+        return [Step("ec.water_known", 1.0, "your message")] if salty else []
     if water_ec_by_hardness(request.hardness_mg_l_caco3, request.water_kind) is not None:
         return [Step("ec.water_hardness", 1.0, "types of water in waters.toml, the middle of them")]
     return [Step("ec.water_unknown", 1.0, "assumed, as it was not said")]
@@ -365,6 +426,7 @@ def _measured(
     percent = {} if spoons else product.percent
     step, error, stock = (None, None, None) if spoons else _tool(request, product.unit, amount)
     too_coarse = error is not None and error > TOLERABLE_ERROR
+    over = None if spoons else _over_limit(request, product, per_litre, feeding_class)
     return Dose(
         amount=amount,
         unit=product.unit,
@@ -379,7 +441,9 @@ def _measured(
         measuring_step=step,
         most=most,
         steps=tuple(steps),
+        over_limit=over,
         cautions=cautions(
+            water_over_limit=over is not None,
             form=request.form or ("liquid" if product.unit == "ml" else "powder"),
             spoons=spoons,
             plant_known=bool(request.plants),

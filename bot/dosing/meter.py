@@ -335,42 +335,6 @@ def _added(reading: EcRange, water_ms_cm: float) -> EcRange:
     return EcRange(max(reading.low - water_ms_cm, 0.0), reading.high - water_ms_cm)
 
 
-def nitrogen_by_difference_mg_l(
-    reading_ms_cm: float, water_ms_cm: float, at_100_mg_l_ms_cm: float
-) -> float:
-    """Nitrogen of a feed from two readings, as growers work it out.
-
-    In hard water it is low (see the head of this module); `meaning` allows for that.
-
-    Parameters
-    ----------
-    reading_ms_cm, water_ms_cm : EC of the ready feed and of its water [mS/cm]
-    at_100_mg_l_ms_cm : EC that the product adds at 100 mg/L N, from its bag or from
-        `ec_at_100_mg_l_n` [mS/cm]
-
-    Returns
-    -------
-    float
-        [mg/L N]
-
-    Raises
-    ------
-    ValueError
-        Where the feed reads less than its water, or the EC at 100 mg/L is not above 0.
-
-    References
-    ----------
-    Purdue Extension HO-286-W: N = 100 (EC feed - EC water) / EC at 100 mg/L N.
-    """
-    if not 0 < at_100_mg_l_ms_cm < math.inf:
-        raise ValueError(
-            f"An EC of {at_100_mg_l_ms_cm:g} mS/cm at 100 mg/L N cannot tell nitrogen: take the "
-            "one on the bag."
-        )
-    added = _added(EcRange(reading_ms_cm, reading_ms_cm), water_ms_cm)
-    return 100 * added.low / at_100_mg_l_ms_cm
-
-
 def ec_at_100_mg_l_n(feed: Feed) -> EcRange:
     """EC that a product adds to pure water at 100 mg/L N [mS/cm].
 

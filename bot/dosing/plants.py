@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from bot.almanac.plants import Genus, genera
 from bot.dosing.season import season_of
 
-__all__ = ["Genus", "known_names", "named", "of_name", "resting", "types_of"]
+__all__ = ["Genus", "known_names", "named", "of_name", "rest_span", "resting", "types_of"]
 
 
 def known_names() -> tuple[str, ...]:
@@ -50,6 +50,24 @@ def resting(plants: Iterable[Genus], *, month: int, season: str, south: bool) ->
         return tuple(p for p in plants if p.rests_in(month, south=south))
     months = [m for m in range(1, 13) if season_of(m, south=south) == season]
     return tuple(p for p in plants if sum(p.rests_in(m, south=south) for m in months) >= 2)
+
+
+def rest_span(plants: Iterable[Genus], *, month: int, south: bool) -> tuple[int, int] | None:
+    """The first and last month of a rest that all of some plants have in common [1 to 12].
+
+    None where they differ, or do not rest in that month.
+    """
+    spans = {_span(plant, month, south=south) for plant in plants}
+    return spans.pop() if len(spans) == 1 else None
+
+
+def _span(plant: Genus, month: int, *, south: bool) -> tuple[int, int] | None:
+    months = [plant.rests_in((month - 1 + step) % 12 + 1, south=south) for step in range(12)]
+    if not months[0] or all(months):
+        return None
+    after = months.index(False)
+    before = months[::-1].index(False)
+    return (month - 1 - before) % 12 + 1, (month - 2 + after) % 12 + 1
 
 
 def types_of(plants: Iterable[Genus]) -> tuple[Genus, ...]:

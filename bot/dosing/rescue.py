@@ -13,7 +13,16 @@ from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from bot.almanac.reference import caution_severities, media, water_held
-from bot.almanac.rescue import Remedy, Sign, causes, limits, remedies, rescue_severities, signs
+from bot.almanac.rescue import (
+    Remedy,
+    Sign,
+    causes,
+    limits,
+    remedies,
+    rescue_severities,
+    sheds,
+    signs,
+)
 from bot.dosing.cautions import Caution
 from bot.dosing.conductivity import MAX_READING_MS_CM
 from bot.dosing.pot_water import FLUSH_PASSES, flush_volume_l, watering_l
@@ -331,13 +340,47 @@ def next_question(case: Case) -> Question | None:
     if len(case.answers) >= most_questions():
         return None
     now = judge(case)
-    known = present_signs(case) | case.answers.keys()
     open_questions = [
-        Question(sign.code, _tells_bits(sign, now))
-        for sign in signs().values()
-        if sign.ask and sign.code not in known and _matters(sign.code, case, now)
+        Question(code, _tells_bits(signs()[code], now))
+        for code in _fitting(case)
+        if _matters(code, case, now)
     ]
     return max(open_questions, key=lambda question: question.tells_bits, default=None)
+
+
+def _fitting(case: Case) -> list[str]:
+    """Signs that may be asked after what was told: not known yet, and of the part that ails."""
+    there = present_signs(case)
+    known = {*there, *case.answers, *(c for code in there for c in signs()[code].settles)}
+    told = there - signs_of(case.facts)
+    leads = [signs()[code].leads_to for code in told]
+    only = {c for codes in leads for c in codes} if leads and all(leads) else None
+    return [
+        sign.code for sign in signs().values()
+        if sign.ask and sign.code not in known
+        and (not sign.after or not told.isdisjoint(sign.after))
+        and (only is None or sign.code in only)
+    ]  # fmt: skip
+
+
+def answer_in(code: str, states: Mapping[str, bool]) -> str | None:
+    """The answer to a question that bare states amount to ('firm', to soft roots); None for none.
+
+    Parameters
+    ----------
+    code : sign that was asked for
+    states : what was said of the part in question, and whether it is so
+    """
+    sign = signs()[code]
+    for state, so in states.items():
+        if state in (*sign.means_yes, *sign.means_no):
+            return YES if so == (state in sign.means_yes) else NO
+    return None
+
+
+def settled_by(code: str, told: tuple[str, ...]) -> bool:
+    """Whether signs that were told answer a question with no."""
+    return any(code in signs()[sign].settles for sign in told if sign in signs())
 
 
 def most_questions() -> int:
@@ -377,6 +420,23 @@ def _entropy_bits(chance: float) -> float:
 
 
 # -------------------------------------------------------------------------------------- plan
+
+
+def sheds_leaves(kind: str) -> bool:
+    """Whether a kind drops leaves as it goes to rest (bot/almanac/rescue.toml)."""
+    return kind in sheds()
+
+
+def after_too_much() -> tuple[int, float | None]:
+    """How long a plant gets no feed after too much of it, and the share it begins with again.
+
+    Returns
+    -------
+    tuple
+        Days, and a fraction of the usual strength; those of burnt roots in bot/almanac/rescue.toml.
+    """
+    burn = causes()["salt_burn"]
+    return burn.pause_days, burn.resume_fraction
 
 
 def plan(case: Case) -> Plan:
@@ -455,6 +515,12 @@ def _action(remedy: Remedy, facts: Facts) -> Action:
     return action
 
 
+def flush(facts: Facts) -> Action:
+    """How much clear water flushes salts out of some pots, in how many parts."""
+    remedy = next(r for r in remedies() if r.code == "flush")
+    return _action(remedy, facts)
+
+
 def _flush(action: Action, facts: Facts) -> Action:
     passes = FLUSH_PASSES
     if facts.medium == "sphagnum":
@@ -481,7 +547,7 @@ def _cautions(
     applies = {
         "never-feed-burnt-roots": damaged,
         "keep-apart": "keep_apart" in codes,
-        "clean-blade": "cut_dead_roots" in codes,
+        "clean-blade": not codes.isdisjoint(("cut_dead_roots", "cut_to_sound")),
         "tepid-water": poured,
         "not-seen": True,
         "softened-water": poured and facts.water_kind == "softened",

@@ -420,41 +420,6 @@ def share_error(
     return SharedError(product_g, bottle_ml, use_ml, error, even > strongest_g_l / 1000)
 
 
-def even_volume_ml(
-    product_g: float,
-    dose_g: float,
-    strongest_g_l: float,
-    *,
-    scale_step_g: float = SCALE_STEP_G,
-    syringe_step_ml: float = SYRINGE_STEP_ML,
-) -> float:
-    """The volume to make a weighed amount up to, where scale and syringe err alike in a dose.
-
-    More water would only help the syringe, by less than a factor of 1.4 in all; less makes the
-    syringe the weak point. Never less than what keeps the product dissolved.
-
-    Parameters
-    ----------
-    product_g : weighed once [g]
-    dose_g, strongest_g_l, scale_step_g, syringe_step_ml : as for `share_error`
-
-    Returns
-    -------
-    float
-        [mL]
-
-    Raises
-    ------
-    ValueError
-        For anything not above 0, or less product than one dose.
-    """
-    _positive(product_g, dose_g, strongest_g_l, scale_step_g, syringe_step_ml)
-    if product_g < dose_g:
-        raise ValueError(f"{product_g:g} g is less than one dose of {dose_g:g} g.")
-    even = syringe_step_ml * product_g**2 / (scale_step_g * dose_g)
-    return max(even, 1000 * product_g / strongest_g_l)
-
-
 def _positive(*values: float) -> None:
     for value in values:
         if not 0 < value < inf:
@@ -663,35 +628,6 @@ def _possible_gypsum(
     return {CALCIUM_SULPHATE: Clash(CALCIUM_SULPHATE, keys, index, sure=False)}
 
 
-def highest_clear_ph(parts: Sequence[Part]) -> float | None:
-    """The highest pH at which no magnesium phosphate can fall out of these products together.
-
-    Returns
-    -------
-    float or None
-        Between 1 and 12, to 0.01; None where magnesium and phosphate do not meet, or stay
-        dissolved at any pH.
-    """
-    brought = _elements_mg_l(parts)
-    ammonium = sum(10 * part.g_l * part.product.percent("ammonium") for part in parts)
-
-    def falls(ph: float) -> bool:
-        indices = saturation_indices(brought, ph=ph, ammonium_n_mg_l=ammonium)
-        magnesium = (n for n in indices if minerals()[n].code == MAGNESIUM_PHOSPHATE)
-        return any(indices[name] > _SATURATED for name in magnesium)
-
-    # ammonia escapes from struvite above pH 9, so the first fall is looked for from below
-    steps = [LOWEST_PH + 0.5 * k for k in range(int(2 * (HIGHEST_PH - LOWEST_PH)) + 1)]
-    first = next((ph for ph in steps if falls(ph)), None)
-    if first is None:
-        return None
-    low, high = max(LOWEST_PH, first - 0.5), first
-    while high - low > 0.01:
-        middle = (low + high) / 2
-        low, high = (low, middle) if falls(middle) else (middle, high)
-    return low
-
-
 def _elements_mg_l(parts: Iterable[Part]) -> dict[str, float]:
     brought: dict[str, float] = {}
     for part in parts:
@@ -741,35 +677,14 @@ class Ratio:
         """One part of stock in `n` parts of ready feed."""
         return cls(n)
 
-    @classmethod
-    def one_to(cls, n: float) -> Self:
-        """One part of stock to `n` parts of water."""
-        return cls(n + 1)
-
-    @classmethod
-    def of_percent(cls, percent: float) -> Self:
-        """Stock in the ready feed [% of volume], as injectors show it."""
-        if not 0 < percent < 100:
-            raise ValueError(f"A feed cannot hold {percent:g} % of stock.")
-        return cls(100 / percent)
-
     @property
     def percent(self) -> float:
         """Stock in the ready feed [% of volume]."""
         return 100 / self.times
 
-    @property
-    def parts_of_water(self) -> float:
-        """Water to one part of stock."""
-        return self.times - 1
-
     def stock_g_l(self, feed_g_l: float) -> float:
         """Strength of the stock [g/L] for this strength of the ready feed [g/L]."""
         return feed_g_l * self.times
-
-    def stock_ml(self, feed_l: float) -> float:
-        """Stock [mL] in this much ready feed [L]."""
-        return 1000 * feed_l / self.times
 
     def feed_l(self, stock_l: float) -> float:
         """Ready feed [L] out of this much stock [L]."""

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.dosing.concentration import dilution_ml, element_mg_l, liquid_ml, mass_g
+from bot.dosing.concentration import element_mg_l, liquid_ml, mass_g
 
 SOME = st.floats(0.01, 1000)
 
@@ -23,11 +23,6 @@ def test_what_is_weighed_brings_the_nitrogen_wanted(
 def test_nitrogen_cannot_be_brought_by_a_product_without(n_percent: float) -> None:
     with pytest.raises(ValueError, match="without nitrogen"):
         mass_g(100.0, 1.0, n_percent)
-
-
-@given(stock=st.floats(1000, 1e6), target=st.floats(1, 1000), volume_l=SOME)
-def test_thinning_a_stock_keeps_what_is_in_it(stock: float, target: float, volume_l: float) -> None:
-    assert stock * dilution_ml(stock, target, volume_l) / 1000 == pytest.approx(target * volume_l)
 
 
 def test_a_liquid_takes_less_room_the_denser_it_is() -> None:

@@ -25,7 +25,6 @@ from bot.dosing.meter import (
     excess,
     meaning,
     mixed_ec_ms_cm,
-    nitrogen_by_difference_mg_l,
     product_g_l,
     reading_ms_cm,
     water_to_add_l,
@@ -288,20 +287,6 @@ def test_an_amount_that_cannot_have_been_meant_is_refused() -> None:
 # ---------------------------------------------------------------------- difference, limit, thinning
 
 
-@given(st.floats(0, 400), st.floats(0.1, 1.2), st.floats(0, 1))
-def test_nitrogen_by_difference_goes_there_and_back(n: float, at_100: float, water: float) -> None:
-    reading = water + n / 100 * at_100
-    found = nitrogen_by_difference_mg_l(reading, water, at_100)
-    assert found == pytest.approx(n, abs=1e-6)
-
-
-def test_nitrogen_by_difference_refuses_what_cannot_be() -> None:
-    with pytest.raises(ValueError, match="feed-under-water"):
-        nitrogen_by_difference_mg_l(0.2, 0.3, 0.65)
-    with pytest.raises(ValueError, match="cannot tell nitrogen"):
-        nitrogen_by_difference_mg_l(0.5, 0.3, 0.0)
-
-
 def test_ec_at_100_holds_the_published_readings() -> None:
     # Univ. of Delaware 2008, citing Univ. of Massachusetts: two makers of 20-20-20
     found = ec_at_100_mg_l_n(Feed(BALANCED.percent))
@@ -420,8 +405,6 @@ def test_a_meaning_repeats_what_was_read_of_feed_and_water() -> None:
 def test_endless_amounts_are_refused() -> None:
     with pytest.raises(ValueError, match="cannot have been meant"):
         meaning(EcRange(1, 1), BALANCED, meant_g_l=math.inf)
-    with pytest.raises(ValueError, match="cannot tell nitrogen"):
-        nitrogen_by_difference_mg_l(0.5, 0.3, math.inf)
 
 
 def test_the_ec_at_100_mg_l_is_that_of_the_weight_that_holds_it() -> None:
@@ -435,7 +418,6 @@ def test_a_limit_may_be_below_one() -> None:
 
 def test_a_reading_of_nothing_is_nothing() -> None:
     assert reading_ms_cm(0.0, "ppm") == EcRange(0.0, 0.0)
-    assert nitrogen_by_difference_mg_l(0.3, 0.3, 0.65) == 0.0
 
 
 def test_little_nitrogen_has_an_ec_at_100_mg_l_too() -> None:

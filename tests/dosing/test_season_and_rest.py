@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.almanac.plants import genera
-from bot.dosing.plants import known_names, named, of_name, resting, types_of
+from bot.dosing.plants import known_names, named, of_name, rest_span, resting, types_of
 from bot.dosing.season import season_of
 
 #: Meteorological seasons of the northern hemisphere: WMO convention, from memory.
@@ -107,3 +107,17 @@ def test_more_than_one_month_but_two_of_a_season_must_be_of_rest() -> None:
             elsewhere = NORTH[OPPOSITE[season]][0]
             resting_months = sum(month in plant.rest_months for month in months)
             assert asleep(name, elsewhere, season=season) == (resting_months >= 2), (name, season)
+
+
+def test_the_months_of_a_rest_are_told_on_both_hemispheres() -> None:
+    # the almanac's months, November to April, turned by half a year in the south
+    (catasetum,) = named(("Catasetum",))
+    assert rest_span((catasetum,), month=1, south=False) == (11, 4)
+    assert rest_span((catasetum,), month=12, south=False) == (11, 4)
+    assert rest_span((catasetum,), month=7, south=True) == (5, 10)
+    assert rest_span((catasetum,), month=7, south=False) is None
+
+
+def test_rests_that_differ_have_no_months_in_common() -> None:
+    both = named(("Catasetum", "Dendrobium nobile"))
+    assert rest_span(both, month=1, south=False) is None

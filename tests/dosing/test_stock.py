@@ -35,9 +35,7 @@ from bot.dosing.stock import (
     bottle_label,
     bottles_for,
     clashes,
-    even_volume_ml,
     first_to_fall,
-    highest_clear_ph,
     keeps_days,
     possible_salts,
     saturation_indices,
@@ -243,21 +241,10 @@ def test_what_does_not_dissolve_is_not_asked_for() -> None:
         share_error(5.0, 100, 20)
 
 
-def test_a_weighed_amount_is_made_up_to_where_both_tools_err_alike() -> None:
-    volume = even_volume_ml(10, 0.5, 500, scale_step_g=0.1, syringe_step_ml=0.2)
-    weighed = relative_error(10, 0.1)
-    assert relative_error(0.5 / 10 * volume, 0.2) == pytest.approx(weighed)
-    assert even_volume_ml(10, 5, 50) == pytest.approx(200)  # 50 g/L is all that dissolves
-
-
 @pytest.mark.parametrize("bad", [0.0, -1.0, float("nan"), float("inf")])
 def test_amounts_that_are_none_are_refused(bad: float) -> None:
     with pytest.raises(ValueError, match="cannot be"):
         share_error(bad, 500, 100)
-    with pytest.raises(ValueError, match="cannot be"):
-        even_volume_ml(10, 0.5, bad)
-    with pytest.raises(ValueError, match="less than one dose"):
-        even_volume_ml(1, 2, 100)
 
 
 # ---------------------------------------------------------------------------- against PHREEQC
@@ -398,19 +385,25 @@ def test_the_acidity_taken_for_phosphate_stocks_is_phreeqc_s_own(program: Phreeq
 # ------------------------------------------------------------------------------------- clashes
 
 
+def codes_at(parts: Sequence[Part], ph: float) -> list[str]:
+    return [clash.code for clash in clashes(parts, ph=ph)]
+
+
 def test_magnesium_meets_phosphate_only_where_it_is_not_acid() -> None:
     parts = [Part(EPSOM, 20), Part(COMPLETE, 50)]
-    highest = highest_clear_ph(parts)
-    assert highest is not None
-    assert ASSUMED_PH < highest < 6
-    assert clashes(parts, ph=highest - 0.02) == ()
-    found = clashes(parts, ph=highest + 0.05)
-    assert [clash.code for clash in found] == ["magnesium-phosphate"]
-    assert found[0].keys == ("Epsom salt", "complete powder")
+    ladder = [ASSUMED_PH + 0.02 * step for step in range(1, 200)]
+    found = [codes_at(parts, ph) for ph in ladder]
+    first = found.index(["magnesium-phosphate"])
+    assert ASSUMED_PH < ladder[first] < 6
+    assert found[:first] == [[]] * first
+    (clash,) = clashes(parts, ph=ladder[first])
+    assert clash.keys == ("Epsom salt", "complete powder")
 
 
-def test_magnesium_without_phosphate_is_clear_at_any_ph() -> None:
-    assert highest_clear_ph([Part(EPSOM, 20), Part(POTASSIUM_NITRATE, 50)]) is None
+@pytest.mark.parametrize("ph", [1.0, 4.0, 7.0, 9.0, 12.0])
+def test_magnesium_without_phosphate_is_clear_at_any_ph(ph: float) -> None:
+    parts = [Part(EPSOM, 20), Part(POTASSIUM_NITRATE, 50)]
+    assert "magnesium-phosphate" not in codes_at(parts, ph)
 
 
 def test_within_one_powder_its_maker_answers() -> None:
@@ -461,29 +454,24 @@ def test_a_weaker_solution_is_further_from_falling(ph: float, times: float) -> N
 # ------------------------------------------------------------------------------------- thinning
 
 
-def test_one_in_a_hundred_and_one_to_a_hundred_part_by_a_hundredth() -> None:
-    # Delaware: 1 gallon makes 100; Georgia: 1 part to 100 parts of water
-    within, beside = Ratio.one_in(100), Ratio.one_to(100)
-    assert within.parts_of_water == 99
-    assert beside.parts_of_water == 100
-    assert beside.times / within.times == pytest.approx(1.01)
-    assert within.stock_g_l(1.0) == 100
-    assert beside.stock_g_l(1.0) == 101
+def test_a_stock_for_one_in_a_hundred_is_a_hundred_times_as_strong() -> None:
+    # Delaware: 1 gallon makes 100 gallons, and 1 % is 1:100
+    ratio = Ratio.one_in(100)
+    assert ratio.stock_g_l(1.0) == 100
+    assert ratio.percent == 1
 
 
 @given(st.floats(1.5, 5000), st.floats(0.01, 100))
 def test_stock_and_feed_agree(n: float, feed_l: float) -> None:
     ratio = Ratio.one_in(n)
-    assert ratio.feed_l(ratio.stock_ml(feed_l) / 1000) == pytest.approx(feed_l)
-    assert Ratio.of_percent(ratio.percent).times == pytest.approx(n)
+    assert ratio.feed_l(feed_l * ratio.percent / 100) == pytest.approx(feed_l)
+    assert ratio.stock_g_l(1.0) * ratio.percent / 100 == pytest.approx(1.0)
 
 
 @pytest.mark.parametrize("times", [1.0, 0.5, 0.0, -3.0, 1e5, float("nan")])
 def test_a_ratio_that_does_not_thin_is_refused(times: float) -> None:
     with pytest.raises(ValueError, match="thinned"):
         Ratio.one_in(times)
-    with pytest.raises(ValueError, match="cannot hold"):
-        Ratio.of_percent(0)
 
 
 # ------------------------------------------------------------------------------------ two bottles
@@ -526,10 +514,10 @@ def test_bottles_bring_the_feed_back(amounts: list[float], n: int) -> None:
         Part(product, amount)
         for product, amount in zip((CALCIUM_NITRATE, COMPLETE, EPSOM), amounts, strict=True)
     ]
-    ratio = Ratio.one_to(n)
+    ratio = Ratio.one_in(n)
     bottles = bottles_for(feed, ratio)
     for part in feed:
-        stocks = [b.grams(ratio.stock_ml(1.0) / 1000).get(part.product.key, 0) for b in bottles]
+        stocks = [b.grams(ratio.percent / 100).get(part.product.key, 0) for b in bottles]
         assert sum(stocks) == pytest.approx(part.g_l)
         assert sum(g > 0 for g in stocks) == 1
     assert all(bottle.fullness <= 1 and not clashes(bottle.parts) for bottle in bottles)
@@ -643,7 +631,6 @@ def test_where_no_ratio_helps_the_products_are_named() -> None:
 
 def test_a_stock_is_thinned_ten_thousand_times_at_most() -> None:
     assert Ratio.one_in(10_000).times == 10_000
-    assert Ratio.of_percent(99.0).times == pytest.approx(1.0101, abs=1e-4)
     for times in (10_001, 1.0):
         with pytest.raises(ValueError, match="at most 1:10000"):
             Ratio.one_in(times)
@@ -723,7 +710,6 @@ def test_a_bottle_may_be_one_dose() -> None:
     assert (found.product_g, found.use_ml) == (pytest.approx(2.0), pytest.approx(100.0))
     with pytest.raises(ValueError, match="100 mL holds at most 2 g in solution"):
         share_error(2.001, 100, 20)
-    assert even_volume_ml(2.0, 2.0, 1000) == pytest.approx(2.0)
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dosing.concentration import dilution_ml, element_mg_l, mass_g
+from bot.dosing.concentration import element_mg_l, mass_g
+from bot.dosing.stock import Ratio
 from grammar.words.units import to_canonical
 
 from .checks import Check, Inputs, Result, published
@@ -25,7 +26,8 @@ def _element_in_water(inputs: Inputs) -> float:
 
 
 def _stock_to_measure(inputs: Inputs) -> float:
-    return dilution_ml(inputs["stock_mg_l"], inputs["target_mg_l"], inputs["volume_l"])
+    ratio = Ratio.one_in(inputs["stock_mg_l"] / inputs["target_mg_l"])
+    return 1000 * float(inputs["volume_l"]) * ratio.percent / 100
 
 
 RESULTS: dict[str, Result] = {

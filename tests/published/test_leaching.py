@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dosing.concentration import blend, leaching_requirement
+from bot.dosing.concentration import blend
 
+from .by_hand import leaching_requirement
 from .checks import Check, Inputs, Result, published
 
 

@@ -48,7 +48,7 @@ def _percent_of_one_in(inputs: Inputs) -> float:
 
 
 def _times_of_percent(inputs: Inputs) -> float:
-    return Ratio.of_percent(inputs["percent"]).times
+    return Ratio.one_in(100 / inputs["percent"]).times
 
 
 def _feed_of_one_in(inputs: Inputs) -> float:
@@ -56,7 +56,7 @@ def _feed_of_one_in(inputs: Inputs) -> float:
 
 
 def _feed_of_one_to(inputs: Inputs) -> float:
-    return Ratio.one_to(inputs["n"]).feed_l(1.0)
+    return Ratio.one_in(1 + inputs["n"]).feed_l(1.0)
 
 
 def _stock_for_feed(inputs: Inputs) -> float:

@@ -7,7 +7,7 @@ import pytest
 from bot.almanac.waters import sea_water_na_mg_l
 from bot.dosing.conductivity import EcRange, NitrogenForms
 from bot.dosing.label import elemental_percent
-from bot.dosing.meter import Feed, meaning, nitrogen_by_difference_mg_l, reading_ms_cm
+from bot.dosing.meter import Feed, meaning, reading_ms_cm
 from bot.dosing.supplement import missing
 from bot.dosing.water import (
     RESTRICTIONS,
@@ -19,6 +19,7 @@ from bot.dosing.water import (
     water_of_report,
 )
 
+from .by_hand import nitrogen_by_difference_mg_l
 from .checks import Check, Inputs, Result, published
 
 CACO3_MG_PER_MEQ, HCO3_MG_PER_MEQ, CL_MG_PER_MEQ = 50.043, 61.017, 35.453  # IUPAC weights
