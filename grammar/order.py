@@ -155,11 +155,12 @@ class MixSaid:
 
 @dataclass(frozen=True, slots=True)
 class FeedSaid:
-    """A feed by its label alone: N, P2O5, K2O and further elements [% of mass], and its form."""
+    """A feed by its label alone: N, P2O5, K2O and further elements [% of mass], form and name."""
 
     analysis: tuple[float, float, float]
     extras: dict[str, float] = field(default_factory=dict)
     form: str | None = None
+    name: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,6 +175,7 @@ class Rhythm:
     month_days : days of a month, -1 the last
     months : the months it holds in
     season : the season it holds in
+    not_weekdays, not_season : on which days, and in which season, it does not come
     clock : hour and minute on 24 hours
     half_guessed : whether morning or afternoon was not said
     part : of the day: morning, noon, afternoon or evening
@@ -184,7 +186,7 @@ class Rhythm:
     span : how long it goes on: so many of a unit
     times : how many times it comes
     doubt : what cannot be kept as it was said: which_days, two_meanings, too_often, range, vague,
-        number, clock, two_times, two_days, two_rhythms
+        number, clock, two_times, two_days, two_rhythms, exception
     guess : what was taken one way that could be meant in another: every_second, first_of_month
     """
 
@@ -195,6 +197,8 @@ class Rhythm:
     month_days: tuple[int, ...] = ()
     months: tuple[int, ...] = ()
     season: str = ""
+    not_weekdays: tuple[int, ...] = ()
+    not_season: str = ""
     clock: tuple[int, int] | None = None
     half_guessed: bool = False
     part: str = ""
@@ -241,9 +245,14 @@ class Order:
     only_plants : whether plants were said and nothing else
     gone : names that were said of plants that are no longer on the list
     standing : of plants to put on record, whether it was said that one has them: 'some', 'total'
-        where those are all, 'called' where only their names are told
+        where those are all, 'called' where only their names are told; of what was given, 'rest'
+        where it went to those of the plan that were left; of a feed, 'instead' of an empty one
+    worried : whether nothing else was said than that somebody is worried: 'what now', 'oh no'
+    theirs : whether it is about plants of somebody else: answered, and nothing is put on record
     amends : how it would put the last entry of the log right, said right after that
-    text : free text, such as where somebody lives
+    strange : a name that feed is asked for and that nobody on record bears: '2 l for lotte'
+    text : free text, such as where somebody lives; of a dose, how it was only told of (see
+        orders.requested)
     asks_kind : what of the history is asked for: fed, clear, flush or repot; 'dose' where a
         message that fits no order says that it wants an amount
     syringe_step_ml : the smallest step a syringe shows [mL]
@@ -257,6 +266,8 @@ class Order:
     unused : words of a message about reminders that were not understood
     also : further things of the same kind that the message says; how each reads: `further`
     own : whether the person's own records were meant, said in a group
+    parts : of the text, at its commas and 'and's: the later ones may say something else
+    newest : whether the feed was meant that was put on record last ('the new one')
     value : the figure of a reading, in the unit the Reading says or none
     meter : what a meter shows of a ready feed
     ions : of a water report [mg/L]
@@ -264,6 +275,7 @@ class Order:
     mix : waters to mix
     signs : what was reported of an ailing plant, by code
     denied : what was said not to be there, by code
+    poured : feeds that are mixed, or the one that is thinned: litres, and EC [mS/cm]
     """
 
     verb: str
@@ -278,6 +290,7 @@ class Order:
     steps: tuple[int, ...] = ()
     count: int | None = None
     text: str = ""
+    strange: str = ""
     asks_kind: str | None = None
     syringe_step_ml: float | None = None
     value: float | None = None
@@ -287,8 +300,11 @@ class Order:
     mix: MixSaid | None = None
     signs: tuple[str, ...] = ()
     denied: tuple[str, ...] = ()
+    poured: tuple[tuple[float, float], ...] = ()
     asks: bool = False
     own: bool = False
+    newest: bool = False
+    parts: tuple[str, ...] = ()
     amount: float | None = None
     unit: str = ""
     given: bool = False
@@ -302,4 +318,6 @@ class Order:
     only_plants: bool = False
     gone: tuple[str, ...] = ()
     standing: str = ""
+    worried: bool = False
+    theirs: bool = False
     amends: Order | None = None

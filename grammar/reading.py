@@ -26,6 +26,15 @@ class LabelRate:
 
 
 @dataclass(frozen=True, slots=True)
+class ElementTarget:
+    """So much of an element other than nitrogen wanted in the can [mg/L], as it was written."""
+
+    element: str
+    mg_l: float
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class ReadAs:
     """A word that was taken for another, to be shown."""
 
@@ -66,6 +75,21 @@ class Problem:
 
 
 @dataclass(frozen=True, slots=True)
+class Ails:
+    """What a message tells of an ailing plant, whatever else it wants.
+
+    Attributes
+    ----------
+    there, denied : signs
+    states : what was said without the part it is of ('firm'), and whether it is so
+    """
+
+    there: tuple[str, ...] = ()
+    denied: tuple[str, ...] = ()
+    states: tuple[tuple[str, bool], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Reading:
     """One message understood. Every slot is None (or empty) where nothing was said.
 
@@ -80,6 +104,8 @@ class Reading:
     exact : whether 'exactly' was said
     target_n_mg_l : nitrogen wanted in the can [mg/L]
     target_ec_ms_cm : conductivity wanted in the can [mS/cm]
+    target_element : another element wanted in the can; it stands under `unknown` too, until a
+        label is known that shows it
     count : number of plants
     scale_step_g : smallest step the person's scale shows [g]
     pot_cm : a size that was said, such as that of a pot [cm]
@@ -91,6 +117,7 @@ class Reading:
         without a country
     trace_elements : whether the label was said to hold them
     ailing : signs of an ailing plant beside a request for a dose
+    ails : all that is told of an ailing plant
     hard_water : whether the water was called hard without a figure
     """
 
@@ -115,12 +142,14 @@ class Reading:
     label_rate: LabelRate | None = None
     target_n_mg_l: float | None = None
     target_ec_ms_cm: float | None = None
+    target_element: ElementTarget | None = None
     scale_step_g: float | None = None
     pot_cm: float | None = None
     weight_g: float | None = None
     measure_taken: str | None = None
     mentions_feeding: bool = False
     ailing: tuple[str, ...] = ()
+    ails: Ails = Ails()
     hard_water: bool = False
     read_as: tuple[ReadAs, ...] = ()
     unknown: tuple[Unknown, ...] = ()

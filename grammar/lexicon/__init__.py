@@ -31,6 +31,10 @@ _SIGN_SECTIONS = ("sign", "sign_part", "sign_state")
 #: Which part in which state is which sign.
 _SIGN_PAIRS = "sign_pair"
 
+#: What may come to harm, and how: see `harm`; and the orders that say it too.
+_HARM = "harm"
+_SAY_HARM = frozenset({"pets", "eaten", "mouth", "hurt_me"})
+
 #: Sections of readings and waters: see `measured`.
 _MEASURED = (("ion", "report_unit"), ("meter",), ("water_talk",))
 _MEASURED_SECTIONS = tuple(section for group in _MEASURED for section in group)
@@ -52,7 +56,7 @@ _AMEND_SECTIONS = ("amend",)
 
 _APART = frozenset({
     *_AMEND_SECTIONS, *_GUIDE_SECTIONS, *_SIGN_SECTIONS, _SIGN_PAIRS, *_MEASURED_SECTIONS,
-    *_RHYTHM_SECTIONS,
+    *_RHYTHM_SECTIONS, _HARM,
 })  # fmt: skip
 
 _WHOLE_DAY = 24
@@ -110,6 +114,7 @@ class Lexicon:
     signs: Trie  # what ails a plant: whole phrases, its parts, their states
     sign_words: frozenset[str]  # the longer words of that, for the speller
     sign_pairs: dict[tuple[str, str], str]  # the sign that a part in a state is
+    harms: Trie  # what may come to harm, and how
     measured: tuple[Trie, ...]  # what is said of reports, of meters, of waters
     rhythms: Trie  # how often and when something is wanted, and what
     rhythm_words: frozenset[str]  # the longer words of that, for the speller
@@ -184,6 +189,15 @@ def phrases_under(language: str, key: str) -> tuple[tuple[str, ...], ...]:
 
 
 @cache
+def phrases_from(language: str, key: str) -> dict[str, tuple[tuple[str, ...], ...]]:
+    """As `phrases_under`, by their first word, the longest first."""
+    found: dict[str, tuple[tuple[str, ...], ...]] = {}
+    for phrase in phrases_under(language, key):
+        found[phrase[0]] = (*found.get(phrase[0], ()), phrase)
+    return {first: tuple(sorted(of, key=len, reverse=True)) for first, of in found.items()}
+
+
+@cache
 def load(language: str) -> Lexicon:
     """The vocabulary of one language with the common words in it.
 
@@ -233,12 +247,15 @@ def load(language: str) -> Lexicon:
     paced = {name: own.get(name, {}) for name in _RHYTHM_SECTIONS}
     spelt = (ps for t in paced.values() for key, ps in t.items() if key not in _SMALL_WORDS)
     pace = (w for ps in spelt for p in ps for w in pieces(p))
+    listed = own.get("order", {}).items()
+    said_too = {key: ps for key, ps in listed if not _SAY_HARM.isdisjoint(key.split())}
     said = (w for table in ailing.values() for ps in table.values() for p in ps for w in pieces(p))
     return Lexicon(
         language, trie, words, rest, everyday, digits, samples, orders, long, owning,
         signs=_orders(ailing),
         sign_words=frozenset(w for w in said if len(w) > _SHORTEST and w.isalpha()),
         sign_pairs=_pairs(common[_SIGN_PAIRS]),
+        harms=_orders({_HARM: own.get(_HARM, {}), "order": said_too}),
         measured=tuple(_measured({n: own.get(n, {}) for n in group}) for group in _MEASURED),
         rhythms=_orders(paced),
         rhythm_words=frozenset(w for w in pace if len(w) > _SHORTEST and w.isalpha()),
@@ -284,7 +301,15 @@ def heard_by(language: str) -> tuple[frozenset[str], frozenset[str]]:
     marked = {w for w in words if not w.isascii()}
     typed = {w.translate(_SPREAD) for w in marked} if "umlauts" in meta else set()
     folded = (words - marked) | set(map(plain, marked | typed))
-    return frozenset(folded), frozenset(meta.get("letters", []))
+    own = frozenset(folded) - _latin() - words_under(language, "loans")
+    return own, frozenset(meta.get("letters", []))
+
+
+@cache
+def _latin() -> frozenset[str]:
+    """Kinds of plants in one word, in full and short: 'phal' is said in every language."""
+    _, _, genera = _text(COMMON).partition("[genus]")
+    return frozenset(p for p in _PHRASE.findall(genera.partition("\n[")[0]) if p.isalpha())
 
 
 #: The settings of a file, between what stands before and behind them.

@@ -5,11 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
+from grammar.folding import plain
 from grammar.lexicon import words_under
 from grammar.order import PlantSaid
-from grammar.orders import agreeing, called
+from grammar.orders import agreeing, called, counting
 from grammar.orders.facts import Facts
 from grammar.words.marks import Mark
+
+#: A number of plants stands so near before what they grow in: 'one is in bark' [words].
+_MEDIUM_WITHIN = 3
 
 
 def plants(facts: Facts) -> tuple[PlantSaid, ...]:
@@ -79,13 +83,31 @@ def _parted(facts: Facts, start: int) -> bool:
 
 
 def _apart(facts: Facts, span: range, plant: PlantSaid) -> list[PlantSaid]:
-    """A plant for each of several names, and those that are left without one."""
+    """A plant for each of several names or media, and those that are left without a name."""
     names = called.several(facts, span)
     if not names:
-        return [plant]
+        media = _by_medium(facts, span)
+        even = bool(media) and sum(media.values()) == plant.count
+        return [replace(plant, medium=m, count=n) for m, n in media.items()] if even else [plant]
     each = [replace(plant, name=c.name, count=1) for c in names]
     left = (plant.count or 0) - len(names)
     return [*each, replace(plant, name=None, count=left)] if left > 0 else each
+
+
+def _by_medium(facts: Facts, span: range) -> dict[str, int]:
+    """How many stand in which medium: 'two phals, one in bark, one in moss'; {} of fewer than two.
+
+    One that is not counted is one: 'the other in moss'.
+    """
+    starts = {raw.start: i for i, raw in enumerate(facts.raws)}
+    said = [t for t in facts.tokens if t.type == "MEDIUM" and starts[t.raws[0].start] in span]
+    found: dict[str, int] = {}
+    for token in said:
+        at = starts[token.raws[0].start]
+        near = range(max(at - _MEDIUM_WITHIN, span.start), at)
+        counted = [n for i in near if (n := counting.number_at(facts, i))]
+        found[token.value] = found.get(token.value, 0) + (counted[-1] if counted else 1)
+    return found if len(found) > 1 else {}
 
 
 def borders(facts: Facts) -> list[range]:
@@ -131,7 +153,8 @@ def _begins(facts: Facts, index: int) -> bool:
     raw = facts.raws[index]
     entry = facts.words.lexicon.words.get(raw.text)
     kind = entry.type if entry is not None else ""
-    return raw.after_break or kind in ("AND", "PLUS") or raw.text == "+"
+    joins = words_under(facts.words.lexicon.language, "joins")
+    return raw.after_break or kind in ("AND", "PLUS") or raw.text == "+" or raw.text in joins
 
 
 def _plant(facts: Facts, span: range) -> PlantSaid:
@@ -156,18 +179,22 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
     traits = [agreeing.trait(facts.words, m, genus) for m in facts.found
               if m.at in span and m.at not in name_at and _is_trait(facts, m)]  # fmt: skip
     traits += [m.value for m in plants if m.told and m.at not in name_at]
+    joins = words_under(facts.words.lexicon.language, "joins")
     for unknown in reading.unknown:
-        text = unknown.text.strip("\"'")
+        text = _without_states(facts, unknown.text.strip("\"'"))
+        if not text:
+            continue
         lone = text[:1].isupper() and named is None and not any(c.isdigit() for c in text)
         if lone and _stands_alone(facts, span, text):
             named = agreeing.name(text, facts.words.lexicon.language)
         elif any(c.isdigit() for c in text) or called.come_by(facts, text):
             continue
-        elif not called.come_from(facts, text):
+        elif not (called.come_from(facts, text) or plain(text) in joins):
             traits.append(text)
     lost = called.passed_over(facts, span)
-    if lost is not None and lost.at.isdisjoint(name_at) and lost.name not in traits:
-        traits.append(lost.name)
+    passed = _without_states(facts, lost.name) if lost is not None else ""
+    if lost is not None and lost.at.isdisjoint(name_at) and passed and passed not in traits:
+        traits.append(passed)
     places = [text for text, run in facts.place_runs if min(run) in span]
     return PlantSaid(
         genus=genus,
@@ -182,7 +209,15 @@ def _plant(facts: Facts, span: range) -> PlantSaid:
     )
 
 
+def _without_states(facts: Facts, text: str) -> str:
+    """Words that tell a plant apart, without how it or its place is today: 'sick', 'cold'."""
+    out = words_under(facts.words.lexicon.language, "no_trait")
+    return " ".join(word for word in text.split() if plain(word) not in out)
+
+
 def _is_trait(facts: Facts, mark: Mark) -> bool:
+    if facts.of_a_pot(mark):
+        return False
     if mark.type == "TRAIT":
         return True
     if facts.raws[mark.at].text in words_under(facts.words.lexicon.language, "no_trait"):

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from grammar.lexicon import words_under
 from grammar.order import Order, Target
 from grammar.orders.care import given_in
+from grammar.orders.clauses import days_said
 from grammar.orders.facts import Facts
 from grammar.orders.meant import in_place_of
 from grammar.words.marks import Mark, longest, phrases
@@ -19,7 +20,7 @@ from grammar.words.marks import Mark, longest, phrases
 _BESIDE = frozenset({
     "fed", "clear", "flush", "watered", "gave", "give", "be", "them", "everything", "both", "yes",
     "no", "except", "with_feed", "make_it", "relative", "having", "have", "takes", "use",
-    "reminder_skip_day", "poured", "received", "and_for", "may", "undo", "last", "plan",
+    "reminder_skip_day", "poured", "received", "and_for", "may", "undo", "last", "plan", "argues",
 })  # fmt: skip
 #: Values of the phrases that a correction can be led by.
 _LEADS = frozenset({"begins", "wrong", "only"})
@@ -32,7 +33,7 @@ class _Split:
     """A correction taken apart: what holds, and what was denied; `led` by a word for it.
 
     `said_no` where it is led by 'no', `apart` where a break stands behind that; `only` where
-    nothing but 'only' leads it.
+    nothing but 'only' leads it; `admits` where it begins with who was wrong.
     """
 
     right: tuple[Facts, ...]
@@ -41,6 +42,7 @@ class _Split:
     said_no: bool = False
     apart: bool = True
     only: bool = False
+    admits: bool = False
 
 
 def amends(facts: Facts) -> Order | None:
@@ -54,8 +56,9 @@ def amends(facts: Facts) -> Order | None:
     -------
     Order or None
         `target` whom it holds for and, as excepted, whom it does not; `when` the day; `asks_kind`
-        what was given instead. `text` is 'unclear' where it cannot be told what was wrong, and
-        'either' where whom it is for may be whom it is not for: 'no Ruby'.
+        what was given instead. `text` is 'unclear' where it cannot be told what was wrong,
+        'either' where whom it is for may be whom it is not for: 'no Ruby', and 'whole' where it
+        says by itself who got what: 'I was wrong, Ruby got only water'.
     """
     neither = words_under(facts.words.lexicon.language, "neither")
     if facts.question or not neither.isdisjoint(raw.text for raw in facts.raws):
@@ -66,6 +69,9 @@ def amends(facts: Facts) -> Order | None:
         target = replace(right.target, not_names=names)
         return Order("amend", target=target, when=right.when[0], asks_kind=given_in(right))
     marks = [m for m in phrases(facts.raws, facts.words.lexicon.amends) if not _named(facts, m)]
+    moved = _another_day(facts, marks)
+    if moved is not None:
+        return moved
     if not marks and facts.been and facts.only_a_day:
         return Order("amend", when=facts.when[0])  # 'yesterday'
     if not (marks or facts.starts("undo")) or not _only_care(facts, marks):
@@ -91,19 +97,36 @@ def amends(facts: Facts) -> Order | None:
         says = found.target.named or found.when or found.target.excepts or found.asks_kind
         return None if own or doubtful or not says else found
     nothing = found == Order("amend", text="unclear")
-    if nothing and any(m.value == "wrong" for m in marks):
+    if nothing and (any("wrong" in m.value.split() for m in marks) or blamed(facts)):
         return found
     if nothing and (_small(facts, marks) or (split.said_no and not split.apart)):
         return None  # 'no', 'sorry', 'no problem'
     if split.only and (doubtful or not found.target.named or found.asks_kind):
         return None  # 'only 3 l', 'only watered'
     whole = found.asks_kind is not None and found.target.named
-    if whole and not (split.said_no or split.wrong):
-        return None  # 'sorry, fed Ruby yesterday': one more entry
+    if whole and not (split.said_no or split.wrong):  # 'sorry, fed Ruby yesterday': one more entry
+        return replace(found, text="whole") if split.admits and not doubtful else None
     if doubtful:
         return Order("amend", text="unclear")
     either = split.said_no and not split.apart and wrong is None
     return replace(found, text="either") if either else found
+
+
+def _another_day(facts: Facts, marks: list[Mark]) -> Order | None:
+    """'I did not feed yesterday, it was the day before': of the same plants."""
+    days = days_said(facts)
+    if len(days) != 2 or days[0][0] == days[1][0] or facts.target.named_one:
+        return None
+    words = words_under(facts.words.lexicon.language, "denials")
+    denied = [i for i, raw in enumerate(facts.raws) if raw.text in words]
+    if denied and denied[0] == 0 and facts.raws[1].after_break:
+        del denied[0]  # 'no' as an answer
+    (_, _), (day, said) = days
+    kept = [m for m in facts.found if m.value != "not_fed"]
+    care = replace(facts, words=replace(facts.words, found=kept))
+    if not denied or max(denied) > said.at or not _only_care(care, marks):
+        return None
+    return Order("amend", when=day)
 
 
 def _named(facts: Facts, mark: Mark) -> bool:
@@ -126,11 +149,13 @@ def _split(facts: Facts, marks: list[Mark]) -> _Split | None:
     index, led, only = 0, False, True
     taken_back = _taken_back(facts)
     lead: Mark | None = None
+    admits = False
     while index < len(facts.raws):
         mark = at.get(index)
         if mark is not None and not _LEADS.isdisjoint(mark.value.split()):
             index, led, lead = mark.end, True, mark
             only = only and mark.value == "only"
+            admits = admits or "admits" in mark.value.split()
         elif index == 0 and taken_back:  # 'scratch that, Ruby'
             index, led, only = taken_back, True, False
         elif index not in at and index not in facts.named and facts.is_filler(index):
@@ -147,7 +172,7 @@ def _split(facts: Facts, marks: list[Mark]) -> _Split | None:
     said_no = lead is not None and _is_no(facts, lead)
     apart = lead is None or lead.end >= len(facts.raws) or facts.raws[lead.end].after_break
     if denial is None:
-        return _Split((facts,), None, led, said_no, apart, only) if led else None
+        return _Split((facts,), None, led, said_no, apart, only, admits) if led else None
     if denial.end == len(facts.raws):  # 'Mia nicht'
         begin = max(
             (i for i in range(index, denial.at) if facts.raws[i].after_break), default=index
@@ -155,6 +180,9 @@ def _split(facts: Facts, marks: list[Mark]) -> _Split | None:
         kept = (facts.part(range(begin)),) if begin else ()
         return _Split(kept, facts.part(range(begin, denial.at)), led, said_no, apart, only)
     end = _denied_to(facts, denial, marks)
+    if _denied_before(facts, range(index, denial.at), range(denial.end, end), marks):
+        behind = facts.part(range(end, len(facts.raws)))
+        return _Split((behind,), facts.part(range(index, denial.at)), True, said_no)
     spans = (range(denial.at), range(end, len(facts.raws)))
     right = tuple(facts.part(s) for s in spans if s)
     wrong = facts.part(range(denial.end, end)) if denial.end < end else None
@@ -200,6 +228,44 @@ def _denied_to(facts: Facts, denial: Mark, marks: list[Mark]) -> int:
         if facts.raws[index].after_break or index in others:
             return index
     return len(facts.raws)
+
+
+def _denied_before(facts: Facts, before: range, behind: range, marks: list[Mark]) -> bool:
+    """'Ruby I did not water, only the phals': who is denied stands before the denial."""
+    if not before or behind.stop >= len(facts.raws):
+        return False
+    turns = any(m.at == behind.stop and not {"but", "only"}.isdisjoint(m.value.split())
+                for m in marks)  # fmt: skip
+    return (
+        turns
+        and not facts.part(behind).target.named
+        and facts.part(before).target.named_one
+        and facts.part(range(behind.stop, len(facts.raws))).target.named
+    )
+
+
+def put_right(facts: Facts) -> Facts:
+    """A message without 'I was wrong' at its head, where it goes on: 'I was wrong, fed Ruby'."""
+    marks = {m.at: m for m in phrases(facts.raws, facts.words.lexicon.amends)}
+    index = 0
+    while index < len(facts.raws):
+        mark = marks.get(index)
+        if mark is not None and "admits" in mark.value.split() and not _named(facts, mark):
+            rest = facts.cut(range(mark.end))
+            return facts if _small(rest, []) and rest.target.empty else rest
+        if not facts.is_filler(index) and mark is None:
+            break
+        index += 1 if mark is None else mark.size
+    return facts
+
+
+def blamed(facts: Facts) -> Order | None:
+    """'You were wrong', 'I was wrong', and no word of what."""
+    marks = phrases(facts.raws, facts.words.lexicon.amends)
+    blames = any("blames" in m.value.split() for m in marks)
+    admits = any("admits" in m.value.split() for m in marks) and not facts.has("undo")
+    said = (blames or admits) and not facts.question
+    return Order("blame") if said and _small(facts, marks) and facts.target.empty else None
 
 
 def _said(split: _Split) -> Order:

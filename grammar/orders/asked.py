@@ -1,7 +1,7 @@
 """What people ask beside a dose: forms for `orders`.
 
-Whether an amount is too much, home remedies, pets and children, two feeds in one bottle by their
-labels, and the language of the answers.
+Whether an amount is too much, home remedies, two feeds in one bottle by their labels, and the
+language of the answers.
 """
 
 from __future__ import annotations
@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from grammar.lexicon import settings_of
 from grammar.order import FeedSaid, Order
+from grammar.orders import queried
 from grammar.orders.facts import Facts
 from grammar.reading import Reading
 from grammar.words.numerals import compose, fraction_value
@@ -24,6 +25,8 @@ _LONGEST_LANGUAGE = 3
 _FEED_OF_WATER = 0.1
 #: A lone volume up to this is a feed that is measured [L].
 _MOST_FEED_L = 0.2
+#: What can stand before a measure without a size: 'a cap', 'the whole cap', 'wlałam nakrętkę'.
+_BEFORE_LOOSE = frozenset({"NUMBER", "ARTICLE", "PAST", "MULTIPLE", "FULL", "FILLER"})
 _SPOONS = {"us_teaspoon": 1.0, "us_tablespoon": 3.0}
 #: That some of it was eaten or drunk.
 _EATEN = ("eaten", "swallowed", "mouth")
@@ -53,21 +56,7 @@ def language(facts: Facts) -> Order | None:
     return Order("language", text=" ".join(said))
 
 
-# --- pets and remedies -------------------------------------------------------------------------
-
-
-def pets(facts: Facts) -> Order | None:
-    """Pets and children near the feed: 'is that safe for my cat?', 'my dog drank from the can'."""
-    if not facts.has("pets") or facts.has("add", "naming", "rename", "lose"):
-        return None
-    eaten = facts.has(*_EATEN)
-    if (facts.asks_dose or facts.has("dose")) and not eaten:
-        return None  # 'my cat drank 100 ml of it' asks for no dose
-    about_plants = bool(facts.target.named or facts.rest.genera)
-    asks = eaten or facts.has("harm") or (facts.question and not about_plants)
-    if not asks and (about_plants or not facts.has("takes")):
-        return None
-    return Order("pets", text="child" if facts.has("child") else "")
+# --- what is kept, spilled, and no feed ----------------------------------------------------------
 
 
 def kept(facts: Facts) -> Order | None:
@@ -79,16 +68,6 @@ def kept(facts: Facts) -> Order | None:
     if facts.has("removing"):
         return Order("removing")
     return Order("quiet_night") if facts.has("quiet_night") else None
-
-
-def hurt(facts: Facts) -> Order | None:
-    """Feed where it should not be: 'I got powder in my eye'."""
-    swallowed = facts.has("swallowed", "mouth")
-    if facts.has("naming", "remedy") or not (swallowed or facts.has("hurt_me")):
-        return None
-    if swallowed:  # whose pet or child did is told so
-        return None if facts.has("pets") else Order("hurt", text="swallowed")
-    return Order("hurt") if facts.rest.volume_l is None else None
 
 
 def spilled(facts: Facts) -> Order | None:
@@ -147,6 +126,29 @@ def remedy(facts: Facts) -> Order | None:
     return Order("remedy", text=words, asks_kind=kind)
 
 
+def unshelved(facts: Facts) -> Order | None:
+    """Epsom salt, kelp and the like by themselves: no feed on record is meant by them."""
+    said = next((t for t in facts.tokens if (t.type, t.value) == ("FILLER", "additive")), None)
+    if said is None or facts.rest.analysis or facts.new_name[0]:
+        return None
+    if facts.products and (facts.rest.volume_l is not None or not _unread(facts)):
+        return None  # what goes in beside a feed
+    by_name = facts.says("WATER_TALK", "supplement")
+    told = facts.has("fed", "clear", "flush", "gave", "repot", "put_in", "remedy", "blend", "stock")
+    if by_name or told or facts.has("remedy_calcium", "share_bottle", "lacking", "price"):
+        return None
+    counted = any(raw.kind == "number" for raw in facts.raws)
+    if not (counted or facts.has("may")):
+        return None
+    text = facts.folded.written(said.raws[0].start, said.raws[-1].end)
+    return Order("unshelved", text=text)
+
+
+def _unread(facts: Facts) -> bool:
+    """Whether a figure was not understood."""
+    return any(c.isdigit() for u in facts.rest.unknown for c in u.text)
+
+
 # --- whether an amount is too much -------------------------------------------------------------
 
 
@@ -172,9 +174,10 @@ def judge(facts: Facts) -> Order | None:
     asked_for = "?" in facts.folded.text
     asks = facts.has("judge") or (asked_for and facts.has("yes", "argues"))
     asks = asks or (facts.has("argues") and facts.rest.analysis is None and not facts.products)
+    asks = asks or _wonders_about_a_rate(facts)
     if not asks or _of_something_else(facts):
         logged = facts.has("fed", "gave") and not facts.target.empty
-        told = not logged and put_in(facts) is not None
+        told = not logged and (put_in(facts) is not None or _into_a_vessel(facts))
         if facts.question or not (told or _put_unmeasured(facts)):
             return None
     said = _amount(facts)
@@ -184,8 +187,20 @@ def judge(facts: Facts) -> Order | None:
     given = facts.has("fed", "gave", "put_in") or any(t.type == "PAST" for t in facts.tokens)
     return Order(
         "judge", target=facts.target, products=facts.products,
-        amount=said.amount, unit=said.unit, given=given,
+        amount=said.amount, unit=said.unit, given=given, when=facts.when[0],
+        text="vessel" if said.volume_l is None and _vessel(facts) else "",
     )  # fmt: skip
+
+
+def _wonders_about_a_rate(facts: Facts) -> bool:
+    """'0.5 g blue per litre gives what EC': so much of a feed, and no label that says it."""
+    if not (facts.products or facts.rest.analysis) or facts.rest.volume_l is not None:
+        return False
+    if any(t.type == "LABEL" for t in facts.tokens) or not queried.queries(facts):
+        return False
+    said = _amount(facts)
+    rated = said is not None and said.amount is not None and said.volume_l is not None
+    return rated and not facts.has("price", "cheaper", "stock", "default")
 
 
 def of_the_last(facts: Facts) -> Order | None:
@@ -234,11 +249,28 @@ def _put_unmeasured(facts: Facts) -> bool:
     return said is not None and said.unit == "loose" and said.volume_l is not None
 
 
+def _into_a_vessel(facts: Facts) -> bool:
+    """Whether so much went into a vessel whose size nobody said: '10 g in the bucket'."""
+    done = facts.has("fed", "gave", "put_in") or any(t.type == "PAST" for t in facts.tokens)
+    if not done or _of_something_else(facts) or not _vessel(facts):
+        return False
+    said = _amount(facts)
+    return said is not None and said.volume_l is None and said.unit != "ml"
+
+
+def _vessel(facts: Facts) -> bool:
+    return any(t[:2] == ("LOOSE_MEASURE", "vessel") or t.type == "CONTAINER" for t in facts.tokens)
+
+
 def of_a_mix(facts: Facts) -> bool:
     """Whether feed is said in so much water, and not as a label says it: '10 g blue in 5 l'."""
     said = _amount(facts)
     labelled = any(t.type in ("LABEL", "PER", "EVERY") for t in facts.tokens)
-    return said is not None and said.volume_l is not None and not labelled
+    each = any(  # 'na litr'
+        (a.type, a.value, b.type) == ("IN", "onto", "VOLUME_UNIT")
+        for a, b in pairwise(facts.tokens)
+    )
+    return said is not None and said.volume_l is not None and not (labelled or each)
 
 
 def _of_something_else(facts: Facts) -> bool:
@@ -267,6 +299,11 @@ def judged(facts: Facts) -> Reading:
     rest = facts.understand(left)
     unknown = tuple(u for u in rest.unknown if any(c.isdigit() for c in u.text))
     return replace(rest, volume_l=said.volume_l or rest.volume_l, unknown=unknown)
+
+
+def amount_said(facts: Facts) -> _Said | None:
+    """An amount of feed and the water it goes into, where nothing else is said of either."""
+    return None if _of_something_else(facts) else _amount(facts)
 
 
 def _amount(facts: Facts) -> _Said | None:
@@ -300,7 +337,9 @@ def _quantities(facts: Facts) -> list[_Quantity]:
         two_before = tokens[index - 2] if index > 1 else None
         if token.after_break or before is None:
             continue
-        if token.type == "LOOSE_MEASURE" and before.type in ("NUMBER", "ARTICLE"):
+        if token.type == "LOOSE_MEASURE" and token.value == "vessel":
+            continue  # what it is put into
+        if token.type == "LOOSE_MEASURE" and before.type in _BEFORE_LOOSE:
             found.append(_Quantity("loose", 0.0, (*before.raws, *token.raws)))
         elif token.type in ("MASS_UNIT", "SPOON", "VOLUME_UNIT"):
             number = _number(before, two_before)
@@ -326,7 +365,8 @@ def _number(token: Token, before: Token | None) -> tuple[float, tuple[Raw, ...]]
         if before is not None and before.type == "FRACTION":
             return fraction_value(before.value), (*before.raws, *token.raws)
         return 1.0, token.raws
-    return (1.0, token.raws) if token.type in ("PER", "EVERY") else None
+    each = token.type in ("PER", "EVERY") or (token.type, token.value) == ("IN", "onto")
+    return (1.0, token.raws) if each else None  # 'na litr'
 
 
 def _quantity(facts: Facts, unit: Token, value: float, raws: tuple[Raw, ...]) -> _Quantity | None:

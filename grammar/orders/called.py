@@ -135,6 +135,58 @@ def overlooked(facts: Facts, span: range) -> tuple[str, ...]:
     return _silent(facts, [i for i in span if i not in facts.held])
 
 
+def strange(facts: Facts) -> str:
+    """A name behind 'for' that nobody on record bears: '2 l for lotte'; empty where none is."""
+    for index in range(len(facts.raws) - 1):
+        joined = facts.is_and(index) and index - 1 in facts.named  # 'for Ruby and lotte'
+        if facts.words.type_at(index) != "FOR" and not joined:
+            continue
+        start = index + 1
+        while facts.words.type_at(start) in ("ARTICLE", "FILLER") and start not in facts.held:
+            start += 1
+        end = start
+        while end < len(facts.raws) and end - start < _MOST_WORDS and _nobody(facts, end):
+            if facts.raws[end].after_break:
+                break
+            end += 1
+        run = range(start, end)
+        others = facts.words.type_at(end) in ("GENUS", "PLANTS", "POT")
+        surely = start == index + 1 or not _silent(facts, run)
+        if run and surely and not others and not _slip(facts, run):
+            return facts.folded.written(facts.raws[start].start, facts.raws[end - 1].end)
+    return ""
+
+
+def behind_volume(facts: Facts) -> str:
+    """What is to be mixed and nobody knows, right behind a volume: '3 l lemon', '3 l of lemon'."""
+    for index in range(1, len(facts.raws) - 1):
+        if facts.words.type_at(index) != "VOLUME_UNIT" or facts.raws[index - 1].kind != "number":
+            continue
+        start = index + 1
+        small = ("OF", "ARTICLE", "FILLER")
+        while facts.words.type_at(start) in small:
+            start += 1
+        end = start
+        while end < len(facts.raws) and end - start < _MOST_WORDS and end not in facts.held:
+            if not _name_like(facts, end):
+                break
+            end += 1
+        run = range(start, end)
+        if not run or any(facts.raws[i].after_break for i in (*run, start)):
+            continue
+        ends = end == len(facts.raws) or facts.raws[end].after_break
+        ends = ends or facts.words.type_at(end) == "FOR"
+        if ends and not _silent(facts, run) and not _slip(facts, run):
+            return facts.folded.written(facts.raws[start].start, facts.raws[end - 1].end)
+    return ""
+
+
+def _nobody(facts: Facts, index: int) -> bool:
+    """Whether a word means nothing here, and could be a name."""
+    everyday = facts.raws[index].text in facts.words.lexicon.plain
+    return index not in facts.held and not everyday and _name_like(facts, index)
+
+
 def _silent(facts: Facts, places: Sequence[int]) -> tuple[str, ...]:
     """Of these words, as written, those that could be names and would be passed over as slips."""
     raws = (facts.raws[i] for i in places if _name_like(facts, i))
@@ -248,7 +300,8 @@ def _name_like(facts: Facts, index: int, *, loose: bool = False) -> bool:
     Behind 'called' (`loose`) a large word is one unless it ends a name: 'April', 'Max'.
     """
     raw = facts.raws[index]
-    if raw.kind != "word" or any(c.isdigit() for c in raw.text):
+    joins = words_under(facts.words.lexicon.language, "joins")
+    if raw.kind != "word" or any(c.isdigit() for c in raw.text) or raw.text in joins:
         return False
     mark = next((m for m in facts.found if m.at <= index < m.end), None)
     if mark is not None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from grammar.lexicon import phrases_under, words_under
 from grammar.order import Order, Target, When
-from grammar.orders import asked, clauses, meant, reminding
+from grammar.orders import asked, clauses, meant, others, reminding
 from grammar.orders.facts import Facts
 from grammar.orders.measured import figure
 from grammar.rhythms.days import whole
@@ -50,10 +50,16 @@ def _asks_who(facts: Facts) -> bool:
 
 def _asks_how_much(facts: Facts) -> bool:
     """'wie viel hab ich diesen Monat gedüngt': what was given, asked in the words of a dose."""
+    language = facts.words.lexicon.language
+    got = phrases_under(language, "how_much_got")
+    size = max((len(p) for p in got if facts.stands_at(0, p)), default=0)
+    places = facts.named | {i for i, _ in facts.genus_places}
+    if size and places.intersection(range(size, size + 2)):  # not 'how much did you say for Ruby'
+        return True
     done = facts.first("fed", "gave", "watered", "flush")
     if done is None:
         return False
-    phrases = phrases_under(facts.words.lexicon.language, "how_much_did")
+    phrases = phrases_under(language, "how_much_did")
     for index in range(done.at):
         size = max((len(p) for p in phrases if facts.stands_at(index, p)), default=0)
         known = facts.named | facts.when[1] | {i for i, _ in facts.genus_places}
@@ -99,9 +105,29 @@ def plan(facts: Facts) -> Order | None:
         return None  # 'was steht auf dem Balkon?'
     with_can = facts.has("plan") and facts.only_a_volume and not facts.has("dose", "dose_word")
     asks_dose = facts.asks_dose and not with_can  # 'plan today, 10 l'
-    if not (facts.has("plan") or another_day) or asks_dose:
+    when = not facts.has("plan") and _asks_when(facts)
+    if not (facts.has("plan") or another_day or when) or asks_dose:
         return None
-    return Order("plan", target=facts.target, when=facts.when[0], products=facts.products)
+    day = facts.when[0] or (_day_in(facts, cue) if cue is not None else None)
+    return Order("plan", target=facts.target, when=day, products=facts.products)
+
+
+def _day_in(facts: Facts, cue: Mark) -> When | None:
+    """A day that is part of the phrase for a plan: 'co jutro do zrobienia'."""
+    for index in range(cue.at, cue.end):
+        entry, size = longest(facts.raws[: cue.end], index, facts.words.lexicon.orders)
+        kind, _, value = entry.value.partition(" ") if entry is not None else ("", "", "")
+        if entry is not None and entry.type == "WHEN" and size and kind == "day" and value:
+            return When(kind, int(value))
+    return None
+
+
+def _asks_when(facts: Facts) -> bool:
+    """'when do the phals get feed again', 'whens the next feed'."""
+    if not facts.rest.mentions_feeding or facts.has("repot", "choose", "dose", "dose_word"):
+        return False
+    phrases = phrases_under(facts.words.lexicon.language, "asks_when")
+    return any(facts.stands_at(0, phrase) for phrase in phrases) and not facts.rest.unknown
 
 
 def done(facts: Facts) -> Order | None:
@@ -110,6 +136,10 @@ def done(facts: Facts) -> Order | None:
         return None
     if meant.is_denied(facts, "done"):
         return Order("not_given")
+    if others.given_to(facts):  # 'dałam falkę mamie'
+        return None
+    if facts.has("clear", "watered") and facts.target.named:
+        return Order("two_things")  # 'done 1, and Ruby got only water'
     steps = tuple(
         n for i in range(len(facts.raws)) if (n := whole(facts.words, i)) is not None and n < 100
     )
@@ -149,7 +179,7 @@ def log(facts: Facts) -> Order | None:
     """What was given: feed, clear water or a flush; to some this, to others that."""
     facts = meant.told_of(facts)
     parts = clauses.given_apart(facts)
-    if parts is None:
+    if parts is None or clauses.feed_and_water(facts):
         return Order("two_things")
     orders: list[Order] = []
     verb = _given(facts) if parts and clauses.days_apart(facts) else None
@@ -165,6 +195,19 @@ def log(facts: Facts) -> Order | None:
         return Order("two_things", text="days") if days else one
     given = [order for order in orders if order.verb != "not_given"] or orders[:1]
     return replace(given[0], also=tuple(given[1:]))  # 'Ruby watered, Hugo not fed'
+
+
+def after_repotting(facts: Facts) -> Order | None:
+    """'Repotted Ruby, when do I feed again': the repotting; 'after I repotted her': when."""
+    cue = facts.first("repot")
+    feeds = facts.rest.mentions_feeding or facts.has("fed", "plan")
+    if cue is None or not feeds or facts.asks_dose or not facts.says_any("asks_when"):
+        return None
+    target, after = facts.target, phrases_under(facts.words.lexicon.language, "afterwards")
+    only_when = any(facts.stands_at(i, phrase) for i in range(cue.at + 1) for phrase in after)
+    if only_when or target.empty or facts.starts_any("asks_when"):
+        return Order("tell", text="repotted", target=target)
+    return Order("repot", target=replace(target, medium=None), when=facts.when[0])
 
 
 def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | None:
@@ -190,6 +233,8 @@ def _log_one(facts: Facts, target: Target, usual: str | None = None) -> Order | 
         return None  # 'fed them not too strong'
     name = facts.new_name[0] or None
     order = Order(verb, target=target, when=facts.when[0], products=facts.products, name=name)
+    if target.everything and facts.says_any("the_rest"):
+        order = replace(order, standing="rest")
     if verb != "fed" or put is None:
         return order
     return replace(order, amount=put.amount, unit=put.unit, given=True)
@@ -232,8 +277,15 @@ def _given(facts: Facts) -> str | None:
     gave_feed = facts.has("gave") and (facts.rest.mentions_feeding or facts.products)
     if facts.has("fed") or gave_feed or _day_of_a_feed(facts):
         return "fed"
-    pure = facts.rest.water is not None and not facts.asks_dose
-    return "clear" if facts.has("gave") and pure else None
+    pure = facts.rest.water is not None or _water_given(facts)
+    return "clear" if facts.has("gave") and pure and not facts.asks_dose else None
+
+
+def _water_given(facts: Facts) -> bool:
+    """'Ruby got today water': what was given, and not where some stands: 'water in the crown'."""
+    ends = [i + 1 for i in range(len(facts.raws)) if facts.words.type_at(i) == "WATER_WORD"]
+    fed = facts.rest.mentions_feeding or facts.rest.strength is not None
+    return bool(ends) and not fed and facts.words.type_at(ends[-1]) not in ("IN", "TO", "OF")
 
 
 def _poured_so_much(facts: Facts) -> bool:
@@ -255,7 +307,10 @@ def _day_of_a_feed(facts: Facts) -> bool:
 
 
 def runoff(facts: Facts) -> Order | None:
-    if not facts.has("runoff") or facts.rest.analysis or facts.rest.volume_l is not None:
+    in_pot = facts.rest.target_ec_ms_cm is not None and facts.says_any("in_the_pot")
+    if not (facts.has("runoff") or in_pot) or facts.rest.analysis:
+        return None
+    if facts.rest.volume_l is not None:
         return None
     if not any(raw.kind == "number" for raw in facts.raws):
         return None

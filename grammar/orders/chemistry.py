@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from grammar.order import Order, Target
+from grammar.orders import queried
 from grammar.orders.facts import Facts
 
 
@@ -18,6 +19,10 @@ def salts(facts: Facts) -> Order | None:
 def stock(facts: Facts) -> Order | None:
     """A stock solution of products: 'make 500 ml stock of blue tub', 'stock 1:100'."""
     asked = facts.has("stock") or facts.starts("concentrate")
+    cue = facts.first("concentrate")
+    if cue is not None:  # 'a litre of concentrate 1:100', and not 'with 1:100 concentrate'
+        start = facts.raws[cue.at].start
+        asked = asked or any(t.type == "RATIO" and t.start > start for t in facts.tokens)
     if not asked or facts.rest.genera or facts.target.named:
         return None
     return Order("stock", products=facts.products)
@@ -25,7 +30,11 @@ def stock(facts: Facts) -> Order | None:
 
 def together(facts: Facts) -> Order | None:
     """Whether products may share a bottle."""
-    if len(facts.products) < 2 or not facts.has("share_bottle"):
+    asked = queried.queries(facts) and facts.says_any("mixing")
+    asked = asked and facts.rest.volume_l is None and facts.rest.water is None
+    if not facts.products or facts.target.named or not (facts.has("share_bottle") or asked):
+        return None
+    if len(facts.products) < 2 and not (asked or queried.queries(facts)):
         return None
     return Order("together", products=facts.products)
 

@@ -46,7 +46,7 @@ def days_apart(facts: Facts) -> list[Facts]:
 
     Empty where one day was said, or where they do not part the plants.
     """
-    days = _days(facts)
+    days = days_said(facts)
     if len({when for when, _ in days}) < 2:
         return []
     cuts = [0]
@@ -62,7 +62,7 @@ def days_apart(facts: Facts) -> list[Facts]:
 
 def days_in_a_row(facts: Facts) -> bool:
     """Whether two days were said of the same: 'yesterday and today', 'on monday and thursday'."""
-    days = _days(facts)
+    days = days_said(facts)
     return any(
         first != second
         and any(facts.is_and(i) for i in range(before.end, mark.at))
@@ -71,7 +71,7 @@ def days_in_a_row(facts: Facts) -> bool:
     )
 
 
-def _days(facts: Facts) -> list[tuple[When, Mark]]:
+def days_said(facts: Facts) -> list[tuple[When, Mark]]:
     """The days that were said, in order, with their words."""
     found: list[tuple[When, Mark]] = []
     start = 0
@@ -114,7 +114,34 @@ def _border(facts: Facts, before: Mark, mark: Mark) -> int | None:
     found = breaks or joins
     if near:
         return near[-1]
+    if not found:
+        return _second_of(facts, before, mark)
     return found[0] if len(found) == 1 else None
+
+
+def _second_of(facts: Facts, before: Mark, mark: Mark) -> int | None:
+    """Where plants stand before each of two words: 'Hugo fed today Ruby only water'."""
+    plants = facts.named | {i for i, _ in facts.genus_places}
+    between = sorted(plants & set(range(before.end, mark.at)))
+    others = (i for i in range(before.end, mark.at) if i not in plants | facts.when[1])
+    if not between or any(not facts.is_filler(i) for i in others):
+        return None
+    behind = plants & set(range(mark.end, len(facts.raws)))
+    return between[0] if plants & set(range(before.at)) and not behind else None
+
+
+def feed_and_water(facts: Facts) -> bool:
+    """'Today feed for Hugo and Ruby, Mia just water': two things, and one of them only named."""
+    water = facts.first("clear")
+    if water is None or facts.has("fed", "flush", "gave", "watered", "except", "not_fed"):
+        return False
+    starts = [i for i in range(1, water.at + 1) if facts.raws[i].after_break]
+    if not starts:
+        return False
+    first, second = facts.part(range(starts[-1])), facts.part(range(starts[-1], len(facts.raws)))
+    denied = any(t.type == "NOT" for t in facts.tokens)
+    both = first.target.named_one and second.target.named_one
+    return both and first.rest.mentions_feeding and not denied
 
 
 def wetted_and_fed(facts: Facts) -> bool:

@@ -4,16 +4,24 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from grammar.lexicon import settings_of, words_under
+from grammar.folding import plain
+from grammar.lexicon import phrases_under, settings_of, words_under
 from grammar.order import Order, PlantSaid
-from grammar.orders.additions import names_at, plants, too_many_names
+from grammar.orders import counting
+from grammar.orders.additions import borders, names_at, plants, too_many_names
 from grammar.orders.care import MOST_A_POT_L
 from grammar.orders.facts import Facts
+from grammar.orders.others import given_to
 from grammar.rhythms.days import whole
 from grammar.words.tokens import UNITS
 
 #: A kind stands so near behind 'new' at the head of a message [words].
 _NEW_KIND = 2
+
+#: What may stand in a bare list of plants, and orders nothing: 'from the show', '2 of them'.
+_IN_A_LIST = frozenset({
+    "both", "be", "show", "since", "them", "have", "having", "gave", "received",
+})  # fmt: skip
 
 #: 'vandas -> balcony'.
 _ARROWS = ("->", "=>", "→")
@@ -66,6 +74,9 @@ def lose(facts: Facts) -> Order | None:
     lacks = facts.says_any("lacks") and not (facts.target.names or facts.says_any("any_more"))
     cared = facts.has("fed", "clear", "flush", "repot", "watered")
     lost = (facts.has("lose") and not lacks) or (facts.parted("lose_parted") and not cared)
+    lost = lost or given_to(facts)
+    if facts.has("lose") and facts.target.empty and facts.rest.growth == "seedling":
+        return Order("not_told", text="lose")  # '3 seedlings died': of which, nobody knows
     if not lost or facts.target.empty or _shed(facts):
         return None
     if _part_lost(facts):
@@ -80,7 +91,11 @@ def lose(facts: Facts) -> Order | None:
     count = facts.rest.count or first or _one_of_a_kind(facts)
     if len(counted) > 1:
         count = numbers[_nearest(facts, counted)]
-    return Order("lose", target=facts.target, when=facts.when[0], count=count)
+    some, target = counting.some_of(facts), facts.target
+    if some is not None and len(target.genera) < 2:  # 'eine der beiden Phals'
+        count, target = some[0], replace(target, everything=target.everything and not target.genera)
+    text = "one" if count is None and _singular(facts) else ""
+    return Order("lose", target=target, when=facts.when[0], count=count, text=text)
 
 
 def _nearest(facts: Facts, counted: list[int]) -> int:
@@ -141,6 +156,28 @@ def _one_of_a_kind(facts: Facts) -> int | None:
     return 1 if counted and not facts.target.names and not facts.target.traits else None
 
 
+def _singular(facts: Facts) -> bool:
+    """Whether a kind is said of one plant: 'my phal died', and not 'my phals died'."""
+    target, lexicon = facts.target, facts.words.lexicon
+    lost = any(m.value == "lose" for m in facts.found) or facts.parted("lose_parted")
+    lost = lost or given_to(facts)
+    if not lost or target.names or target.again or target.everything or len(target.genera) != 1:
+        return False
+    several = words_under(lexicon.language, "several_said")
+    if any(raw.text in several for raw in facts.raws):
+        return False
+    endings = [e.split("/") for e in settings_of(lexicon.language).get("plurals", ())]
+    for index, genus in facts.genus_places:
+        raw = facts.raws[index]
+        typed = facts.folded.written(raw.start, raw.end).lower()  # 'cattleyę' is one
+        for many, one in endings:
+            entry = lexicon.words.get(raw.text.removesuffix(plain(many)) + one)
+            is_genus = entry is not None and (entry.type, entry.value) == ("GENUS", genus)
+            if typed.endswith(many) and is_genus:
+                return False
+    return True
+
+
 def move(facts: Facts) -> Order | None:
     moved = facts.has("move", "be") or any(sign in facts.folded.text for sign in _ARROWS)
     if facts.place is None or facts.asks_dose or facts.question or not moved:
@@ -187,11 +224,20 @@ def correct(facts: Facts) -> Order | None:
         return None
     takes = facts.has("takes") and rest.volume_l is not None and rest.volume_l <= MOST_A_POT_L
     told = facts.has("be", "move") and (rest.medium or rest.pot_cm) and rest.volume_l is None
+    if told and not rest.medium and _of_a_part(facts):
+        return None
     if not (takes or told) or rest.strength is not None or rest.label_rate is not None:
         return None
     if facts.place is not None and not (target.names or target.genera or target.again):
         return Order("correct", target=target)
     return Order("correct", target=replace(target, place=None), place=facts.place)
+
+
+def _of_a_part(facts: Facts) -> bool:
+    """Whether a length is that of a leaf or a root, and of no pot: 'phal leaf is 20 cm long'."""
+    parts = words_under(facts.words.lexicon.language, "parts")
+    potted = any(t.type == "POT" for t in facts.tokens)
+    return not potted and any(raw.text in parts for raw in facts.raws)
 
 
 def is_of_kind(facts: Facts) -> Order | None:
@@ -272,12 +318,15 @@ def _standing(facts: Facts) -> str:
 
 
 def add(facts: Facts) -> Order | None:
-    got = facts.starts("gave") and (facts.rest.count or facts.rest.medium) and _new(facts)
+    several = len(borders(facts)) > 1 and _each_described(facts)
+    told = facts.rest.count or facts.rest.medium or several
+    got = facts.starts("gave") and told and _new(facts)
     got = got and not facts.says_any("had")
     more = facts.has("more") and facts.rest.count and facts.rest.genera
     got = got or _received(facts) or _begins_new(facts)
     new = facts.new_name[0] and facts.rest.genera and not facts.target.names
-    wanted = facts.has("add", "have") or got or more or new
+    headed = _headed(facts)
+    wanted = facts.has("add", "have") or got or more or new or headed
     if not wanted or facts.question or facts.asks_dose_beside(names_at(facts)):
         return None
     said = plants(facts)
@@ -290,26 +339,72 @@ def add(facts: Facts) -> Order | None:
     )
     if not (facts.rest.genera or strong):
         return None
-    return Order("add", plants=said, when=facts.when[0], standing=_standing(facts))
+    standing = "some" if headed else _standing(facts)
+    if facts.says_any("divided") and len(said) == 1:  # 'split the paphs, now i have 5'
+        said, standing = (_divided(facts, said[0]),), "total"
+    return Order("add", plants=said, when=facts.when[0], standing=standing)
+
+
+def _divided(facts: Facts, plant: PlantSaid) -> PlantSaid:
+    """All that there are of a plant that became several."""
+    words = words_under(facts.words.lexicon.language, "divided")
+    counts = [n for i in range(len(facts.raws)) if (n := whole(facts.words, i))]
+    traits = tuple(t for t in plant.traits if plain(t) not in words)
+    return replace(plant, traits=traits, count=plant.count or (counts[-1] if counts else None))
+
+
+def _headed(facts: Facts) -> bool:
+    """'my plants are 3 phals in bark, 2 vandas mounted': a list of what one has."""
+    phrases = phrases_under(facts.words.lexicon.language, "list_heads")
+    size = max((len(p) for p in phrases if facts.stands_at(0, p)), default=0)
+    rest = facts.rest
+    if not size or size >= len(facts.raws) or rest.mentions_feeding or facts.target.names:
+        return False
+    described = rest.medium or rest.pot_cm or rest.count or facts.place or rest.conflicts
+    return bool(rest.genera and described and not rest.growth)
 
 
 def listed(facts: Facts) -> Order | None:
     """'30 dendrobiums, balcony, bark': a bare list, of plants to add or to feed."""
     rest = facts.rest
-    described = facts.place is not None or (rest.medium and rest.pot_cm)
-    begun = bool(facts.raws) and (
-        facts.raws[0].kind == "number" or facts.words.type_at(0) == "NUMBER"
-    )
+    if not facts.raws or not facts.genus_places or facts.asks_dose or facts.question:
+        return None
+    several = len(borders(facts)) > 1
+    apart = not several and len(plants(facts)) > 1  # 'two phals, one in bark, one in moss'
+    described = facts.place is not None or rest.pot_cm or apart or _one_more(facts)
+    described = described or (several and _each_described(facts))
+    begun = facts.raws[0].kind == "number" or facts.words.type_at(0) in ("NUMBER", "ARTICLE")
+    begun = begun or facts.genus_places[0][0] <= 1 or facts.says_any("further")
     others = (rest.season, rest.month, rest.regime, rest.growth, rest.water, rest.form)
-    if not (described and begun and rest.genera) or facts.asks_dose or facts.question:
+    if not (described and begun) or (rest.pot_cm and not rest.medium and _of_a_part(facts)):
         return None
     if any(others) or facts.products or rest.mentions_feeding or facts.target.names:
         return None
-    if any(m.type == "ORDER" and not {"both", "be"} & set(m.value.split()) for m in facts.found):
+    media = {r.start for t in facts.tokens if t.type == "MEDIUM" for r in t.raws}
+    said_so = (m for m in facts.found if facts.raws[m.at].start not in media)  # 'no medium'
+    if any(m.type == "ORDER" and not _IN_A_LIST & set(m.value.split()) for m in said_so):
         return None
     said = plants(facts)
-    counted = all(p.genus and p.count for p in said)
-    return Order("add_offer", plants=said, target=facts.target) if counted else None
+    if len(said) == 1 and said[0].count is None:  # 'oncidium, 2 of them, bark'
+        bare = [u.text for u in rest.unknown if u.text.isdecimal() and int(u.text) > 0]
+        said = (replace(said[0], count=int(bare[0])),) if len(bare) == 1 else said
+    kinds = all(p.genus and (p.count or p.medium or p.pot_cm) for p in said)
+    return Order("add_offer", plants=said, target=facts.target) if kinds else None
+
+
+def _one_more(facts: Facts) -> bool:
+    """'also a bulbophyllum mounted', '1 bulbophyllum on cork': counted at the head, or further."""
+    counted = facts.raws[0].kind == "number" or counting.number_at(facts, 0) is not None
+    return facts.rest.medium is not None and (counted or facts.says_any("further"))
+
+
+def _each_described(facts: Facts) -> bool:
+    """Whether the kinds of a list stand each in a medium or a pot: '3 phals in bark, 1 vanda in'.
+
+    One that is alone is as often a part of a request for a dose.
+    """
+    each = [facts.read_rest(span) for span in borders(facts)]
+    return all(reading.medium or reading.pot_cm for reading in each)
 
 
 def _received(facts: Facts) -> bool:

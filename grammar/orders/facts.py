@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from grammar.folding import plain
-from grammar.lexicon import Entry, phrases_under, settings_of, words_under
+from grammar.lexicon import Entry, phrases_from, settings_of, words_under
 from grammar.order import LabelSaid, MeterSaid, Rhythm, Target, When
 from grammar.orders import agreeing
 from grammar.orders.labels import label
@@ -25,7 +25,7 @@ Understand: TypeAlias = Callable[[list[Raw]], Reading]
 #: Words of an order that also say something of a dose stay in the rest that is read.
 _ALSO_READ = frozenset({
     "WATER", "WATER_WORD", "OTHER_WATER", "SCALE", "FORM", "MEDIUM", "EC", "GENUS", "POT",
-    "GROWTH", "STRENGTH", "EXACT",
+    "GROWTH", "STRENGTH", "EXACT", "SPOON",
 })  # fmt: skip
 #: Orders that are everyday words: they stay in the rest ('is in bloom').
 _ALSO_SAID = frozenset({"be", "takes", "them", "becomes"})
@@ -50,6 +50,7 @@ class Facts:
     words: Words
     understand: Understand
     money: str = ""  # the currency of a list of prices that these words stand in
+    spares: Target | None = None  # who got none of what these words tell
 
     @property
     def folded(self) -> Folded:
@@ -114,14 +115,34 @@ class Facts:
         """Whether one of these order phrases fell."""
         return not self.cues.isdisjoint(values)
 
+    @cached_property
+    def harms(self) -> list[Mark]:
+        """What is said of harm: found apart from the orders; no name on record says any."""
+        found = phrases(self.raws, self.words.lexicon.harms)
+        return [m for m in found if self.named.isdisjoint(range(m.at, m.end))]
+
     def says_any(self, key: str) -> bool:
         """Whether one of the phrases fell that the settings of the language list."""
-        phrases = phrases_under(self.words.lexicon.language, key)
-        return any(self.stands_at(i, phrase) for phrase in phrases for i in range(len(self.raws)))
+        phrases = phrases_from(self.words.lexicon.language, key)
+        raws = self.words.raws
+        return any(raw.text in phrases and self.phrase_at(i, key) for i, raw in enumerate(raws))
+
+    def phrase_at(self, index: int, key: str) -> int:
+        """How many words the longest of the phrases takes that stands here; 0 for none."""
+        phrases = phrases_from(self.words.lexicon.language, key)
+        found = phrases.get(self.words.raws[index].text, ())
+        return next((len(phrase) for phrase in found if self.stands_at(index, phrase)), 0)
+
+    def starts_any(self, key: str) -> bool:
+        """Whether the message begins with one of the phrases that the settings list."""
+        return bool(self.words.raws) and self.phrase_at(0, key) > 0
 
     def stands_at(self, index: int, phrase: tuple[str, ...]) -> bool:
         """Whether the words of a phrase stand here."""
-        return tuple(raw.text for raw in self.raws[index : index + len(phrase)]) == phrase
+        raws = self.words.raws
+        if index >= len(raws) or raws[index].text != phrase[0]:
+            return False
+        return tuple(raw.text for raw in raws[index : index + len(phrase)]) == phrase
 
     def parted(self, key: str) -> bool:
         """Whether a phrase in two parts fell, with plants and no more between: 'gave Ruby away'."""
@@ -313,7 +334,8 @@ class Facts:
     def _sizes(self, index: int) -> bool:
         """Whether the size of a pot begins here: 'call it Max 20 cm pot'."""
         if self.raws[index].kind != "number":
-            return False
+            potted = self.words.type_at(index) == "POT" and index + 2 < len(self.raws)
+            return potted and self.raws[index + 1].kind == "number" and self._sizes(index + 1)
         return self.words.type_at(index + 1) in ("LENGTH_UNIT", "POT")
 
     def _closes(self, index: int) -> bool:
@@ -431,6 +453,27 @@ class Facts:
         return [(starts[t.raws[-1].start], t.value) for t in self.tokens
                 if t.type == "GENUS" and starts[t.raws[0].start] not in held]  # fmt: skip
 
+    @cached_property
+    def newest(self) -> frozenset[int]:
+        """The words for the feed that was put on record last: '2 l of the new one'."""
+        for index in range(len(self.raws)):
+            if self.words.type_at(index - 1) == "FOR":
+                continue  # 'for the new one': a plant
+            size = self.phrase_at(index, "newest")
+            alone = self.phrase_at(index, "newest_bare")
+            if size or (alone and self._stands_alone(index + alone)):
+                return frozenset(range(index, index + max(size, alone)))
+        return frozenset()
+
+    def _stands_alone(self, index: int) -> bool:
+        """Whether no noun follows: 'der neue für 2 l', and not 'der neue Trieb'."""
+        if index >= len(self.raws) or self.raws[index].after_break:
+            return True
+        cue = self.words.cue_at(index)
+        counts = ("NUMBER", "FRACTION", "FORM", "FOR", "IN", "TO", "AND")
+        small = self.raws[index].kind == "number" or self.words.type_at(index) in counts
+        return small or bool({"dose", "default", "use"} & set(cue.split()))
+
     # --- the rest ---
 
     @cached_property
@@ -455,10 +498,12 @@ class Facts:
 
     @cached_property
     def _growing(self) -> frozenset[int]:
-        """The words of a phrase for growth that an order has a part of: 'macht Pause'."""
+        """The words of a phrase for growth or a medium that an order has a part of: 'no medium'."""
         held = {i for m in self.found if m.type == "ORDER" for i in range(m.at, m.end)}
         starts = {raw.start: i for i, raw in enumerate(self.raws)}
-        phrases = ([starts[r.start] for r in t.raws] for t in self.tokens if t.type == "GROWTH")
+        phrases = (
+            [starts[r.start] for r in t.raws] for t in self.tokens if t.type in ("GROWTH", "MEDIUM")
+        )
         return frozenset(i for p in phrases if not held.issuperset(p) for i in p)
 
     def read_rest(
@@ -594,6 +639,7 @@ class Facts:
             (m.at, agreeing.trait(self.words, m, genus))
             for m in self.found
             if m.at not in held
+            and not self.of_a_pot(m)
             and (m.type == "TRAIT" or (m.type == "PLACE" and agreeing.kind(m) == "mark"
                  and not any(m.at in run for _, run in self.place_runs)))
         ]  # fmt: skip
@@ -620,6 +666,14 @@ class Facts:
             not_traits=tuple(v for i, v in traits if i > cut),
             not_media=(medium,) if medium else (),
         )
+
+    def of_a_pot(self, mark: Mark) -> bool:
+        """Whether a trait is that of a pot: 'in a big pot', 'en tiesto grande'."""
+        if mark.end < len(self.raws) and self.words.type_at(mark.end) == "POT":
+            return not self.raws[mark.end].after_break
+        entry = self._entry(mark.at - 1) if mark.at else None
+        behind = entry is not None and (entry.type, entry.value) == ("POT", "before")
+        return behind and not self.raws[mark.at].after_break
 
     def _no_alone(self, index: int) -> bool:
         """Whether a 'no' stands between commas: 'watered Ruby, no, Hugo'."""

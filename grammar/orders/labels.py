@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from grammar.order import LabelSaid
 from grammar.words.marks import Mark, Words
+from grammar.words.tokens import UNITS
 
 #: Words that may stand between a figure and what it is of, and how many.
 _BETWEEN = frozenset({"PERCENT", "OF", "FOR", "FILLER", "ARTICLE", "IN"})
@@ -66,6 +67,10 @@ def _beside(
     if not words.raws[mark.at].after_break and (sign or percent_before):
         order = ((used, before), (behind, after))
     for places, at in order:
+        share = mark.value.startswith("n_")
+        measured = words.type_at(at + 1) in UNITS - {"PERCENT"}
+        if share and measured and not words.raws[at + 1].after_break:
+            continue  # 'nitrate of 1 g/l' is no percentage
         if 0 <= at < len(words.raws) and at not in taken and words.raws[at].kind == "number":
             text = words.raws[at].text.replace(",", ".")
             if text.count(".") <= 1:

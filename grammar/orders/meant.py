@@ -6,10 +6,13 @@ fed Ruby' speak of a change as 'flushed Ruby' does, and nothing may come of them
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from grammar.folding import plain
 from grammar.lexicon import phrases_under, settings_of, words_under
 from grammar.order import Order
 from grammar.orders.facts import Facts
-from grammar.words.marks import Mark, phrases
+from grammar.words.marks import Mark, Words, phrases
 from grammar.words.spelling import denies_by_a_slip
 
 #: The phrases that speak of each change.
@@ -52,18 +55,28 @@ def held_back(facts: Facts, order: Order) -> Order | None:
     """
     if order.verb == "move" and _not_yet(facts, order):
         return Order("not_told", text=order.verb)
+    care = facts.first(*_CARE) if order.verb == "not_given" else None
+    if care is not None and _doubted(facts, care, _clause(facts, care)):  # 'not sure if I fed'
+        verb = next(v for v in care.value.split() if v in _CARE)
+        return Order("not_told", text=verb, asks_kind="doubt")
     said = _SAID.get(order.verb)
     cue = facts.first(*said) if said is not None else None
     if cue is None:
         return None
     begin = _clause(facts, cue)
+    if order.verb in _CARE and _doubted(facts, cue, begin):
+        return Order("not_told", text=order.verb, asks_kind="doubt")
+    if order.verb in _CARE and facts.says_any("from_now"):  # 'fed every 2 weeks from now on'
+        return Order("not_told", text=order.verb)
     unmade = order.verb != "add" and _did_not_happen(facts, cue, begin)
     if order.also:
         return Order("not_told", text=order.verb) if unmade else None
     if unmade or (order.verb != "add" and _denied(facts, cue, begin)):
         return Order("not_given" if order.verb in _CARE else "not_changed", text=order.verb)
-    asked = _begins(facts, begin, "asks")
+    asked = _begins(facts, begin, "asks") or _ends(facts, "asks_last")
     back = _begins(facts, begin, "asks_back")
+    if order.verb in _CARE and cue.at == begin and "?" not in facts.folded.text:
+        back = back and not settings_of(facts.words.lexicon.language).get("verb_last")
     if back and order.verb == "add":  # 'hab ich eine Vanda' asks, 'dazu hab ich eine Vanda' tells
         phrases = phrases_under(facts.words.lexicon.language, "asks_back")
         back = _phrase_at(facts, begin, phrases) > 0
@@ -106,6 +119,19 @@ def denies_figures(facts: Facts, order: Order) -> bool:
 def _leads_on(facts: Facts, index: int) -> bool:
     """Whether a clause goes on behind a word: not 'no, Ruby is flowering'."""
     return index + 1 < len(facts.raws) and not facts.raws[index + 1].after_break
+
+
+def begins_with(facts: Facts, key: str) -> bool:
+    """Whether a message begins with a phrase of the settings, behind words that carry nothing."""
+    phrases = phrases_under(facts.words.lexicon.language, key)
+    index = 0
+    while index < min(_HEAD, len(facts.raws)):
+        if _phrase_at(facts, index, phrases):
+            return True
+        if not facts.is_filler(index) and facts.words.cue_at(index) not in ("yes", "no", "hail"):
+            return False
+        index += 1
+    return False
 
 
 def is_denied(facts: Facts, cue: str) -> bool:
@@ -225,9 +251,14 @@ def _small(facts: Facts, index: int) -> bool:
 
 def _clause(facts: Facts, cue: Mark) -> int:
     """Where the clause of a phrase begins."""
+    but = words_under(facts.words.lexicon.language, "but_then")
+    orders = (m for m in facts.found if m.type == "ORDER")
+    said = [m.end for m in orders if not _CARE.isdisjoint(m.value.split())]
     for index in range(cue.at, 0, -1):
         if facts.raws[index].after_break:
             return index
+        if facts.raws[index].text in but and any(end <= index for end in said):
+            return index  # 'nearly fed Ruby but took only water'
     return 0
 
 
@@ -256,9 +287,27 @@ def _is_marked(facts: Facts, index: int) -> bool:
     return not facts.folded.written(raw.start, raw.end).isascii()
 
 
+def _typed(facts: Facts, index: int) -> str:
+    """A word as it was typed, without its marks; a slip is put right in the words."""
+    raw = facts.raws[index]
+    return plain(facts.folded.written(raw.start, raw.end))
+
+
 def _is_unsure(mark: Mark) -> bool:
     """'no se murió' is written as 'no sé' is."""
     return "unsure" in mark.value.split()
+
+
+def _doubted(facts: Facts, cue: Mark, begin: int) -> bool:
+    """Whether it may have been done: 'maybe I fed Ruby', 'fed Ruby, not sure'."""
+    phrases = phrases_under(facts.words.lexicon.language, "doubts")
+    for index in range(len(facts.raws)):
+        size = 0 if index in facts.named else _phrase_at(facts, index, phrases)
+        last = index + size == len(facts.raws) and facts.raws[index].after_break
+        head = index == 0 and size == begin
+        if size and (begin <= index < cue.at or last or head):
+            return True
+    return False
 
 
 def _did_not_happen(facts: Facts, cue: Mark, begin: int) -> bool:
@@ -274,11 +323,22 @@ def _did_not_happen(facts: Facts, cue: Mark, begin: int) -> bool:
             continue  # 'hatte umgetopft' is past
         if size and all(facts.raws[i].text not in spoken for i in range(index + size, cue.at)):
             return True
+    typed = [_typed(facts, i) for i in range(cue.at, cue.end)]
+    would = tuple(words_under(language, "would_endings"))  # 'regalaría', read as 'regalada'
+    if would and any(word.endswith(would) for word in typed):
+        return True
     endings = tuple(words_under(language, "not_so_endings"))
     if not endings:
         return False
     written = facts.folded.text  # a slip of 'podlałam' is put right in the words, not here
     return any(written[r.start : r.end].endswith(endings) for r in facts.raws[begin : cue.end])
+
+
+def _ends(facts: Facts, key: str) -> bool:
+    """Whether one of the phrases closes the message: 'flush it how'."""
+    phrases = phrases_under(facts.words.lexicon.language, key)
+    size = len(facts.raws)
+    return any(len(p) < size and facts.stands_at(size - len(p), p) for p in phrases)
 
 
 def _begins(facts: Facts, begin: int, key: str) -> bool:
@@ -287,10 +347,13 @@ def _begins(facts: Facts, begin: int, key: str) -> bool:
     'was fed: Ruby' does not ask.
     """
     phrases = phrases_under(facts.words.lexicon.language, key)
+    stops = people(facts) | words_under(facts.words.lexicon.language, "opines")
     held = {m.at for m in facts.found if m.type == "ORDER" and m.size > 1 and m.value != "having"}
     for index in range(begin, min(begin + _HEAD, len(facts.raws))):
         if index not in held and _phrase_at(facts, index, phrases):
             return True
+        if facts.raws[index].text in stops:
+            return False  # 'mein Mann hat gedüngt', 'creo que aboné'
         small = facts.is_filler(index) or facts.words.cue_at(index) in ("yes", "no", "hail")
         if not small:
             return False
@@ -322,6 +385,9 @@ def _planned(facts: Facts, begin: int, end: int) -> bool:
 def _planned_behind(facts: Facts, cue: Mark) -> bool:
     """'bevor Ruby gedüngt wird', in a language whose verb stands last."""
     language = facts.words.lexicon.language
+    typed = {_typed(facts, i) for i in range(cue.at, cue.end)}
+    if words_under(language, "to_do") & typed:
+        return True  # 'vergessen, Ruby umzutopfen'
     last = settings_of(language).get("verb_last") and cue.end < len(facts.raws)
     if not last or facts.raws[cue.end].after_break:
         return False
@@ -347,6 +413,122 @@ def rather(facts: Facts) -> Facts:
         if denied and after and done.at > mark.at:
             return facts.part(range(mark.end, len(facts.raws)))
     return facts
+
+
+def people(facts: Facts) -> frozenset[str]:
+    """Words for somebody who does something, at home or elsewhere."""
+    language = facts.words.lexicon.language
+    strangers = {phrase[-1] for phrase in phrases_under(language, "strangers")}
+    return words_under(language, "others") | words_under(language, "household") | strangers
+
+
+def by_somebody(facts: Facts) -> Facts:
+    """The message with what somebody did, in a form that is another word elsewhere.
+
+    'mi marido abono las phals' is 'abonó'; alone, 'abono' is feed. So is what has its accent.
+    """
+    forms = settings_of(facts.words.lexicon.language).get("done_by", {})
+    held = {i for m in facts.found for i in range(m.at, m.end)}
+    told = [
+        Mark("ORDER", forms[raw.text], i, 1)
+        for i, raw in enumerate(facts.raws)
+        if raw.text in forms and i not in held and (_is_marked(facts, i) or _by_person(facts, i))
+    ]
+    if not told:
+        return facts
+    words = facts.words
+    found = sorted((*facts.found, *told), key=lambda m: m.at)
+    return replace(facts, words=Words(words.folded, words.raws, words.lexicon, found))
+
+
+def _by_person(facts: Facts, index: int) -> bool:
+    """Whether a word for a person stands before a verb, with pronouns between at most."""
+    between = words_under(facts.words.lexicon.language, "before_verb")
+    index -= 1
+    while index >= 0 and facts.raws[index].text in between:
+        index -= 1
+    near = index >= 0 and not facts.raws[index + 1].after_break
+    return near and facts.raws[index].text in people(facts)
+
+
+def then_done(facts: Facts) -> Facts:
+    """The message without a repotting that only says when: 'after repotting Hugo I watered'."""
+    cue = facts.first("repot")
+    if cue is None or not facts.has("fed", "clear", "flush"):
+        return facts
+    after = phrases_under(facts.words.lexicon.language, "afterwards")
+    for index in range(cue.at):
+        size = _phrase_at(facts, index, after)
+        behind = range(index + size, cue.at)
+        if size and all(i in facts.named or facts.is_filler(i) for i in behind):
+            words = facts.words
+            found = [m._replace(value="before") if m == cue else m for m in facts.found]
+            return replace(facts, words=Words(words.folded, words.raws, words.lexicon, found))
+    return facts
+
+
+def but_not(facts: Facts) -> Facts:
+    """What was done, without a last clause that says who got none: 'aboné, pero la vanda no'.
+
+    Those stand in `spares` of what is left.
+    """
+    done = facts.first("fed", "clear", "flush", "done")
+    language = facts.words.lexicon.language
+    denials = words_under(language, "denials")
+    last = len(facts.raws) - 1
+    if done is None or "?" in facts.folded.text or facts.raws[last].text not in denials:
+        return facts
+    however = words_under(language, "however")
+    heads = (
+        i for i in range(last - 1, done.end - 1, -1)
+        if facts.raws[i].after_break or facts.raws[i].text in however or facts.is_and(i)
+    )  # fmt: skip
+    begin = next(heads, None)
+    if begin is None:
+        return facts
+    spared = facts.part(range(begin, last))
+    plants = spared.named | {i for i, _ in spared.genus_places}
+    small = all(
+        i in plants or spared.is_filler(i) or raw.text in however
+        for i, raw in enumerate(spared.raws)
+    )
+    if not (spared.target.names or spared.target.genera) or not small:
+        return facts
+    return replace(facts.part(range(begin)), spares=spared.target)
+
+
+def done_all_the_same(facts: Facts) -> Facts:
+    """What was done, without 'I forgot that', 'before I left' at its head."""
+    if facts.question or not facts.has("fed", "clear", "flush", "watered", "gave", "repot"):
+        return facts
+    language = facts.words.lexicon.language
+    phrases, turned = phrases_under(language, "all_the_same"), phrases_under(language, "asks_back")
+    plants = facts.named | {i for i, _ in facts.genus_places}
+    for index in range(min(_HEAD + 1, len(facts.raws))):
+        size = _phrase_at(facts, index, phrases)
+        if size and plants.isdisjoint(range(index)):
+            end = index + size
+            return facts.cut(range(end + _phrase_at(facts, end, turned)))  # '... hab ich gegossen'
+    return facts
+
+
+def no_longer(facts: Facts) -> Facts:
+    """What holds of 'no longer in moss but in bark': without the medium or place that was."""
+    language = facts.words.lexicon.language
+    heads = phrases_under(language, "not_there")
+    but = [m for m in phrases(facts.raws, facts.words.lexicon.amends) if "but" in m.value.split()]
+    index = next((i for i in range(len(facts.raws)) if _phrase_at(facts, i, heads)), None)
+    turn = next((m for m in but if index is not None and m.at > index), None)
+    if index is None or turn is None:
+        return facts
+    was, now = facts.part(range(index, turn.at)), facts.part(range(turn.end, len(facts.raws)))
+    moved = (was.rest.medium and now.rest.medium) or (was.place_runs and now.rest.medium is None)
+    if not moved:
+        return facts
+    left = facts.cut(range(index, turn.at))
+    words, said = left.words, Mark("ORDER", "be", index, 1)  # the 'but' says that it is
+    found = sorted((*left.found, said), key=lambda m: m.at)
+    return replace(left, words=Words(words.folded, words.raws, words.lexicon, found))
 
 
 def in_place_of(facts: Facts) -> tuple[Facts, tuple[str, ...]] | None:

@@ -21,7 +21,8 @@ _WATER_WITHIN = 3
 #: So many words may stand between a meter and its figure.
 _NEAR = 5
 _NITRATE_OF_N = 62.004 / 14.007  # molar masses, IUPAC
-_SCALES = {500: 500, 640: 640, 700: 700, 0.5: 500, 0.64: 640, 0.7: 700}
+#: Figures that name the ppm scale of a meter.
+SCALES = {500: 500, 640: 640, 700: 700, 0.5: 500, 0.64: 640, 0.7: 700}
 #: A charge is written right behind its ion: 'Ca2+', 'SO4 2-'.
 _MOST_CHARGE = 3
 
@@ -76,7 +77,9 @@ def report(words: Words) -> tuple[dict[str, float], frozenset[int], bool]:
     while index < len(raws):
         mark, raw = by_place.get(index), raws[index]
         value = figure(raw)
-        if mark is not None and mark.type == "ION":
+        if mark is not None and mark.type == "ION" and _of_a_salt(raws, by_place, mark):
+            ion, number, index = None, None, _behind_salt(by_place, mark)
+        elif mark is not None and mark.type == "ION":
             end = _behind_charge(raws, mark.end)
             if number is not None and not raw.after_break:
                 said.append([mark.value, number[1], ""])
@@ -113,6 +116,29 @@ def report(words: Words) -> tuple[dict[str, float], frozenset[int], bool]:
     spans = [(raws[i].start, raws[i].end) for i in taken]
     held = (i for i, r in enumerate(words.raws) if any(r.start < e and s < r.end for s, e in spans))
     return ions, frozenset(held), other
+
+
+#: Symbols are shorter: 'Ca Mg' is a list without figures, 'magnesium sulfate' a salt.
+_SHORTEST_ION_WORD = 5
+
+
+def _of_a_salt(raws: list[Raw], by_place: dict[int, Mark], mark: Mark) -> bool:
+    """Whether two ions in words make one salt: 'magnesium sulfate', 'sulfato de magnesio'."""
+    behind = by_place.get(_behind_of(raws, mark.end))
+    if behind is None or behind.type != "ION" or raws[mark.end].after_break:
+        return False
+    return all(len(raws[m.at].text) >= _SHORTEST_ION_WORD for m in (mark, behind))
+
+
+def _behind_of(raws: list[Raw], index: int) -> int:
+    """The place behind a small word between two ions: 'sulfato de magnesio'."""
+    small = index + 1 < len(raws) and raws[index].kind == "word" and len(raws[index].text) <= 2
+    return index + 1 if small else index
+
+
+def _behind_salt(by_place: dict[int, Mark], mark: Mark) -> int:
+    places = (at for at in (mark.end, mark.end + 1) if at in by_place)
+    return next((by_place[at].end for at in places), mark.end)
 
 
 def _unit_between(
@@ -188,11 +214,12 @@ def meter(words: Words, tokens: list[Token], found: list[Mark]) -> tuple[MeterSa
         if behind is not None and behind.value in ("celsius", "fahrenheit"):
             temp = value if behind.value == "celsius" else (value - 32) / 1.8
             taken |= set(range(index, behind.end))
-        elif value in _SCALES and _by_scale(by_place, found, index, end):
-            scale = _SCALES[value]
+        elif value in SCALES and _by_scale(by_place, found, index, end):
+            scale = SCALES[value]
             taken |= set(range(index, end))
         elif unit or end >= len(words.raws) or not _measures(starts, words.raws[end]):
-            water = unit and _behind_water(words.raws, index, starts, by_place)
+            both = unit or any(m.value == "mixed" for m in by_place.values())
+            water = both and _behind_water(words.raws, index, starts, by_place)
             unit = unit or _unheard_unit(words, index + 1, starts)
             value = -value if index and _negative(words.raws, index) else value
             (of_waters if water else values).append((index, value, unit))
@@ -220,7 +247,7 @@ def _behind_water(
         token = starts.get(raws[place].start)
         if token is not None and token.type in ("WATER", "WATER_WORD"):
             return True
-        if place in by_place and by_place[place].value in ("meter", "ready", "shows"):
+        if place in by_place and by_place[place].value in ("meter", "ready", "shows", "mixed"):
             return False
         if raws[place + 1].after_break:
             return False
@@ -271,7 +298,11 @@ def _shown(
     values: list[tuple[int, float, str]], found: list[Mark]
 ) -> tuple[int, float, str] | None:
     """The figure that the meter shows: near behind a word for it, one with a unit first."""
-    says = [m.end for m in found if m.type == "METER" and m.value in ("meter", "shows", "ready")]
+    told = ("meter", "shows", "ready", "mixed")
+    says = [m.end for m in found if m.type == "METER" and m.value in told]
     near = [v for v in values if any(0 <= v[0] - end <= _NEAR for end in says)]
+    if not near:  # 'EC 0.9 after mixing'
+        begins = [m.at for m in found if m.type == "METER" and m.value == "mixed"]
+        near = [v for v in values if any(0 < at - v[0] <= _NEAR for at in begins)]
     with_unit = [v for v in near if v[2]] or [v for v in values if v[2]]
     return next(iter(with_unit or near), None)

@@ -7,7 +7,7 @@ from functools import cache
 
 from grammar.lexicon import settings_of, words_under
 from grammar.order import Order, Rhythm, Target, When
-from grammar.orders import agreeing
+from grammar.orders import agreeing, meant
 from grammar.orders.facts import Facts
 from grammar.rhythms.clock import hours, lone_hour
 from grammar.rhythms.days import whole
@@ -18,7 +18,7 @@ from grammar.words.marks import Mark, phrases, written
 #: Verbs of this module: their words are the rhythm, the plants and the person's own.
 VERBS = frozenset({
     "remind", "reminders", "reminder_move", "reminder_skip", "reminder_stop", "reminder_pause",
-    "reminder_resume", "reminder_quiet", "reminder_not_then",
+    "reminder_resume", "reminder_quiet", "reminder_not_then", "remind_wish",
 })  # fmt: skip
 _CARRIES_NOTHING = frozenset({
     "FILLER", "AND", "ARTICLE", "TO", "OF", "FOR", "IN", "PLANTS", "EVERY", "OR", "WATER_WORD",
@@ -88,7 +88,10 @@ def _implied(facts: Facts) -> Order | None:
     if facts.rest.conflicts or facts.rest.problems:
         return None
     rhythm, held = facts.rhythm
-    if rhythm is None:
+    if rhythm is None or facts.says_any("i_will"):  # 'I will feed tomorrow' asks for nothing
+        return None
+    denials = words_under(facts.words.lexicon.language, "denials")
+    if any(raw.text in denials for raw in facts.raws):  # 'morgen dünge ich nicht'
         return None
     if not _left(facts, held):
         alone = rhythm.recurs and (
@@ -140,7 +143,7 @@ def _left(facts: Facts, held: frozenset[int]) -> list[int]:
 
 def _wish(facts: Facts, cue: Mark | None) -> _Wish:
     """What it is about: behind the cue, or before it where nothing follows."""
-    held = facts.rhythm[1]
+    held = facts.rhythm[1] | _back(facts)
     cued = frozenset(range(cue.at, cue.end)) if cue is not None else frozenset()
     target = _target(facts, held)
     first_task = facts.tasks[0].at if facts.tasks else None
@@ -167,6 +170,12 @@ def _wish(facts: Facts, cue: Mark | None) -> _Wish:
         target = replace(target, not_media=())
     text = _own_words(facts, main, held | cued) if extra else ""
     return _Wish(kind, target, text, bool(extra), _as_written(facts, before))
+
+
+def _back(facts: Facts) -> frozenset[int]:
+    """'when I'm back': nothing to be reminded of."""
+    said = phrases(facts.raws, facts.words.lexicon.rhythms)
+    return frozenset(i for m in said if m.value == "back" for i in range(m.at, m.end))
 
 
 def _weighty(facts: Facts, held: frozenset[int]) -> list[int]:
@@ -217,6 +226,9 @@ def _target(facts: Facts, held: frozenset[int]) -> Target:
     target = facts.target
     whole = {"everything", "both"}
     cues = [m for m in facts.found if m.type == "ORDER" and m.value in whole]
+    placed = [run for _, run in facts.place_runs]
+    if placed and all(run <= held for run in placed):  # 'back', in 'when I'm back'
+        target = replace(target, place=None)
     of_time = bool(cues) and all(m.at in held for m in cues)  # 'alle 2 Wochen'
     return replace(
         target,
@@ -259,6 +271,26 @@ def listing(facts: Facts) -> Order | None:
     if not facts.has("reminders") or facts.asks_dose:
         return None
     return Order("reminders", unused=_unused(facts, frozenset()))
+
+
+def wished(facts: Facts) -> Order | None:
+    """'I want to feed every second Sunday': a rhythm of one's own, to be reminded of if wanted."""
+    rhythm, _ = facts.rhythm
+    if rhythm is None or not rhythm.recurs or rhythm.doubt or facts.asks_dose or facts.question:
+        return None
+    if not meant.begins_with(facts, "wishes") or facts.has("remind", *_SOMETHING_ELSE):
+        return None
+    tasks = [m.value for m in facts.tasks if m.value in ("feed", "water", "flush")]
+    if not tasks or facts.rest.conflicts or facts.rest.problems:
+        return None
+    target = _target(facts, facts.rhythm[1])
+    return Order("remind_wish", target=target, rhythm=rhythm, task=tasks[0])
+
+
+def not_now(facts: Facts) -> Order | None:
+    """'don't remind me now': later, and no end of it."""
+    said = facts.has("reminder_now") and not facts.asks_dose and facts.rhythm[0] is None
+    return Order("skip", text="now") if said else None
 
 
 def stop(facts: Facts) -> Order | None:
@@ -372,6 +404,33 @@ def skip(facts: Facts) -> Order | None:
     return replace(order, text=_STRETCHES.get(passes.value, "")) if passes else order
 
 
+def skip_on(facts: Facts) -> Order | None:
+    """'not this Wednesday', 'diesen Mittwoch nicht': one that would come that day is left out."""
+    rhythm, held = facts.rhythm
+    day = rhythm.day if rhythm is not None and not rhythm.recurs else None
+    if rhythm is None or day is None or day.kind not in ("weekday", "day") or facts.asks_dose:
+        return None
+    if rhythm.clock or rhythm.doubt or facts.question or facts.tasks or facts.target.named:
+        return None
+    ahead = phrases(facts.raws, facts.words.lexicon.rhythms)
+    # 'este miércoles' and 'el miércoles' may be one phrase
+    said = [m for m in ahead if m.at in held]
+    led = any(m.value == "next" or (m.value[:7] == "weekday" and m.size > 1) for m in said)
+    if not (led or (day.kind == "day" and day.value < 0)):  # 'not tomorrow'
+        return None
+    denials = words_under(facts.words.lexicon.language, "denials")
+    denied = {
+        i
+        for i, raw in enumerate(facts.raws)
+        if raw.text in denials or facts.words.type_at(i) == "NOT"
+    }
+    if not denied or (0 in denied and facts.raws[1].after_break):
+        return None
+    if any(i not in held | denied and not facts.is_filler(i) for i in range(len(facts.raws))):
+        return None
+    return Order("reminder_skip", rhythm=rhythm, text="on")
+
+
 def _says_past_day(facts: Facts) -> bool:
     """Whether a day that is over was said: 'fue ayer, no hoy' puts right what is in the log."""
     day = facts.when[0]
@@ -394,7 +453,10 @@ def pause(facts: Facts) -> Order | None:
     cue = facts.first("reminder_pause")
     if cue is None:
         ends = facts.rhythm[0]
-        return _about(facts, "reminder_pause", rhythm=ends) if ends and _ends(ends) else None
+        if ends is None or not _ends(ends):
+            return None
+        away = "away" if facts.has("reminder_away") else ""
+        return replace(_about(facts, "reminder_pause", rhythm=ends), text=away)
     rhythm, held = facts.rhythm
     if cue.size > 1 or rhythm is not None or facts.alone:
         behind = _Behind(facts, cue)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from grammar.lexicon import settings_of
-from grammar.order import Order
-from grammar.orders import asked, clauses
+from grammar.order import FeedSaid, Order
+from grammar.orders import asked, clauses, meant
 from grammar.orders.facts import Facts
 from grammar.reading import Reading
 from grammar.words.marks import written
@@ -46,6 +46,38 @@ def kit(facts: Facts) -> Order | None:
         units = next((c for c in ("gallons", "imperial", "metric", "spoons") if facts.has(c)), "")
         return Order("kit", text="can" if can else units)
     return None
+
+
+def described(facts: Facts) -> Order | None:
+    """A feed on the shelf by what it is, to use or to take away: 'delete the liquid'."""
+    if facts.products or facts.target.named or facts.rest.genera or facts.new_name[0]:
+        return None
+    rest = facts.rest
+    if rest.volume_l is not None or rest.label_rate is not None or rest.water is not None:
+        return None
+    forms = [t.value for t in facts.tokens if t.type == "FORM"]
+    spoon = "tsp" if any(t.type == "SPOON" for t in facts.tokens) else ""
+    if len(forms) > 1 or not (forms or spoon or rest.analysis or facts.newest):
+        return None
+    verb = _done_with(facts)
+    if verb is None:
+        return None
+    feed = FeedSaid(rest.analysis or (0.0, 0.0, 0.0), {}, forms[0] if forms else None)
+    return Order(verb, feeds=(feed,), unit=spoon, newest=bool(facts.newest))
+
+
+def _done_with(facts: Facts) -> str | None:
+    """What is to be done with a feed that is described; None where it is something else."""
+    if "?" in facts.folded.text or facts.has("dose", "dose_word", "remind", "plan", "fed"):
+        return None
+    counted = any(raw.kind == "number" for raw in facts.raws)
+    if counted:
+        return None  # 'delete 2 tsp from it'
+    if facts.says_any("ceases") and facts.has("use"):
+        return "ceased"
+    if facts.has("lose", "empty") and not facts.has("have", "add", "new_feed"):
+        return "product_remove"
+    return "product_default" if facts.has("default") and facts.has("use") else None
 
 
 def remains(facts: Facts) -> Order | None:
@@ -106,8 +138,11 @@ def product(facts: Facts) -> Order | None:
     label = replace(label, pack_size=pack, pack_unit=unit) if pack else label
     name = facts.new_name[0] or None
     inferred, introduced = ("", False) if name or facts.products else _name_before(facts)
-    if facts.products and not name:
+    instead = bool(rest.analysis) and facts.has("empty") and not meant.is_denied(facts, "empty")
+    if facts.products and not name and not instead:
         said = rest.analysis or rest.label_rate or rest.extras or rest.trace_elements
+        if not said and replace(label, pack_size=None, pack_unit=None).empty and not _told(facts):
+            return None  # '20 oz of blue': asked for, perhaps
         if (said or not label.empty) and (pack or rest.volume_l is None):
             if len(facts.products) > 1:
                 return Order("which_feed", products=facts.products)
@@ -116,6 +151,9 @@ def product(facts: Facts) -> Order | None:
         if facts.has("default"):
             return Order("product_default", products=facts.products)
         return None
+    salt = name and rest.extras and any(t.value == "additive" for t in facts.tokens)
+    if rest.analysis is None and salt and not (facts.question or rest.volume_l):
+        return Order("product", name=name, label=label, text="salt")
     if rest.analysis is None and rest.label_rate is None:
         return None
     doubtful = any(c.slot == "volume_l" for c in rest.conflicts)
@@ -126,9 +164,28 @@ def product(facts: Facts) -> Order | None:
     own = facts.has("my", "add", "have", "new_feed") or labelled or shelved
     own = own or (introduced and not facts.question and not facts.has("make_it"))
     own = own and rest.volume_l is None and not doubtful
-    if not (own or name):
+    bare = _begins_with_a_feed(facts) and rest.volume_l is None and not doubtful
+    bare = bare and not (own or name or facts.question or rest.medium or facts.has("make_it"))
+    if bare:
+        return Order("product", name=inferred or None, label=label, asks_kind="bare")
+    if not (own or name or (instead and facts.products)):
         return None
-    return Order("product", products=facts.products, name=name or inferred or None, label=label)
+    order = Order("product", products=facts.products, name=name or inferred or None, label=label)
+    return replace(order, standing="instead") if instead else order
+
+
+def _begins_with_a_feed(facts: Facts) -> bool:
+    """'fertilizer is 13-3-15 powder, half a tsp per gallon': a whole label behind 'feed'."""
+    rest, first = facts.label_rest, facts.tokens[0]
+    head = facts.words.lexicon.words.get(first.raws[0].text)
+    feed = head is not None and (head.type, head.value) == ("FILLER", "feeding")
+    return feed and rest.analysis is not None and rest.label_rate is not None
+
+
+def _told(facts: Facts) -> bool:
+    """Whether something says that a weight is that of the pack."""
+    sold = any(m.type == "LABEL_PART" and m.value in ("pack", "price") for m in facts.found)
+    return sold or facts.has("have", "having", "my", "be", "add", "gave", "default")
 
 
 #: What a name of a feed is made of, and which of it tells one from another.

@@ -8,8 +8,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from grammar.order import Order
+from grammar.orders import collection
 from grammar.orders.facts import Facts
-from grammar.reading import ReadAs, Reading
+from grammar.orders.others import theirs
+from grammar.reading import Ails, ReadAs, Reading
 from grammar.words.marks import Mark, longest
 from grammar.words.spelling import sign_slip
 
@@ -20,7 +22,7 @@ _TELLS = {"overfed": "fed_strong"}
 #: Beside a plain sign they tell something; alone they ask for nothing ('Ruby is in dry bark').
 _ONLY_BESIDE = frozenset({
     "firm_roots", "one_old_leaf", "new_growth_sound", "medium_stays_wet", "dry_light_pot",
-    "many_plants", "fed_strong", "sudden_after_cold",
+    "many_plants", "fed_strong", "sudden_after_cold", "watered_little", "watered_well",
 })  # fmt: skip
 #: A state that is told of the whole plant too: 'Ruby is rotting'.
 _ROTTEN = "rotten"
@@ -47,6 +49,7 @@ class Seen:
     first: int | None = None
     held: frozenset[int] = frozenset()
     slips: tuple[ReadAs, ...] = ()
+    states: tuple[tuple[str, bool], ...] = ()
 
 
 def rescue(facts: Facts) -> Order | None:
@@ -58,17 +61,22 @@ def rescue(facts: Facts) -> Order | None:
                      asks_kind="fed")  # fmt: skip
     if not seen.held or _says_first(facts, seen):
         return None
+    if facts.says_any("thrown_out"):  # 'crown rot took one of my phals, had to bin it'
+        return None
     if facts.has("lacking") and facts.products and facts.target.empty:
         return None  # 'was fehlt der blauen Dose'
+    if set(seen.there) == {_TROUBLE} and facts.has("lose") and facts.target.empty:
+        return Order("not_told", text="lose")  # 'the sick one died'
     if seen.first is None:  # 'yes, they are soft'
-        fits = bool(answers) and not facts.target.named and not _doses(facts, seen)
+        said_besides = facts.target.named or facts.rest.mentions_feeding  # 'ok so feed today?'
+        fits = bool(answers) and not said_besides and not _doses(facts, seen)
         return Order("rescue", text=answers) if fits else None
     said = tuple(dict.fromkeys(_TELLS.get(s, s) for s in seen.there if s != _TROUBLE))
     plain = any(s not in _ONLY_BESIDE for s in seen.there)
     chilled = _CHILLED in seen.there and facts.target.named_one and not facts.question
     if not (plain or chilled or _too_much(facts, seen)) and not (answers and (said or seen.denied)):
-        return None
-    if _doses(facts, seen):
+        return _of_sound_roots(facts, seen)
+    if _doses(facts, seen) and not _only_their_rate(facts):
         return None
     target = facts.target
     if target.everything and not _every_plant(facts):
@@ -80,6 +88,31 @@ def rescue(facts: Facts) -> Order | None:
         value=_runoff(facts), asks_kind="fed" if facts.has("fed", "gave") else None,
         place=_moved_to(facts, seen),
     )  # fmt: skip
+
+
+#: What is told of roots that are as they should be, silver where they are dry.
+_SOUND = frozenset({"firm_roots", "dry_light_pot"})
+#: Words of orders that want nothing by themselves.
+_NO_WISH = frozenset({"be", "them", "relative", "ask"})
+
+
+def _of_sound_roots(facts: Facts, seen: Seen) -> Order | None:
+    """'vanda roots white and dry': what that means, where nothing else is told."""
+    rest = facts.rest
+    described = rest.medium or rest.pot_cm or rest.growth or rest.mentions_feeding
+    wants = any(m.type == "ORDER" and _NO_WISH.isdisjoint(m.value.split()) for m in facts.found)
+    of_colour = {("SIGN", "firm_roots"), ("SIGN_STATE", "pale")}
+    found = (longest(facts.raws, i, facts.words.lexicon.signs)[0] for i in sorted(seen.held))
+    coloured = any(e is not None and (e.type, e.value) in of_colour for e in found)
+    sound = "firm_roots" in seen.there and _SOUND.issuperset(seen.there) and coloured
+    if not sound or described or wants or _doses(facts, seen):
+        return None
+    return Order("tell", text="dry_roots", target=facts.target)
+
+
+def _only_their_rate(facts: Facts) -> bool:
+    """How much somebody else gives: 'a lady's cattleya has black tips, she feeds 2 g/l'."""
+    return facts.rest.volume_l is None and theirs(facts, Order("rescue", target=facts.target))
 
 
 def _too_much(facts: Facts, seen: Seen) -> bool:
@@ -109,6 +142,12 @@ def beside_a_dose(facts: Facts) -> tuple[tuple[str, ...], frozenset[str]]:
         return (), frozenset()
     held = (facts.raws[i] for i in seen.held)
     return seen.there, frozenset(facts.folded.written(raw.start, raw.end) for raw in held)
+
+
+def ails_in(facts: Facts) -> Ails:
+    """All that is told of an ailing plant, in a message that may want something else."""
+    seen = look(facts)
+    return Ails(tuple(s for s in seen.there if s != _TROUBLE), seen.denied, seen.states)
 
 
 def ails(facts: Facts) -> bool:
@@ -153,17 +192,21 @@ def look(facts: Facts) -> Seen:
         index += size
     signs = [(m.value, m, m) for m in marks if m.type == "SIGN"]
     parts = [m for m in marks if m.type == "SIGN_PART"]
+    bare: list[tuple[str, bool]] = []
     for state in (m for m in marks if m.type == "SIGN_STATE"):
         part = _part_of(facts, state, parts, marks)
         sign = lexicon.sign_pairs.get((part.value, state.value)) if part is not None else None
         if sign is not None and part is not None:
-            signs.append((_of_the_roots(sign, part, parts), part, state))
+            signs.append((_of_what(sign, part, parts), part, state))
         elif state.value == _ROTTEN and (part is None or part.at > state.end):
             signs.append(("rot", state, state))  # 'it has rot', and not 'rotten bark'
+        if part is None:
+            bare.append((state.value, not _denied(facts, state)))
     if not signs:
-        return Seen(held=frozenset(i for m in marks for i in range(m.at, m.end)))
+        held = frozenset(i for m in marks for i in range(m.at, m.end))
+        return Seen(held=held, states=tuple(bare))
     signs.sort(key=lambda found: min(found[1].at, found[2].at))
-    return _sorted_out(facts, signs, marks, tuple(slips))
+    return replace(_sorted_out(facts, signs, marks, tuple(slips)), states=tuple(bare))
 
 
 def _sorted_out(
@@ -231,9 +274,11 @@ def _sentence_ends(facts: Facts, start: int, end: int) -> bool:
     return any(sign in between for sign in ".;!?")
 
 
-def _of_the_roots(sign: str, part: Mark, parts: list[Mark]) -> str:
-    """Tips of what: of the roots where those are said near by ('roots with brown tips')."""
+def _of_what(sign: str, part: Mark, parts: list[Mark]) -> str:
+    """Tips or a spot of what: 'roots with brown tips', 'a black spot on the leaf that grows'."""
     near = {p.value for p in parts if abs(p.at - part.at) <= _BEFORE}
+    if part.value == "black_spot" and near & {"leaves", "new_leaves", "old_leaf"}:
+        return "leaf_rot"
     return "brown_root_tips" if part.value == "tips" and "roots" in near else sign
 
 
@@ -282,9 +327,17 @@ def _says_first(facts: Facts, seen: Seen) -> bool:
     named = bool(facts.new_name[0]) and facts.has("add", "have")
     lost = facts.first("lose")
     only_rot = set(seen.there) <= {"rot", _TROUBLE}
+    if only_rot and _is_gone(facts):
+        return True  # '1 cattleya rotted, threw it out'
     if lost is not None and only_rot and not seen.held.isdisjoint(range(lost.at, lost.end)):
         return True  # 'rot took Ruby'
     return named or (cue is not None and seen.first is not None and cue.at < seen.first)
+
+
+def _is_gone(facts: Facts) -> bool:
+    """Whether a plant is told to be gone, and not only feared to be."""
+    gone = collection.lose(facts)
+    return gone is not None and gone.verb == "lose" and not facts.says_any("unsure")
 
 
 def _moved_to(facts: Facts, seen: Seen) -> str | None:

@@ -33,11 +33,13 @@ def bare(verb: str, *cues: str, text: str = "") -> Form:
 
     def form(facts: Facts) -> Order | None:
         told = verb == "skip" and facts.has("fed", "clear", "flush")  # 'fed all, not sure'
-        denies = verb == "no" and facts.has(*_CHANGES)
+        denies = verb == "no" and (facts.has(*_CHANGES) or (facts.has("use") and facts.products))
         tells = verb == "yes" and facts.has("fed", "clear", "flush") and facts.target.named
         # 'done except Hugo', 'not done': see care.done
         some = verb == "done" and (facts.target.named or meant.is_denied(facts, "done"))
-        said = told or denies or tells or some
+        # 'no, no feed tomorrow' and 'ok, feed today?' speak of feed, and answer no question
+        feeds = verb in ("yes", "no") and (facts.rest.mentions_feeding or facts.has("dose"))
+        said = told or denies or tells or some or feeds
         bare = facts.starts(*cues) and facts.alone and not said
         return Order(verb, text=text) if bare else None
 
@@ -46,15 +48,53 @@ def bare(verb: str, *cues: str, text: str = "") -> Form:
 
 def left(facts: Facts) -> Order | None:
     """'never mind': it denies nothing, and puts a question aside."""
-    return Order("no", text="leave") if _is_one_of(facts, "leaves") else None
+    if is_one_of(facts, "declines"):
+        return Order("no", text="thanks")
+    if is_one_of(facts, "not_now"):
+        return Order("no", text="now")
+    return Order("no", text="leave") if _puts_aside(facts) else None
+
+
+def _puts_aside(facts: Facts) -> bool:
+    """'forget it', 'no, cancel that', 'nvm stop it': nothing but such words."""
+    leads = words_under(facts.words.lexicon.language, "instead_leads")
+    stops = {m.at: m.size for m in facts.found if m.value == "stop"}
+    index, left_aside = 0, False
+    while index < len(facts.raws):
+        aside = facts.phrase_at(index, "leaves")
+        left_aside = left_aside or aside > 0
+        size = max(aside, stops.get(index, 0), int(facts.raws[index].text in leads))
+        if not size:
+            return False
+        index += size
+    return left_aside
 
 
 def undone(facts: Facts) -> Order | None:
     """'I did not': nothing else is said, so it is the last entry that is denied."""
-    return Order("undo") if _is_one_of(facts, "undoes") else None
+    return Order("undo") if is_one_of(facts, "undoes") else None
 
 
-def _is_one_of(facts: Facts, key: str) -> bool:
+#: What was done by the words that name it as work.
+_WORK = {"feed": "fed", "water": "clear", "flush": "flush"}
+#: What was done by the words of an order.
+_DONE = ("fed", "clear", "flush", "repot", "move", "lose", "add")
+
+
+def undo(facts: Facts) -> Order | None:
+    """'Undo', 'undo the feeding of Ruby', 'forget the repotting': the last entry, if it is that."""
+    if facts.has("alive") and facts.alone and not facts.question:
+        return Order("undo", target=facts.target, asks_kind="lose")  # 'not dead after all'
+    if not facts.starts("undo", "undo_of") or not facts.alone:
+        return None
+    kind = next((k for k in _DONE if facts.has(k)), None)
+    kind = kind or next((_WORK[m.value] for m in facts.tasks if m.value in _WORK), None)
+    if kind is None and not facts.has("undo"):
+        return None  # 'forget about Ruby'
+    return Order("undo", target=facts.target, asks_kind=kind)
+
+
+def is_one_of(facts: Facts, key: str) -> bool:
     """Whether the whole message is one of the phrases that the settings of the language list."""
     said = " ".join(raw.text for raw in facts.raws if raw.kind == "word")
     return said in words_under(facts.words.lexicon.language, key)

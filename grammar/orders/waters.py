@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from grammar.lexicon import phrases_under
 from grammar.order import MixSaid, Order
+from grammar.orders import queried
 from grammar.orders.facts import Facts
 from grammar.orders.measured import figure, found_in
+from grammar.words.numerals import fraction_value
+from grammar.words.scan import Token
 from grammar.words.units import to_canonical
 
 #: Waters without salts: mixed in, they thin another.
 PURE = frozenset({"rain", "reverse_osmosis", "distilled"})
+#: Symbols are shorter than the names of ions [letters]; 'na' is a small word in Polish.
+_LONGEST_SYMBOL = 2
 #: A report lists at least so many ions.
 _A_REPORT = 2
 _WATERS = frozenset({"WATER", "WATER_WORD", "OTHER_WATER"})
@@ -40,16 +46,18 @@ def _of_own_water(facts: Facts) -> bool:
 def meter(facts: Facts) -> Order | None:
     """What a meter shows of the ready feed: 'my meter says 0.9', 'the mix reads 450 ppm'."""
     said, taken = facts.meter
-    judged = facts.says("METER", "strong") and bool(said.unit)
-    if not (judged or facts.says("METER", "meter", "ready")) or facts.has("runoff"):
+    judged = facts.says("METER", "strong") and bool(said.unit) and not _of_an_ion(facts, said.unit)
+    if not (judged or facts.says("METER", "meter", "ready", "mixed")) or facts.has("runoff"):
         return None
     wanted = any(t.type == "AIM" for t in facts.tokens) or facts.says("METER", "should")
-    if wanted or facts.has("gave", "fed", "clear", "flush", "make_it"):
+    mixed = facts.says("METER", "mixed") and facts.rest.volume_l is None  # else it is aimed at
+    done = facts.has("gave", "clear", "flush", "make_it") or (facts.has("fed") and not mixed)
+    if wanted or done:
         return None
-    by_meter, ready = facts.says("METER", "meter"), facts.says("METER", "ready")
+    by_meter, ready = facts.says("METER", "meter"), mixed or facts.says("METER", "ready")
     as_ec = said.unit not in ("", "ppm") or any(t.type == "EC" for t in facts.tokens)
     measured = bool(said.unit) or as_ec
-    shown = facts.says("METER", "shows") or judged or by_meter
+    shown = facts.says("METER", "shows") or judged or by_meter or mixed
     shown = shown or (facts.says("METER", "is") and as_ec)
     read_off = ready and _read_off(facts, taken)
     if said.value is None or not shown or not (by_meter or measured or read_off):
@@ -61,8 +69,14 @@ def meter(facts: Facts) -> Order | None:
         return None
     rate = rest.label_rate
     labelled = any(t.type == "LABEL" for t in facts.tokens)
-    mixed = rate.per_litre if rate is not None and rate.unit == "g" and not labelled else None
-    return Order("meter", facts.target, products=facts.products, meter=said, value=mixed)
+    made = rate.per_litre if rate is not None and rate.unit == "g" and not labelled else None
+    return Order("meter", facts.target, products=facts.products, meter=said, value=made)
+
+
+def _of_an_ion(facts: Facts, unit: str) -> bool:
+    """Whether ppm are those of one ion: '30 ppm sodium', and not what a meter shows."""
+    ions = (m for m in facts.measured if m.type == "ION")
+    return unit == "ppm" and any(len(facts.raws[m.at].text) > _LONGEST_SYMBOL for m in ions)
 
 
 def _read_off(facts: Facts, taken: frozenset[int]) -> bool:
@@ -84,11 +98,14 @@ def _of_water(facts: Facts, taken: frozenset[int]) -> bool:
 
 def suits(facts: Facts) -> Order | None:
     """Whether a water suits plants: 'is my water good for masdevallias'."""
-    if not facts.says("WATER_TALK", "suits", "rates"):
+    said = facts.rest.water
+    figures = said is not None and (said.hardness_mg_l_caco3 or said.ec_ms_cm) is not None
+    wondered = figures and (queried.queries(facts) or queried.rates_bare(facts))
+    if not (facts.says("WATER_TALK", "suits", "rates") or wondered):
         return None
     if not any(t.type in _WATERS or t.type in ("HARDNESS", "HARDNESS_UNIT") for t in facts.tokens):
         return None
-    asked = "?" in facts.folded.text or facts.begins("WATER_TALK", "asks", "rates")
+    asked = "?" in facts.folded.text or facts.begins("WATER_TALK", "asks", "rates") or wondered
     rest = facts.rest
     feeding = any(getattr(rest, slot) for slot in _FEED_SLOTS) or rest.volume_l is not None
     if not asked or feeding or facts.products or facts.has("dose", "gave", "fed", "choose"):
@@ -122,6 +139,124 @@ def mix(facts: Facts) -> Order | None:
     limit = bool(figures) and _aimed(facts, target[2], "limit")
     ordered = (*(hard or ([] if len(pure) > 1 else [""])), *pure)
     return Order("water_mix", mix=MixSaid(ordered, target[0], target[1], own, limit))
+
+
+def by_parts(facts: Facts) -> Order | None:
+    """Two waters by their shares: '3 parts rain and 1 part tap', 'half tap, half RO'."""
+    rest = facts.rest
+    if rest.volume_l is not None or rest.analysis or facts.products or facts.target.named:
+        return None
+    mix = _parted(facts)
+    return Order("water_parts", mix=mix) if mix is not None else None
+
+
+def with_part(facts: Facts) -> tuple[MixSaid, frozenset[int]] | None:
+    """Half of the can another water, 'and with half rain water': the mix, and the share's words."""
+    tokens = facts.tokens
+    at = [i for i, t in enumerate(tokens) if t.type == "WATER"]
+    joined = [i for i in at if i and not tokens[i].after_break]  # not 'a litre and a half, rain'
+    halved = [i for i in joined if _part(tokens[i - 1], False) == _HALF]
+    kinds = tuple(tokens[i].value for i in at)
+    if len(at) == 2 and halved and len(set(kinds)) == 2 and len({*kinds} & PURE) == 1:
+        return MixSaid(kinds, "", _HALF), _words_of(
+            facts, [tokens[i] for i in {*at, *(i - 1 for i in halved)}]
+        )
+    if len(at) != 1 or kinds[0] not in PURE:
+        return None
+    kind = kinds[0]
+    equal = _equal_parts(facts)
+    if equal:
+        return MixSaid((kind, ""), "", _HALF), equal | _words_of(facts, [tokens[at[0]]])
+    before = at[0] - 1
+    while before >= 0 and tokens[before].type in ("OF", "ARTICLE"):
+        before -= 1
+    percent = before > 0 and tokens[before].type == "PERCENT"
+    first = before - percent
+    if first < 0 or any(t.after_break for t in tokens[first + 1 : at[0] + 1]):
+        return None
+    share = _part(tokens[first], percent)
+    if share is None or not _LEAST_PART <= share < 1:
+        return None
+    return MixSaid((kind, ""), "", share), _words_of(facts, tokens[first : at[0] + 1])
+
+
+_HALF = 0.5
+
+
+def _equal_parts(facts: Facts) -> frozenset[int]:
+    """The words of 'half and half'."""
+    for phrase in phrases_under(facts.words.lexicon.language, "half_and_half"):
+        for index in range(len(facts.raws)):
+            if facts.stands_at(index, phrase):
+                return frozenset(range(index, index + len(phrase)))
+    return frozenset()
+
+
+#: Below this a fraction beside a water is a strength: '1/8 rain water' [1]; ours.
+_LEAST_PART = 0.25
+
+
+def _part(token: Token, percent: bool) -> float | None:
+    if percent:
+        value = _plain(token.value) if token.type == "NUMBER" else None
+        return None if value is None else value / 100
+    return fraction_value(token.value) if token.type == "FRACTION" else None
+
+
+def _words_of(facts: Facts, tokens: list[Token]) -> frozenset[int]:
+    begins = {raw.start for token in tokens for raw in token.raws}
+    return frozenset(i for i, raw in enumerate(facts.raws) if raw.start in begins)
+
+
+def _parted(facts: Facts) -> MixSaid | None:
+    """Two waters, one of them pure, with the share of each."""
+    at = [(i, t.value) for i, t in enumerate(facts.tokens) if t.type == "WATER"]
+    if len(at) != 2 or at[0][1] == at[1][1] or not {v for _, v in at} & PURE:
+        return None
+    (first, kind), (second, other) = at
+    shares = _shares(facts, range(first)), _shares(facts, range(first + 1, second))
+    behind = _shares(facts, range(second + 1, len(facts.tokens)))
+    halves = [*shares[0], *shares[1], *behind] == [0.5, 0.5]
+    parted = any((t.type, t.value) == ("FILLER", "part") for t in facts.tokens)
+    if halves:
+        share = 0.5
+    elif [len(s) for s in shares] == [1, 1] and not behind:
+        total = shares[0][0] + shares[1][0]
+        if not (parted or abs(total - 1.0) < _ROUNDED):
+            return None
+        share = shares[0][0] / total
+    else:
+        return None
+    return MixSaid((kind, other), "", share)
+
+
+#: Shares that make up the whole, after rounding: 'a third and two thirds' [1].
+_ROUNDED = 0.02
+
+
+def _shares(facts: Facts, span: range) -> list[float]:
+    """The numbers and fractions here; 'one part' counts where no other number stands."""
+    found: list[float] = []
+    for token in facts.tokens[span.start : span.stop]:
+        if token.type == "FRACTION":
+            found.append(fraction_value(token.value))
+        elif token.type == "NUMBER" and (value := _plain(token.value)) is not None:
+            found.append(value)
+    ones = [t for t in facts.tokens[span.start : span.stop] if t.type == "ARTICLE"]
+    one = any(t.value == "one" for t in ones)
+    return found or ([1.0] if one else [])
+
+
+def _plain(text: str) -> float | None:
+    try:
+        value = float(text.replace(",", "."))
+    except ValueError:
+        return None
+    return value if 0 < value < _MOST_PARTS else None
+
+
+#: Waters are mixed in no more parts.
+_MOST_PARTS = 100.0
 
 
 def _figures(facts: Facts) -> list[tuple[str, float, int, bool]]:

@@ -8,7 +8,16 @@ from dataclasses import dataclass, field
 
 from lark import Tree
 
-from grammar.reading import Conflict, LabelRate, Problem, ReadAs, Reading, Unknown, Water
+from grammar.reading import (
+    Conflict,
+    ElementTarget,
+    LabelRate,
+    Problem,
+    ReadAs,
+    Reading,
+    Unknown,
+    Water,
+)
 from grammar.request.parser import Parsed
 from grammar.request.settling.labels import DOTTED
 from grammar.words.numerals import fraction_value
@@ -63,6 +72,7 @@ class _Notes:
     measure_taken: str | None = None
     negated: list[tuple[str, str]] = field(default_factory=list)
     loose_rates: list[str] = field(default_factory=list)
+    elements: list[ElementTarget] = field(default_factory=list)
 
     def written(self, tokens: Iterable[Token]) -> str:
         spans = [(t.start, t.end) for t in tokens]
@@ -227,7 +237,15 @@ def _rate(notes: _Notes, tokens: list[Token]) -> None:
         notes.problems.append(Problem("division_by_zero", notes.written(tokens)))
         return
     amount, unit = _quantity(notes, amount, quantity[1])
+    if _bare_ounce(quantity[1]):
+        notes.read_as.append(ReadAs(notes.written(tokens), f"{amount / litres:.3g} {unit}/l"))
     notes.say("label_rate", LabelRate(amount / litres, unit), tokens)
+
+
+def _bare_ounce(unit: Token) -> bool:
+    """An 'oz' of a liquid that was taken for a fluid ounce."""
+    fluid = unit.type == "VOLUME_UNIT" and unit.value.endswith("fluid_ounce")
+    return fluid and len(unit.raws) == 1 and "fl" not in unit.raws[0].text
 
 
 def _quantity(notes: _Notes, amount: float, unit: Token) -> tuple[float, str]:
@@ -259,7 +277,11 @@ def _only(values: list[float]) -> float | None:
 
 def _target(notes: _Notes, tokens: list[Token]) -> None:
     if tokens[2].value != "N":
-        notes.unknown.append(Unknown(notes.written(tokens)))
+        text = notes.written(tokens)
+        notes.unknown.append(Unknown(text))  # until a label is known that shows it
+        mg_l = notes.number(tokens[0], "target_n_mg_l")
+        if mg_l is not None:
+            notes.elements.append(ElementTarget(tokens[2].value, mg_l, text))
         return
     value = notes.number(tokens[0], "target_n_mg_l")
     if value is not None:
@@ -468,12 +490,26 @@ _READERS: dict[str, Callable[[_Notes, list[Token]], None]] = {
 # --- putting the facts together -------------------------------------------------------------
 
 
+def _on_a_mount(facts: list[_Fact], folded: Folded) -> list[_Fact]:
+    """Media without the moss that lies on a mount: 'on cork with moss' is mounted."""
+    kept: list[_Fact] = []
+    for fact in facts:
+        moss = bool(kept) and (kept[-1].value, fact.value) == ("mounted", "sphagnum")
+        if moss:
+            between = folded.text[kept[-1].tokens[-1].end : fact.tokens[0].start].split()
+            if len(between) == 1 and between[0].isalpha():
+                continue
+        kept.append(fact)
+    return kept
+
+
 def _reading(notes: _Notes, language: str) -> Reading:
     slots: dict[str, object] = {}
     by_slot: dict[str, list[_Fact]] = {}
     for fact in notes.facts:
         by_slot.setdefault(fact.slot, []).append(fact)
     for slot, facts in by_slot.items():
+        facts = _on_a_mount(facts, notes.folded) if slot == "medium" else facts
         value = facts[0].value if len(facts) == 1 else _agreed(facts)
         if value is None:
             texts = tuple(dict.fromkeys(notes.written(f.tokens) for f in facts))
@@ -513,6 +549,7 @@ def _reading(notes: _Notes, language: str) -> Reading:
         label_rate=get("label_rate"),  # type: ignore[arg-type]
         target_n_mg_l=get("target_n_mg_l"),  # type: ignore[arg-type]
         target_ec_ms_cm=get("target_ec_ms_cm"),  # type: ignore[arg-type]
+        target_element=notes.elements[0] if len(notes.elements) == 1 else None,
         scale_step_g=get("scale_step_g"),  # type: ignore[arg-type]
         pot_cm=_only(notes.sizes_cm),
         weight_g=_only(notes.weights_g),

@@ -55,6 +55,17 @@ def lone_hour(words: Words) -> tuple[tuple[int, int], bool, int] | None:
     return (clock, guessed, last) if clock is not None else None
 
 
+def bare_hour(words: Words) -> tuple[tuple[int, int], bool] | None:
+    """A number that is all that is said, as an hour, and whether its half was guessed."""
+    raw = words.raws[0] if len(words.raws) == 1 else None
+    if raw is None or not raw.text.isdecimal() or not 1 <= int(raw.text) <= 24:
+        return None
+    found = Found(whole_day=words.lexicon.whole_day)
+    _half(Walk(words), found, int(raw.text), 0, 1, doubtful=True)
+    clock, guessed = hour_of(found)
+    return (clock, guessed) if clock is not None else None
+
+
 def read_clock(walk: Walk, index: int, found: Found) -> int:
     """'at 9', '9:30', 'six pm', 'half past eight', 'at noon', 'at 18h'."""
     end = _one_clock(walk, index, found)

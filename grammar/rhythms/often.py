@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from grammar.order import When
+from grammar.rhythms.days import whole
 from grammar.rhythms.walk import MOST, Found, Walk
 
 
@@ -231,6 +232,41 @@ def read_months(walk: Walk, index: int, found: Found) -> int:
     if led and kind != "from" and walk.season(place):
         found.season = walk.season(place)
         return place + 1
+    return index
+
+
+def read_except(walk: Walk, index: int, found: Found) -> int:
+    """'except in december', 'but not on sundays', behind what comes again and again."""
+    again = found.every is not None or found.recurring or found.month_days or found.nth
+    if walk.kind(index) != "except" or not again:
+        return index
+    place = walk.at(index)[1]
+    part = Found()
+    end = read_months(walk, place, part)
+    if end > place:
+        found.not_months += part.months
+        found.not_season = part.season
+        if part.start is not None:  # 'not from november': until when?
+            found.doubt = found.doubt or "exception"
+        dated = part.months and whole(walk.words, end) is not None  # 'except in december 24'
+        found.doubt = found.doubt or ("exception" if dated else "")
+        return end
+    place = walk.skip(place, "glue", "in", "during", "on_day", "every")
+    months, end = _month_list(walk, place)
+    if months and whole(walk.words, end) is None:
+        found.not_months += months
+        return end
+    if walk.season(place):
+        found.not_season = walk.season(place)
+        return place + 1
+    days = walk.weekdays(place)
+    if days is not None:
+        found.not_weekdays += days[0]
+        return days[2]
+    one = months or walk.number(place) or walk.ordinal(place)
+    if one or walk.kind(place) in ("day", "next", "unit", "part"):  # 'except on the 24th'
+        found.doubt = found.doubt or "exception"
+        return max(place, walk.at(index)[1])
     return index
 
 

@@ -18,7 +18,14 @@ from grammar.rhythms.dates import (
     read_weekday,
 )
 from grammar.rhythms.days import whole
-from grammar.rhythms.often import read_every, read_months, read_nth_day, read_often, read_span
+from grammar.rhythms.often import (
+    read_every,
+    read_except,
+    read_months,
+    read_nth_day,
+    read_often,
+    read_span,
+)
 from grammar.rhythms.walk import MOST, Found, Reader, Walk
 from grammar.words.marks import Words, phrases
 from grammar.words.scan import fold, raws_of
@@ -129,12 +136,22 @@ def lone_span(words: Words) -> tuple[tuple[int, str] | None, frozenset[int]]:
 
 #: In this order; the first that takes something has it.
 _READERS: tuple[Reader, ...] = (
-    read_every, read_often, read_months, read_from, read_until, read_nth_day, read_date,
-    read_clock, read_ahead, read_near, read_part, read_weekday, read_span,
+    read_every, read_often, read_except, read_months, read_from, read_until, read_nth_day,
+    read_date, read_clock, read_ahead, read_near, read_part, read_weekday, read_span,
 )  # fmt: skip
 
 
 # --- what it makes together ---------------------------------------------------------------------
+
+
+def _left_over(found: Found) -> list[int]:
+    """The months it holds in, without those that were excepted."""
+    if not found.not_months:
+        return list(found.months)
+    left = [m for m in found.months or range(1, 13) if m not in found.not_months]
+    if not left:
+        found.doubt = found.doubt or "exception"
+    return left
 
 
 def _together(found: Found) -> Rhythm | None:
@@ -142,7 +159,7 @@ def _together(found: Found) -> Rhythm | None:
     if found == Found(whole_day=found.whole_day):
         return None
     every, unit = found.every, found.unit
-    weekdays, day, months = sorted(found.weekdays), found.day, list(found.months)
+    weekdays, day, months = sorted(found.weekdays), found.day, _left_over(found)
     guess = found.guess
     if weekdays and every is None and not found.nth and (found.recurring or len(weekdays) > 1):
         every, unit = 1, "week"
@@ -162,6 +179,13 @@ def _together(found: Found) -> Rhythm | None:
             months, found.month_days, day = [day.value], [day.day or 1], None
         else:
             found.start, day = found.start or day, None
+    if found.not_weekdays and unit == "week" and weekdays:
+        weekdays = [d for d in weekdays if d not in found.not_weekdays]
+        found.not_weekdays, emptied = [], not weekdays
+    else:
+        emptied = bool(found.not_weekdays) and unit != "day"
+    if emptied or ((found.not_months or found.not_season) and unit == "year"):
+        found.doubt = found.doubt or "exception"
     clock, half_guessed = hour_of(found)
     return Rhythm(
         every=every,
@@ -171,6 +195,8 @@ def _together(found: Found) -> Rhythm | None:
         month_days=tuple(found.month_days),
         months=tuple(months),
         season=found.season,
+        not_weekdays=tuple(sorted(set(found.not_weekdays))),
+        not_season=found.not_season,
         clock=clock,
         half_guessed=half_guessed,
         part=found.part,

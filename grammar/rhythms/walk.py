@@ -28,6 +28,9 @@ class Found:
     month_days: list[int] = field(default_factory=list)
     months: list[int] = field(default_factory=list)
     season: str = ""
+    not_weekdays: list[int] = field(default_factory=list)
+    not_months: list[int] = field(default_factory=list)
+    not_season: str = ""
     clock: tuple[int, int] | None = None
     half: str = ""  # am or pm, as said
     part: str = ""

@@ -93,22 +93,30 @@ def _known(names: Names, possessive: tuple[str, ...], bent: tuple[str, ...], uml
                 if parts:
                     _put(trie, parts, Entry(type_, name))
                     known.append((parts, Entry(type_, name)))
+    forms: dict[tuple[str, ...], list[Entry]] = {}
+
+    def say(form: list[str], entry: Entry) -> None:
+        forms.setdefault(tuple(form), []).append(entry)
+
     for parts, entry in known:  # behind all names as they are, so that no form hides one
         for ending in possessive:
             form = inflected(parts[-1], ending)
             if form:
-                _put(trie, [*parts[:-1], form], entry)
+                say([*parts[:-1], form], entry)
         for ending in bent if len(parts) > 1 else ():
             before = [inflected(p, ending) or p for p in parts[:-1]]
             for form in (parts[-1], *(inflected(parts[-1], e) for e in possessive)):
                 if form:
-                    _put(trie, [*before, form], entry)
+                    say([*before, form], entry)
         noun_first = len(parts) > 1 and entry.type not in ("PLANT", "GONE")  # 'nawóz wapniowy'
         for ending in bent if noun_first else ():
             last = inflected(parts[-1], ending)
             for noun in (inflected(parts[0], e) for e in possessive) if last else ():
                 if noun:
-                    _put(trie, [noun, *parts[1:-1], last], entry)
+                    say([noun, *parts[1:-1], last], entry)
+    for spelt, entries in forms.items():
+        if len({e.value for e in entries if e.type == "PLANT"}) < 2:  # 'Leona' of Leo or of Leon
+            _put(trie, list(spelt), entries[0])
     return trie
 
 

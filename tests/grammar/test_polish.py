@@ -548,7 +548,7 @@ def test_a_request_for_a_dose_stays_one() -> None:
         ("Róża nie ma już korzeni", ("roots_gone",)),
         ("Ruby zwiędła po mrozie", ("limp", "sudden_after_cold")),
         ("co jest nie tak z Ruby?", ()),
-        ("czarna plama na liściu się powiększa", ("black_spreading",)),
+        ("czarna plama na liściu się powiększa", ("leaf_rot",)),
         ("podłoże śmierdzi, korzenie zgniłe", ("sour_smell", "mushy_roots")),
     ],
 )  # fmt: skip

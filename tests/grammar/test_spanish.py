@@ -293,7 +293,7 @@ VERBS = {
     "picture_year": ["muestra mi año"],
     "picture_salts": ["gráfico de las sales de Ruby"],
     "picture_card": ["hazme una tarjeta", "una ficha para 3 litros"],
-    "salts": ["¿cómo de salada está Ruby?", "¿cada cuánto lavo?"],
+    "salts": ["¿cómo de salada está Ruby?"],
     "stock": ["haz 500 ml de solución madre del bote azul"],
     "together": ["¿puedo mezclar bote azul y botella verde en una botella?"],
     "supplement": ["¿me falta calcio?"],

@@ -33,6 +33,12 @@ def test_every_language_is_there() -> None:
         ("ile nawozu na 3 litry?", "pl"),
         ("wie viel Dünger auf 3 Liter?", "de"),
         ("how much feed in 3 litres?", "en"),
+        ("1 phal in leca 13 cm, 1 phal in bark 12 cm", "en"),
+        ("a phal keiki in moss 5 cm", "en"),
+        ("2 phals moss", "en"),
+        ("la phal en bark, maceta de 12 cm", "es"),
+        ("2 phal in rinde, 1 vanda in moos", "de"),
+        ("phals rinde, miltoniopsis sphagnum", "de"),
     ],
 )
 def test_language_is_heard(text: str, language: str) -> None:

@@ -12,6 +12,7 @@ SAID: list[tuple[str, float]] = [
     ("5 l", 5), ("5l", 5), ("5 litres", 5), ("5 liters", 5), ("five litres", 5), ("2.5 l", 2.5),
     ("2,5 l", 2.5), (".5 l", 0.5), ("500 ml", 0.5), ("1500ml", 1.5), ("50 cl", 0.5),
     ("5 dl", 0.5), ("3 dm³", 3), ("half a litre", 0.5), ("a litre and a half", 1.5),
+    ("litre and a half", 1.5),
     ("one and a half litres", 1.5), ("2 1/2 l", 2.5), ("2½ l", 2.5), ("1/2 l", 0.5),
     ("a litre", 1), ("two point five litres", 2.5), ("one half litre", 0.5),
     ("twenty five litres", 25), ("1 us gallon", 3.785411784), ("1 imperial gallon", 4.54609),

@@ -109,6 +109,8 @@ def _kitchen_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
     counted = _type(tokens, index - 1) in ("NUMBER", "FRACTION") and not token.after_break
     cup = (token.type, token.value) == ("LOOSE_MEASURE", "cup")
     if counted and (token.type, token.value) == ("MASS_UNIT", "ounce"):
+        if _of_a_liquid(tokens, index + 1):
+            return [token._replace(type="VOLUME_UNIT", value="fluid_ounce")], 1
         if _of_water(tokens, index + 1, vessel=True) and _enough(tokens[index - 1]):
             return [token._replace(type="VOLUME_UNIT", value="fluid_ounce")], 1
     elif cup and (counted or _type(tokens, index - 1) == "ARTICLE"):
@@ -123,6 +125,14 @@ def _kitchen_at(tokens: Tokens, index: int) -> tuple[Tokens, int] | None:
             unit = token._replace(raws=(behind, *token.raws[1:]))
             return [Token("ARTICLE", "a", token.raws[:1]), unit], 1
     return None
+
+
+def _of_a_liquid(tokens: Tokens, index: int) -> bool:
+    """Whether ounces of a liquid are measured out: 'liquid, 1 oz per gallon'."""
+    forms = {t.value for t in tokens if t.type == "FORM"}
+    if forms != {"liquid"} or _type(tokens, index) not in ("PER", "ARTICLE", "IN", "TO", "FOR"):
+        return False
+    return _type(tokens, _skip(tokens, index + 1, ("ARTICLE", "NUMBER"))) == "VOLUME_UNIT"
 
 
 def _is_vessel(tokens: Tokens, index: int) -> bool:

@@ -207,8 +207,9 @@ def extras(tokens: Tokens) -> Tokens:
                 open_list = True
                 continue
         # what follows an analysis or a '+' is read as its list, in small letters too
+        with_it = token.type == "FILLER" and _type(tokens, index - 1) == "ANALYSIS"
         open_list = token.type in ("ANALYSIS", "PLUS") or (
-            open_list and token.type in ("AND", "MINUS")
+            open_list and (token.type in ("AND", "MINUS") or with_it)  # '13-3-15 with 8 Ca'
         )
         out.append(token)
         index += 1
@@ -245,7 +246,8 @@ def _extra_name(token: Token, open_list: bool) -> Token | None:
     if token.type in ("ELEMENT", "OXIDE"):
         return token
     word = token.raws[0].text
-    if open_list and word in SMALL_ELEMENTS and token.type in ("UNKNOWN", "MASS_UNIT"):
+    small = token.type in ("UNKNOWN", "MASS_UNIT") or word == "ca"  # also 'circa'
+    if open_list and word in SMALL_ELEMENTS and small:
         return Token("ELEMENT", SMALL_ELEMENTS[word], token.raws)
     return None
 

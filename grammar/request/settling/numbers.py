@@ -234,10 +234,9 @@ def amounts(tokens: Tokens) -> Tokens:
             continue
         elif token.type == "ARTICLE" and token.value != "several" and is_unit and measured:
             out.append(Token("AMOUNT", "1.0", token.raws))
-        elif token.type in UNITS and not _belongs(out, token):
-            out.append(Token("FILLER", token.value, token.raws))
         elif token.type in QUANTITY_UNITS and _half_more(tokens, index):
-            amount = out.pop()
+            counted = bool(out) and out[-1].type == "AMOUNT"  # else 'the litre and a half'
+            amount = out.pop() if counted else Token("AMOUNT", "1.0", token.raws)
             if AMBIGUOUS in amount.value or "/" in amount.value:
                 out += [amount, token]
                 index += 1
@@ -246,10 +245,26 @@ def amounts(tokens: Tokens) -> Tokens:
             out.append(_join(tokens[index : index + 4], token.type, token.value))
             index += 4
             continue
+        elif token.type == "SPOON" and _one_spoon(tokens, index):
+            out += [Token("AMOUNT", "1.0", token.raws), token]
+        elif token.type in UNITS and not _belongs(out, token):
+            out.append(Token("FILLER", token.value, token.raws))
         else:
             out.append(token)
         index += 1
     return out
+
+
+#: Before a spoon that nobody counted.
+_BEFORE_ONE = frozenset({"LABEL", "FORM", "ANALYSIS", "CONTAINER", "FILLER", "FOR", "IN"})
+
+
+def _one_spoon(tokens: Tokens, index: int) -> bool:
+    """'powder, teaspoon per 5 l': one, where it is not asked how many."""
+    if _type(tokens, index + 1) != "PER" or any(t.value == "how_much" for t in tokens):
+        return False
+    begins = index == 0 or tokens[index].after_break
+    return begins or tokens[index - 1].type in _BEFORE_ONE
 
 
 def _belongs(out: Tokens, unit: Token) -> bool:
@@ -269,14 +284,37 @@ def _half_more(tokens: Tokens, unit: int) -> bool:
     return _type(tokens, after) not in ("STRENGTH", "LABEL", "LEVEL")
 
 
+#: A bare number behind a pot is its width between these [cm].
+_POT_CM = (4.0, 60.0)
+
+
 def sizes(tokens: Tokens) -> Tokens:
-    """'4 in pot': inches."""
-    out = list(tokens)
+    """'4 in pot': inches; 'maceta de 12': centimetres, where a pot has its size behind it."""
+    out: Tokens = []
+    for index, token in enumerate(tokens):
+        out.append(token)
+        if _is_bare_size(tokens, index):
+            out.append(Token("LENGTH_UNIT", "centimetre", token.raws))
     for index, token in enumerate(out):
-        numbered = _type(out, index - 1) == "NUMBER" and _type(out, index + 1) == "POT"
-        if (token.type, token.value) == ("IN", "in") and numbered:
+        ends = index + 1 >= len(out) or out[index + 1].after_break
+        potted = ends and "MEDIUM" in (t.type for t in out[:index])  # 'in bark, 5 in'
+        numbered = _type(out, index - 1) == "NUMBER"
+        numbered = numbered and (potted or _type(out, index + 1) == "POT")
+        if token.type == "IN" and token.raws[0].text == "in" and numbered:  # not 'im Topf'
             out[index] = Token("LENGTH_UNIT", "inch", token.raws)
     return out
+
+
+def _is_bare_size(tokens: Tokens, index: int) -> bool:
+    """Whether a number without a unit stands right behind a pot: 'macetas de 12'."""
+    token = tokens[index]
+    pot = index - 1 - (_type(tokens, index - 1) == "OF")
+    behind = pot >= 0 and (tokens[pot].type, tokens[pot].value) == ("POT", "before")
+    if not behind or token.type != "NUMBER" or AMBIGUOUS in token.value or token.after_break:
+        return False
+    ends = index + 1 >= len(tokens) or tokens[index + 1].after_break
+    apart = ends or _type(tokens, index + 1) in ("IN", "AND", "MEDIUM", "WITH")
+    return apart and _POT_CM[0] <= float(token.value) <= _POT_CM[1]
 
 
 def counted(tokens: Tokens) -> Tokens:
