@@ -11,6 +11,8 @@ from pathlib import Path
 
 import pytest
 
+import grammar
+
 ROOT = Path(__file__).resolve().parent.parent
 ROOMS = (
     "almanac", "dosing", "records", "reminders", "pictures", "conversation", "channels",
@@ -82,6 +84,46 @@ FILES = [
 def test_a_file_imports_only_along_the_arrows(room: str, path: Path) -> None:
     rooms = {found for module in imported(path) if (found := room_of(module))}
     assert rooms <= ALLOWED[room] | {room}
+
+
+def inside_of_grammar(path: Path) -> set[str]:
+    """What a file takes of the reader that `grammar` does not hand out."""
+    shown = {"grammar", *(f"grammar.{name}" for name in grammar.__all__)}
+    return {name for name in imported(path) if room_of(name) == "grammar"} - shown
+
+
+def private_names(path: Path) -> set[str]:
+    """Names of other files that are their own, and are taken all the same."""
+    return {
+        alias.name
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.ImportFrom)
+        for alias in node.names
+        if alias.name.startswith("_")
+    }
+
+
+BOT = sorted((ROOT / "bot").rglob("*.py"))
+
+
+@pytest.mark.parametrize("path", BOT, ids=[str(path.relative_to(ROOT)) for path in BOT])
+def test_the_reader_is_asked_by_what_it_hands_out(path: Path) -> None:
+    assert inside_of_grammar(path) == set()
+
+
+@pytest.mark.parametrize(
+    "path", [p for _, p in FILES], ids=[str(path.relative_to(ROOT)) for _, path in FILES]
+)
+def test_no_file_takes_what_is_private_to_another(path: Path) -> None:
+    assert private_names(path) == set()
+
+
+def test_a_look_inside_would_be_found(tmp_path: Path) -> None:
+    look = ROOT / "tests" / "grammar" / "test_lexicon.py"
+    assert "grammar.words.units" in inside_of_grammar(look)
+    taken = tmp_path / "taken.py"
+    taken.write_text("from bot.records.database import _session, open_records\n", "utf-8")
+    assert private_names(taken) == {"_session"}
 
 
 def test_every_room_that_stands_is_looked_at() -> None:

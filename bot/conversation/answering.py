@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import asdict, dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import asdict, dataclass, replace
 from datetime import date
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.replies import dose_reply, no_feed_reply, with_notes
+from bot.conversation.replies import (
+    OVER_LIMIT,
+    dose_reply,
+    no_feed_reply,
+    over_limit_line,
+    with_notes,
+)
 from bot.conversation.wording import METRIC, Wording, wording
 from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.dose import (
@@ -19,7 +25,8 @@ from bot.dosing.dose import (
     water_ec_by_hardness,
     work_out,
 )
-from bot.dosing.plants import Genus, named, resting, types_of
+from bot.dosing.label import elemental_percent
+from bot.dosing.plants import Genus, named, rest_span, resting, types_of
 from bot.dosing.season import season_of
 from bot.dosing.strength import GROWING, Step
 from bot.dosing.water import Range
@@ -30,6 +37,7 @@ from grammar import Conflict, Reading
 TOPICS = frozenset({
     "meter", "water_suits", "water_mix", "stock", "together", "rescue", "explain", "help",
     "judge", "reach", "remedy", "pets", "food", "pests", "hurt", "spill",
+    "leftover", "alarm", "convert", "pour", "brings", "most_ec", "nitrogen_limit",
 })  # fmt: skip
 NEEDS_RECORDS = frozenset({
     "water", "supplement", "salts", "blend", "compare", "compare_labels", "plan", "plants", "shelf",
@@ -98,11 +106,12 @@ def respond(reading: Reading, setting: Setting) -> out.Answer:
     """
     units = setting.units or reading.measure_taken or METRIC
     words = wording(reading.language, units)
-    for settle in (_refusal, _help, _doubt, _rest, _missing):
+    said, reading = reading, by_element(reading)
+    for settle in (_refusal, _help, _doubt, _rest, _of_element, _missing):
         settled = settle(reading, setting, words)
         if settled is not None:
             return settled
-    return _dose(reading, setting, words)
+    return _dose(reading, setting, words).model_copy(update={"understood": understood(said)})
 
 
 # --- what stands in the way of a dose, in the order it is looked at -----------------------
@@ -149,10 +158,17 @@ def _figures(reading: Reading, words: Wording) -> dict[str, str]:
     rate = reading.label_rate
     return {
         "volume": words.volume(reading.volume_l or 0),
-        "analysis": "-".join(words.number(a) for a in reading.analysis or ()),
+        "analysis": label_said(reading.analysis or (), reading.extras, words),
         "rate": words.number(rate.per_litre) if rate else "",
         "unit": rate.unit if rate else "",
     }
+
+
+def label_said(analysis: Sequence[float], extras: Mapping[str, float], words: Wording) -> str:
+    """The figures of a label: '60-20-19 + Ca 10 %'."""
+    numbers = "-".join(words.number(part) for part in analysis)
+    further = [f"{element} {words.number(share)} %" for element, share in extras.items()]
+    return " + ".join(t for t in (numbers, *further) if t)
 
 
 def _help(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
@@ -203,7 +219,9 @@ def _rest(reading: Reading, setting: Setting, words: Wording) -> out.Answer | No
         return None
     why = [Step("rest.genus", 0.0, plant.rest_source) for plant in asleep]
     others = tuple(p for p in plants if p not in asleep)
-    return _no_feed(reading, words, asleep, why, _for_others(reading, setting, words, others))
+    span = rest_span(asleep, month=month, south=setting.south)
+    said = _for_others(reading, setting, words, others)
+    return _no_feed(reading, words, asleep, why, said, span)
 
 
 def _for_others(
@@ -226,10 +244,15 @@ def _for_others(
 
 
 def _no_feed(
-    reading: Reading, words: Wording, asleep: tuple[Genus, ...], why: list[Step], others: str
+    reading: Reading,
+    words: Wording,
+    asleep: tuple[Genus, ...],
+    why: list[Step],
+    others: str,
+    span: tuple[int, int] | None = None,
 ) -> out.Answer:
     plants = words.listed([p.name for p in asleep])
-    text = no_feed_reply(plants, len(asleep), others, words)
+    text = no_feed_reply(plants, len(asleep), others, words, span)
     names = [p.name for p in asleep] or [""]
     steps = [
         out.Why(
@@ -257,6 +280,47 @@ def _lacking(reading: Reading) -> str | None:
     if rate is not None and rate.unit == "ml" and reading.form == "powder":
         return "ask-form-unit"
     return None
+
+
+def by_element(reading: Reading) -> Reading:
+    """A target of another element as what brings it: nitrogen, or a strength where there is none.
+
+    As it is where the label does not show the element, or nothing to hold it to is known.
+    """
+    target, analysis = reading.target_element, reading.analysis
+    stands = reading.target_n_mg_l is not None or reading.target_ec_ms_cm is not None
+    if target is None or analysis is None or stands:
+        return reading
+    percent = elemental_percent(*analysis, reading.extras)
+    share, rate = percent.get(target.element, 0.0), reading.label_rate
+    if share <= 0:
+        return reading
+    left = tuple(u for u in reading.unknown if u.text != target.text)
+    if analysis[0] >= LEAST_N_PERCENT:
+        n_mg_l = target.mg_l * analysis[0] / share
+        return replace(reading, target_n_mg_l=n_mg_l, target_element=None, unknown=left)
+    if rate is None or rate.unit != "g":
+        return reading
+    strength = target.mg_l / (10 * share) / rate.per_litre
+    return replace(reading, strength=strength, exact=True, target_element=None, unknown=left)
+
+
+def _unreckoned(reading: Reading) -> str | None:
+    """The code of the question where a target of another element is left; see `by_element`."""
+    target, analysis = reading.target_element, reading.analysis
+    stands = reading.target_n_mg_l is not None or reading.target_ec_ms_cm is not None
+    if target is None or analysis is None or stands or reading.volume_l is None:
+        return None
+    shown = elemental_percent(*analysis, reading.extras).get(target.element, 0.0) > 0
+    return "ask-label-rate" if shown else "ask-element-none"
+
+
+def _of_element(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
+    code, target = _unreckoned(reading), reading.target_element
+    if code is None or target is None:
+        return None
+    values = {"element": target.element} if code == "ask-element-none" else {}
+    return asking(reading, words.say(code, **values), words)
 
 
 def _missing(reading: Reading, setting: Setting, words: Wording) -> out.Answer | None:
@@ -340,6 +404,9 @@ def worked_out(reading: Reading, setting: Setting) -> tuple[DoseRequest, Dose] |
     """The dose behind an answer as figures; None where something for it is lacking."""
     if reading.conflicts or reading.problems or _lacking(reading) is not None:
         return None
+    reading = by_element(reading)
+    if _unreckoned(reading) is not None:
+        return None
     try:
         request = _request(reading, setting, named(reading.genera))
         return request, work_out(request)
@@ -361,6 +428,11 @@ def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
         name: words.number(value)
         for name, value in (("low", own.low), ("high", own.high), ("middle", own.middle))
     }  # fmt: skip
+    if any(s.rule == "ec.water_known" for s in steps):
+        taken = {
+            "own": words.number(_least_ec(reading, setting)),
+            "wanted": words.number(reading.target_ec_ms_cm or 0.0),
+        }
     why = [
         out.Why(
             rule=s.rule,
@@ -372,8 +444,15 @@ def _dose(reading: Reading, setting: Setting, words: Wording) -> out.Answer:
         )
         for s in steps
     ]
+    over = dose.over_limit
     cautions = [
-        out.Caution(code=c.code, text=words.say(f"caution-{c.code}")) for c in dose.cautions
+        out.Caution(
+            code=c.code,
+            text=words.say(f"caution-{c.code}")
+            if over is None or c.code != OVER_LIMIT
+            else over_limit_line(over, request.volume_l, words),
+        )
+        for c in dose.cautions
     ]
     known = setting.on_record
     text = dose_reply(

@@ -11,7 +11,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.conversation.wording import Wording
 from bot.records import log, places, plants, products, waters
 from bot.records.kinds import EventKind
-from bot.records.models import Place, Plant, Product, Water
+from bot.records.models import Owner, Place, Plant, Product, Water
 from bot.records.names import fold
 from grammar import Names, PlantSaid, Target
 
@@ -77,21 +77,29 @@ _WIDER = frozenset({EventKind.PRODUCT, EventKind.WATER_SOURCE})
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """A collection as it was at an entry of the log; None where the log was empty."""
+    """A collection as it was at an entry of the log; None where the log was empty.
+
+    `replaced` is `Owner.replaced` as it was: an import may change the rows below the same log.
+    """
 
     at: log.Passed | None
     collection: Collection
+    replaced: int | None = None
 
 
-async def first_seen(session: AsyncSession, owner_id: int) -> Seen:
+async def first_seen(session: AsyncSession, owner: Owner) -> Seen:
     """Everything the owner has, with the entry it was seen at."""
-    if not await log.anything(session, owner_id):
-        return Seen(None, Collection())
-    return Seen(await log.newest(session, owner_id), await load(session, owner_id))
+    if not await log.anything(session, owner.id):
+        return Seen(None, Collection(), owner.replaced)
+    newest = await log.newest(session, owner.id)
+    return Seen(newest, await load(session, owner.id), owner.replaced)
 
 
-async def refreshed(session: AsyncSession, owner_id: int, seen: Seen) -> Seen | None:
+async def refreshed(session: AsyncSession, owner: Owner, seen: Seen) -> Seen | None:
     """The same with what the log changed since; None where it has to be loaded as a whole."""
+    owner_id = owner.id
+    if seen.replaced != owner.replaced:
+        return None
     if seen.at is None:
         return None if await log.anything(session, owner_id) else seen
     passed = await log.passed_from(session, owner_id, seen.at.id, limit=_MOST_CHANGES + 1)
@@ -110,7 +118,8 @@ async def refreshed(session: AsyncSession, owner_id: int, seen: Seen) -> Seen | 
     standing = tuple(p for p in known if p.lost_on is None)
     gone = tuple(p for p in known if p.lost_on is not None)
     spots = tuple(await places.listing(session, owner_id))
-    return Seen(passed[-1], replace(before, plants=standing, gone=gone, places=spots))
+    now = replace(before, plants=standing, gone=gone, places=spots)
+    return Seen(passed[-1], now, seen.replaced)
 
 
 def names_in(collection: Collection) -> Names:

@@ -22,7 +22,7 @@ from typing import Any
 from babel import Locale
 
 from bot.conversation.wording.tongues import spoken
-from grammar.orders.agreeing import cases
+from grammar import cases
 
 _TABLES = ("zone.tab", "zone1970.tab")
 #: The table is read in pieces of so many characters.

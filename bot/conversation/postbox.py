@@ -12,7 +12,7 @@ import logging
 import secrets
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
-from contextlib import asynccontextmanager, suppress
+from contextlib import asynccontextmanager
 from dataclasses import dataclass, field, replace
 from typing import Any, TypeAlias
 
@@ -20,15 +20,18 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.conversation import reminding
 from bot.conversation.answer import Answer
+from bot.conversation.answering import Setting
 from bot.conversation.talk import Conversation
-from bot.conversation.turn import Incoming
+from bot.conversation.turn import Incoming, setting_of
 from bot.records import Records, owners, pings, post, reminders
-from bot.records.errors import DatabaseProblem, OwnerExists
+from bot.records import forget as forgetting
+from bot.records.errors import DatabaseProblem
 from bot.records.kinds import OwnerKind
 from bot.records.models import Posted
-from bot.records.post import Arrived, Claimed, Letter, Limits, LostClaim
+from bot.records.post import MOST_TRIES, Arrived, Claimed, Letter, Limits, LostClaim
 
 __all__ = [
+    "MOST_TRIES",
     "Arrived",
     "Claimed",
     "DatabaseProblem",
@@ -37,6 +40,7 @@ __all__ = [
     "LostClaim",
     "Postbox",
     "Settled",
+    "TappedMeanwhile",
     "Work",
 ]
 
@@ -80,7 +84,7 @@ class Settled:
     Attributes
     ----------
     sent : accepted, with the number of the message that was made
-    later : to be sent at a time [ms], with the tries so far
+    later : to be sent at a time [ms], with the tries so far; `again` where it may have gone out
     moved : for a group that has a new number
     dead : given up
     lost : chats that cannot be reached
@@ -103,6 +107,10 @@ class Settled:
         )
 
 
+class TappedMeanwhile(Exception):
+    """Another worker was quicker at the same button: nothing of this update may be kept."""
+
+
 class Work:
     """One update while it is worked on."""
 
@@ -111,6 +119,8 @@ class Work:
         self.records = records
         self.source = source
         self.letters: list[Letter] = []
+        # By chat, message and data; whether the work is nothing where another was quicker.
+        self._taps: dict[tuple[int, int, str], bool] = {}
 
     async def answer(self, incoming: Incoming) -> Answer:
         """Answer a message; what it changes is kept with the update."""
@@ -121,9 +131,41 @@ class Work:
         self.letters.append(letter)
 
     async def first_tap(self, chat_id: int, message_id: int, data: str) -> bool:
-        """Whether a button is pressed for the first time."""
-        async with self.records.writing() as session:
-            return await post.tap(session, self.source, chat_id, message_id, data, now_ms=now_ms())
+        """Whether a button is pressed for the first time.
+
+        It is noted when the work ends, so that nobody's write waits for ours until then.
+        """
+        async with self.records.reading() as session:
+            if await post.tapped(session, self.source, chat_id, message_id, data):
+                return False
+        self._taps[(chat_id, message_id, data)] = True
+        return True
+
+    def note_tap(self, chat_id: int, message_id: int, data: str) -> None:
+        """Note a button as pressed, whether it was before or not."""
+        self._taps.setdefault((chat_id, message_id, data), False)
+
+    def forget_taps(self) -> None:
+        """Note nothing of who is forgotten: whose a button is stands in its data."""
+        self._taps.clear()
+
+    async def keep_taps(self, session: AsyncSession) -> None:
+        """Note what was pressed.
+
+        Raises
+        ------
+        TappedMeanwhile
+            Somebody pressed the same button, and their work has ended.
+        """
+        for (chat_id, message_id, data), first in self._taps.items():
+            tap = post.tap(session, self.source, chat_id, message_id, data, now_ms=now_ms())
+            if not await tap and first:
+                raise TappedMeanwhile
+
+    async def setting(self, incoming: Incoming) -> Setting:
+        """The day, the hemisphere and the measures where somebody lives, for another's words."""
+        async with self.records.reading() as session:
+            return setting_of(await owners.find(session, incoming.address), incoming.said_at)
 
     async def answered(self, chat_id: int, message_id: int) -> Posted | None:
         """The answer that a message got."""
@@ -231,26 +273,37 @@ class Postbox:
         ------
         LostClaim
             Another worker has it meanwhile; nothing was kept.
+        TappedMeanwhile
+            It is to be worked on anew; nothing was kept.
         """
         try:
             async with self._records.together() as records:
                 work = Work(self._conversation, records, self.source)
                 yield work
                 async with records.closing() as session:
+                    await work.keep_taps(session)
                     await post.finish(session, claimed.id, self.worker)
                     await post.promise(session, self.source, work.letters, now_ms=now_ms())
         except BaseException:
             self._conversation.unsee()
             raise
 
-    async def failed(self, claimed: Claimed, apology: Letter | None) -> None:
-        """Try an update again later; where it is given up, apologise."""
-        tries = claimed.tries + 1
-        free = now_ms() + FIRST_WAIT_MS * 2**claimed.tries
+    async def failed(self, claimed: Claimed, apology: Letter | None) -> bool:
+        """Try an update again later; where it is given up, apologise. Says whether it was."""
+        free = now_ms() + FIRST_WAIT_MS * 2 ** (claimed.tries - 1)
         async with self._records.writing() as session:
-            dead = await post.put_back(session, claimed.id, self.worker, tries=tries, free_ms=free)
+            dead = await post.put_back(
+                session, claimed.id, self.worker, tries=claimed.tries, free_ms=free
+            )
             if dead and apology is not None:
                 await post.promise(session, self.source, [apology], now_ms=now_ms())
+        return dead
+
+    async def give_back(self, claimed: Claimed) -> None:
+        """Leave an update to who comes next, as if it had not been claimed."""
+        tries = claimed.tries - 1
+        async with self._records.writing() as session:
+            await post.put_back(session, claimed.id, self.worker, tries=tries, free_ms=0)
 
     # --- out ---
 
@@ -261,10 +314,14 @@ class Postbox:
             await post.sent(session, [c.id for c, _ in settled.sent])
             await self._note(session, settled, at)
             for letter, free_ms, tries in settled.later:
-                await post.postpone(session, letter.id, free_ms=free_ms, tries=tries)
+                await post.postpone(
+                    session, letter.id, free_ms=free_ms, tries=tries, again=letter.again
+                )
             for letter, new_id in settled.moved:
                 await _move_group(session, self.source, self._channel, int(letter.lane), new_id)
-                await post.postpone(session, letter.id, free_ms=at, tries=letter.tries)
+                await post.postpone(
+                    session, letter.id, free_ms=at, tries=letter.tries, again=letter.again
+                )
             for letter in settled.dead:
                 await post.postpone(session, letter.id, free_ms=at, tries=letter.tries, dead=True)
             for chat_id in settled.lost:
@@ -281,10 +338,12 @@ class Postbox:
                 now_ms=at, until_ms=at + CLAIM_MS, most=most, rank=rank, limits=self.limits,
             )  # fmt: skip
 
-    async def waits(self) -> bool:
-        """Whether a request waits for nothing but its turn."""
+    async def waits(self, rank: int = 0) -> bool:
+        """Whether a request waits for nothing but its turn, which comes in a moment."""
         async with self._records.reading() as session:
-            return await post.waits(session, self.source, now_ms=now_ms())
+            return await post.waits(
+                session, self.source, now_ms=now_ms(), rank=rank, limits=self.limits
+            )
 
     async def _note(self, session: AsyncSession, settled: Settled, at: int) -> None:
         """Remember which message answers which, and what became of pings."""
@@ -395,12 +454,19 @@ async def _move_group(
 ) -> None:
     old = owners.Address(OwnerKind.GROUP, channel, str(old_id))
     new = owners.Address(OwnerKind.GROUP, channel, str(new_id))
-    owner = await owners.find(session, old)
     await post.moved(session, source, old_id, new_id)
-    if owner is None:
+    await post.readdress_cards(session, old, new)
+    owner = await owners.find(session, old)
+    if owner is None:  # nothing on record, or told from the other side already
         return
-    with suppress(OwnerExists):  # told from both sides, or used there already: the new one stands
-        await owners.readdress(session, owner.id, new)
+    used = await owners.find(session, new)
+    if used is not None and not await forgetting.drop_empty(session, used.id):
+        # Both keep what they have: the new number's stands, the old one's rests below its address,
+        # where `forget` finds it.
+        log.error("a moved group has records at both numbers: those of owner %d rest", owner.id)
+        await reminders.pause_all(session, old)
+        new = owners.Address(OwnerKind.GROUP, channel, f"{new_id}:{old_id}")
+    await owners.readdress(session, owner.id, new)
 
 
 def edited_anew(kind: str) -> bool:

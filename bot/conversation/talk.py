@@ -30,6 +30,7 @@ from bot.conversation.turns import (
     calendar,
     diary,
     guide,
+    harm,
     having,
     home,
     language,
@@ -40,12 +41,22 @@ from bot.conversation.turns import (
     who,
 )
 from bot.conversation.turns.day import day
-from bot.conversation.turns.feeding import bottles, compare, doses, judging, meter, reaching, waters
+from bot.conversation.turns.feeding import (
+    bottles,
+    compare,
+    doses,
+    figuring,
+    judging,
+    meter,
+    reaching,
+    waters,
+)
 from bot.conversation.turns.pots import pictures, salts
 from bot.conversation.turns.reminders import after as reminders_after
 from bot.conversation.turns.reminders import answers as reminders_answers
 from bot.conversation.turns.reminders import asked as reminders_asked
 from bot.conversation.turns.reminders import change as reminders_change
+from bot.conversation.turns.reminders import just as reminders_just
 from bot.conversation.turns.reminders import offer as reminders_offer
 from bot.conversation.turns.reminders import pause as reminders_pause
 from bot.conversation.turns.reminders import pings as reminders_pings
@@ -56,6 +67,7 @@ from bot.records import Records, memory, owners, pings
 from bot.records.errors import (
     BadValue,
     CannotUndo,
+    ChangedSince,
     DatabaseProblem,
     NameTaken,
     NothingToUndo,
@@ -65,7 +77,7 @@ from bot.records.errors import (
 from bot.records.kinds import OwnerKind
 from bot.records.models import Owner
 from bot.reminders.quiet import Quiet
-from grammar import Reading
+from grammar import Order, Reading
 
 _log = logging.getLogger("sinkside")
 
@@ -86,10 +98,12 @@ HANDLERS: dict[str, Handler] = {
     "lose_apart": plants.lose_apart,
     "plants": plants.listing,
     "who": who.who,
-    "product": shelf.add,
+    "product": doses.feed_told,
     "name": shelf.name_it,
     "product_change": shelf.change,
     "which_feed": shelf.which_feed,
+    "unshelved": shelf.unshelved,
+    "ceased": shelf.ceased,
     "remains": shelf.remains,
     "product_remove": shelf.remove,
     "product_default": shelf.use,
@@ -115,10 +129,12 @@ HANDLERS: dict[str, Handler] = {
     "exception": plants.exception,
     "reading": diary.reading,
     "undo": diary.undo,
+    "blame": diary.blamed,
     "history": diary.history,
     "meter": meter.meter,
     "water_suits": waters.suits,
     "water_mix": waters.mix,
+    "water_parts": waters.by_parts,
     "supplement": waters.supplement,
     "salts": salts.salts,
     "picture_year": pictures.year,
@@ -127,15 +143,23 @@ HANDLERS: dict[str, Handler] = {
     "stock": bottles.stock,
     "together": bottles.together,
     "judge": judging.judge,
+    "overdone": judging.overdone,
     "last": judging.of_the_last,
     "reach": reaching.reach,
+    "convert": figuring.convert,
+    "pour": figuring.pour,
+    "brings": figuring.brings,
+    "most_ec": figuring.most_ec,
+    "nitrogen_limit": figuring.nitrogen_limit,
     "remedy": judging.remedy,
-    "pets": judging.pets,
+    "pets": harm.urgent,
     "argue": judging.argued,
     "pests": judging.pests,
-    "food": judging.food,
-    "hurt": judging.hurt,
-    "spill": judging.spilled,
+    "food": harm.food,
+    "hurt": harm.urgent,
+    "spill": harm.urgent,
+    "leftover": harm.leftover,
+    "alarm": harm.alarm,
     "blend": bottles.mix,
     "rescue": rescue.rescue,
     "compare": compare.compare,
@@ -143,6 +167,7 @@ HANDLERS: dict[str, Handler] = {
     "plan": day.plan,
     "done": reminders_answers.done,
     "remind": reminders.remind,
+    "remind_wish": reminders.wished,
     "reminders": reminders.listing,
     **reminders_change.HANDLERS,
     "export": take_along.export,
@@ -150,6 +175,7 @@ HANDLERS: dict[str, Handler] = {
     "import": take_along.take_in,
     "forget": take_along.forget,
     "dose": doses.dose,
+    "no_such": doses.no_such,
     "follow_up": doses.follow_up,
     "why": doses.why,
     "help": guide.helping,
@@ -179,6 +205,8 @@ IN_PRIVATE_ONLY = frozenset({
 })  # fmt: skip
 #: Answers to an aside: a question of the first meeting waits on.
 ASIDES = frozenset({"help", "explain", "refused", "fault", "plan", "why", "cautions"})
+#: Answers that end the questions of a diagnosis.
+ENDS_DIAGNOSIS = frozenset({"rescue", "undo", "forget", "import"})
 #: Answers that end the question where somebody lives, which a reminder waits for.
 REMINDS = frozenset({"reminder", "home", "forget", "import"})
 #: Who is writing to us just now is not woken by what is due.
@@ -290,13 +318,13 @@ class Conversation:
         """Load every collection anew: what was last written may not have been kept."""
         self._seen.clear()
 
-    async def _collection(self, session: AsyncSession, owner_id: int) -> Collection:
+    async def _collection(self, session: AsyncSession, owner: Owner) -> Collection:
         """What an owner has; only what their log changed since is loaded anew."""
-        known = self._seen.pop(owner_id, None)
-        seen = await refreshed(session, owner_id, known) if known is not None else None
+        known = self._seen.pop(owner.id, None)
+        seen = await refreshed(session, owner, known) if known is not None else None
         if seen is None:
-            seen = await first_seen(session, owner_id)
-        self._seen[owner_id] = seen
+            seen = await first_seen(session, owner)
+        self._seen[owner.id] = seen
         while len(self._seen) > KEPT_COLLECTIONS:
             self._seen.popitem(last=False)
         return seen.collection
@@ -307,7 +335,7 @@ class Conversation:
             owner = await owners.find(session, incoming.address)
             collection, kept, other = Collection(), None, None
             if owner is not None:
-                collection = await self._collection(session, owner.id)
+                collection = await self._collection(session, owner)
                 kept = await memory.recall(session, owner.id, incoming.person)
                 if incoming.follows is not None:
                     other = await memory.recall(session, owner.id, incoming.follows)
@@ -397,6 +425,8 @@ async def _told_kindly(turn: Turn, respond: Handler) -> out.Answer:
     except BadValue as error:
         _log.info("a value did not fit: %s, %s", error.field, error.reason)
         return turn.refuse("refuse-bad-value")
+    except ChangedSince:
+        return turn.refuse("refuse-changed-since")
     except Refused:
         return turn.refuse("refuse-records")
 
@@ -409,13 +439,19 @@ async def _respond(turn: Turn) -> out.Answer:
     if turn.incoming.shared:  # whoever made the link may not give orders to who follows it
         dose = replace(turn, reading=replace(turn.reading, order=None), question={})
         return await doses.keep_why(dose, await doses.dose(dose))
+    urgent = await harm.told(turn)
+    if urgent is not None:
+        return await _keep_question(turn, urgent)
+    just_set = await reminders_just.heard(turn)
+    if just_set is not None:
+        return await _keep_question(turn, just_set)
     amended = await amending.heard(turn)
     if amended is not None:
         return await _keep_question(turn, amended)
     answered = await _to_question(turn)
     if answered is not None:
         return answered
-    return await _keep_question(turn, await _handled(turn))
+    return await _keep_question(turn, harm.asked_on(turn, await _handled(turn)))
 
 
 async def _handled(turn: Turn) -> out.Answer:
@@ -431,6 +467,8 @@ async def _handled(turn: Turn) -> out.Answer:
     if verb in ("yes", "no", "skip"):
         answer = await reminders_answers.bare(turn)
         if answer is not None or not reading.exact:
+            if answer is None and reading.order is not None and reading.order.worried:
+                return await harm.alarm(turn)
             return answer or turn.say("help", "question-lapsed" if turn.lapsed else "nothing-asked")
         verb = "dose"  # 'genau' says yes, or that nothing shall be taken off
         reading = replace(reading, order=replace(turn.order, verb=verb))
@@ -443,11 +481,16 @@ async def _handled(turn: Turn) -> out.Answer:
     gone = having.no_longer(turn)
     if gone is not None:
         return gone
+    if turn.order.theirs:  # nothing on record is somebody else's
+        turn = replace(turn, collection=Collection())
     answer = await doses.keep_why(turn, await HANDLERS[verb](turn))
     if verb in ("fed", "clear", "flush", "done"):
         answer = await reminders_after.after_log(turn, answer)
-    elif verb == "home" and answer.kind == "home":
-        answer = await reminders_after.after_home(turn, answer)
+    elif verb == "home":
+        besides = (answer.details or {}).pop("besides", [])
+        if answer.kind == "home":
+            answer = await reminders_after.after_home(turn, answer)
+        answer = await _said_besides(turn, answer, besides) if besides else answer
     elif verb == "add" and answer.kind == "plants":
         answer = await reminders_offer.with_offer(turn, answer)
     if verb == "dose" and answer.kind == "help":
@@ -455,14 +498,53 @@ async def _handled(turn: Turn) -> out.Answer:
     return answer
 
 
+#: What a message may say besides the town, a clause each: '..., my scale shows 0.01 g'.
+_BY_CLAUSE = frozenset({"water", "kit"})
+#: The same in several clauses: '..., I have 3 phals in bark, 12 cm pots'.
+_BY_CLAUSES = frozenset({"add", "product"})
+
+
+async def _said_besides(turn: Turn, answer: out.Answer, parts: list[str]) -> out.Answer:
+    """What else a message said than the town; what is not understood is shown as not used."""
+    runs: list[list[str]] = []
+    for part in parts:
+        alone = _meant_by(turn, part).verb in _BY_CLAUSE
+        if alone or not runs or _meant_by(turn, runs[-1][0]).verb in _BY_CLAUSE:
+            runs.append([part])
+        else:
+            runs[-1].append(part)
+    lines, unused = [answer.reply], []
+    for run in runs:
+        text = ", ".join(run)
+        reading = turn.read_again(text)
+        again = replace(turn, reading=reading, question={})
+        doubtful = reading.conflicts or reading.problems or reading.unknown
+        if doubtful or again.order.verb not in _BY_CLAUSE | _BY_CLAUSES:
+            unused.append(text)
+            continue
+        said = await HANDLERS[again.order.verb](again)
+        lines.append(said.reply)
+    if unused:
+        listed = turn.words.listed([turn.words.say("not-used-one", text=t[:40]) for t in unused])
+        lines.append(turn.words.say("home-besides", texts=listed))
+    return answer.model_copy(update={"reply": "\n".join(lines)})
+
+
+def _meant_by(turn: Turn, text: str) -> Order:
+    """What a part of a message wants by itself."""
+    return turn.read_again(text).order or Order("dose")
+
+
 async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:
     """Remember what our question waits for; an answered one is dropped."""
     waiting = (answer.details or {}).get("waiting")
     aside = turn.question.get("kind") == "meeting" and answer.kind in ASIDES
-    home = turn.question.get("step") == "home" and answer.kind not in REMINDS
+    offered = turn.question.get("kind") == "reminder_offer"  # open for one further line
+    home = (turn.question.get("step") == "home" or offered) and answer.kind not in REMINDS
+    home = home and not (offered and turn.question.get("late"))
     if home and waiting is None and not turn.question.get("late"):
         await turn.wait_for({**turn.question, "late": True})
-    aside = aside or home
+    aside = aside or home or _diagnosis_waits(turn, answer)
     stale = bool(turn.question) and answer.kind != "ask" and not aside
     if waiting is None and not stale:
         return answer
@@ -470,6 +552,13 @@ async def _keep_question(turn: Turn, answer: out.Answer) -> out.Answer:
         await turn.wait_for(waiting)
     details = {k: v for k, v in (answer.details or {}).items() if k != "waiting"} or None
     return answer.model_copy(update={"details": details})
+
+
+def _diagnosis_waits(turn: Turn, answer: out.Answer) -> bool:
+    """Whether the question of a diagnosis stays open over what was asked or told between."""
+    left = turn.order.verb == "no" and turn.order.text in ("leave", "stop", "thanks")
+    waits = turn.question.get("kind") == "rescue" and not left
+    return waits and answer.kind not in ENDS_DIAGNOSIS
 
 
 async def _to_question(turn: Turn) -> out.Answer | None:
@@ -491,6 +580,9 @@ async def _to_question(turn: Turn) -> out.Answer | None:
         if answer is None:
             return None
         return await _keep_question(turn, await doses.keep_why(turn, answer))
+    if kind == "home" and turn.order.verb in ("dose", "home", "name", "plants"):
+        there = await home.which(turn)
+        return None if there is None else await _keep_question(there, await _handled(there))
     if kind == "product_name" and turn.order.verb == "name":
         return await _keep_question(turn, await shelf.name_it(turn))
     if kind == "rescue":
@@ -504,6 +596,7 @@ _REMINDER_ANSWERS: dict[str, Callable[[Turn], Awaitable[out.Answer | None]]] = {
     "reminder": reminders_asked.answered,
     "reminder_which": reminders_change.picked,
     "reminder_until": reminders_pause.until_told,
+    "reminder_wish": reminders.wish_answered,
     "reminder_offer": reminders_offer.answered,
     "reminder_calendar": calendar.answered,
 }
@@ -513,7 +606,7 @@ async def _met(turn: Turn) -> out.Answer | None:
     """What was answered to a question of the first meeting, and the next question."""
     step = int(turn.question["step"])
     order = meeting.meant(turn, step)
-    if order is None:
+    if order is None or (order.verb == "home" and await home.says_else(turn, order)):
         return None
     if order.verb == "skip":
         return await _keep_question(turn, meeting.ask(turn, step + 1))
@@ -533,13 +626,13 @@ async def _confirmed(turn: Turn, kind: str) -> out.Answer | None:
     verb = turn.order.verb
     if verb not in ("yes", "no"):
         return None
+    if verb == "yes" and kind == "import":
+        return await take_along.import_confirmed(turn, turn.question)
     await turn.wait_for(None)
     if verb == "no":
         code = "forget-cancelled" if kind == "forget" else "import-cancelled"
         return turn.say(kind, code)
-    if kind == "forget":
-        return await take_along.forget_confirmed(turn)
-    return await take_along.import_confirmed(turn, turn.question)
+    return await take_along.forget_confirmed(turn)
 
 
 async def _offer_taken(turn: Turn) -> out.Answer | None:

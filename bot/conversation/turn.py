@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any, TypeAlias
 from zoneinfo import ZoneInfo
@@ -46,7 +46,7 @@ class Incoming:
     today : the day it is taken to be; None: that of the instant, where the person lives
     group : how the channel names the group it was said in, None in private
     open_file : gives the text of a file that was named, the texts of a folder by name, or None;
-        None where the channel has no files
+        None where the channel has no files; raises TimeoutError where it did not come in time
     may_set : tells whether this person may change what holds for the whole group; None: they may
     opening : whether they only opened the conversation, and said nothing yet
     saving : whether the plants the message speaks of are to be put on record
@@ -70,7 +70,7 @@ class Incoming:
     group: str | None = None
     language: str | None = None
     south: bool = False
-    open_file: Callable[[str], Opened] | None = None
+    open_file: Callable[[str], Awaitable[Opened]] | None = None
     may_set: Callable[[], Awaitable[bool]] | None = None
     opening: bool = False
     saving: bool = False
@@ -122,8 +122,7 @@ class Turn:
         """The person's day: on their own clock, where they said where they live."""
         if self.incoming.today is not None:
             return self.incoming.today
-        zone = self.owner.zone if self.owner is not None else None
-        return self.incoming.said_at.astimezone(ZoneInfo(zone) if zone else None).date()
+        return setting_of(self.owner, self.incoming.said_at).today
 
     @property
     def by_now(self) -> datetime:
@@ -161,24 +160,36 @@ class Turn:
         return _member(self.incoming, self.owner_id)
 
     async def administers(self) -> bool:
-        """Whether who says it may change what holds for everybody here."""
+        """Whether who says it may change what holds for everybody here.
+
+        The channel remembers it for one message. Ask before the first write: others wait for a
+        write, and the messenger may be slow to tell.
+        """
         may_set = self.incoming.may_set
         return may_set is None or await may_set()
 
     @property
     def setting(self) -> Setting:
         """What holds for a dose."""
-        units = self.owner.units if self.owner is not None else None
-        measure = "imperial" if units == "imperial" else "us"
-        return Setting(self.today, self.south, self.reading.language, measure, units)
+        theirs = setting_of(self.owner, self.incoming.said_at)
+        language = self.reading.language
+        return replace(theirs, today=self.today, south=self.south, language=language)
 
     @property
     def last_plants(self) -> list[int]:
-        """The plants of the message before; where there is but one entry, that."""
+        """The plants of the message before; where there is but one entry, that.
+
+        None where the message before was about a plant that is not on record.
+        """
         kept = self.remembered.get("plants")
-        if isinstance(kept, list) and kept:
+        if isinstance(kept, list):
             return kept
         return [p.id for p in self.collection.plants] if len(self.collection.plants) == 1 else []
+
+    @property
+    def about_others(self) -> bool:
+        """Whether the message before was about a plant that is not on record."""
+        return self.remembered.get("plants") == []
 
     @property
     def owner_id(self) -> int:
@@ -278,6 +289,16 @@ class Turn:
     def refuse(self, code: str, **values: Any) -> out.Answer:
         """A refusal that says what to send instead."""
         return answer_to(self.reading, "refused", self.words.say(code, **values))
+
+
+def setting_of(owner: Owner | None, at: datetime) -> Setting:
+    """What holds where somebody lives at an instant: the day, the hemisphere, the measures."""
+    if owner is None:
+        return Setting(at.astimezone(None).date())
+    day = at.astimezone(ZoneInfo(owner.zone) if owner.zone else None).date()
+    south = owner.hemisphere is Hemisphere.SOUTH
+    measure = "imperial" if owner.units == "imperial" else "us"
+    return Setting(day, south, None, measure, owner.units)
 
 
 def _member(incoming: Incoming, owner_id: int) -> str | None:

@@ -9,8 +9,8 @@ from typing import Any, cast
 from bot.conversation import answer as out
 from bot.conversation.answering import NEEDS_RECORDS, Setting
 from bot.conversation.turn import Incoming, Turn
-from bot.conversation.turns import guide
-from bot.conversation.turns.feeding import bottles, judging, meter, reaching, waters
+from bot.conversation.turns import guide, harm
+from bot.conversation.turns.feeding import bottles, figuring, judging, meter, reaching, waters
 from bot.conversation.turns.rescue import asking as rescue
 from bot.conversation.wording import wording
 from bot.records import Records
@@ -25,12 +25,19 @@ _HANDLERS: dict[str, Callable[[Turn], Awaitable[out.Answer]]] = {
     "rescue": rescue.rescue,
     "judge": judging.judge,
     "reach": reaching.reach,
+    "convert": figuring.convert,
+    "pour": figuring.pour,
+    "brings": figuring.brings,
+    "most_ec": figuring.most_ec,
+    "nitrogen_limit": figuring.nitrogen_limit,
     "remedy": judging.remedy,
-    "pets": judging.pets,
-    "food": judging.food,
+    "pets": harm.urgent,
+    "food": harm.food,
+    "leftover": harm.leftover,
+    "alarm": harm.alarm,
     "pests": judging.pests,
-    "hurt": judging.hurt,
-    "spill": judging.spilled,
+    "hurt": harm.urgent,
+    "spill": harm.urgent,
     "explain": guide.explain,
     "help": guide.helping,
 }

@@ -24,10 +24,18 @@ class Grower:
     now: datetime = START
     files: dict[str, str] = field(default_factory=dict)
     administers: bool = True  # of their group
+    conversation: Conversation = field(init=False)  # kept: it remembers what it has seen
+
+    def __post_init__(self) -> None:
+        self.conversation = Conversation(self.records)
 
     async def may_set(self) -> bool:
         """As a channel tells it."""
         return self.administers
+
+    async def opened(self, name: str) -> str | None:
+        """A file, as a channel gives it."""
+        return self.files.get(name)
 
     def incoming(self, line: str) -> Incoming:
         """A line as it comes in."""
@@ -38,7 +46,7 @@ class Grower:
             said_at=self.now,
             today=self.now.date(),
             group=self.group,
-            open_file=self.files.get,
+            open_file=self.opened,
             may_set=self.may_set if self.group is not None else None,
         )
 
@@ -47,7 +55,7 @@ class Grower:
         answer = None
         for line in lines:
             self.now += timedelta(minutes=1)
-            answer = await Conversation(self.records).answer(self.incoming(line))
+            answer = await self.conversation.answer(self.incoming(line))
         assert answer is not None
         return answer
 

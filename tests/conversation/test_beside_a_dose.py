@@ -322,7 +322,7 @@ def dutch(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
     ftl = ftl.replace("menu-plants-says = my plants", "menu-plants-says = mijn planten")
     (spoken / "nl.ftl").write_text(ftl, "utf-8")
     toml = (read_ / "en.toml").read_text("utf-8").replace('language = "en"', 'language = "nl"', 1)
-    toml = toml.replace('"my plants"', '"mijn planten"', 1)
+    toml = toml.replace('"my plants"', '"mijn planten"')
     (read_ / "nl.toml").write_text(toml, "utf-8")
     folders = {wordings.__name__: spoken, lexicons.__name__: read_}
     found = SimpleNamespace(files=folders.__getitem__)
@@ -442,7 +442,7 @@ async def test_too_strong_is_asked_of_what_was_given_last(mira: Grower) -> None:
     judged = await mira.says("was that too strong?")
     assert "Too much" in entry.reply
     assert judged.reply.splitlines()[0] in entry.reply
-    await mira.says("2 l bloom, quarter")  # what is asked now is this
+    await mira.says("2 l bloom for a vanda, quarter")  # what is asked now is this
     assert "25 %" in (await mira.says("is that too strong?")).reply
     mira.later(hours=2)
     assert "Too much" not in (await mira.says("was that too strong?")).reply

@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
-import pytest
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
 
+import pytest
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.conversation.answer import Answer
 from bot.conversation.collection import load
 from bot.records import Records, owners
 from tests.conversation.talking import Grower
@@ -238,3 +243,60 @@ async def test_a_word_that_tells_a_plant_apart_is_known_like_a_name(
     assert "2 hugo Cattleya" in (await mira.says("watered hugo")).reply
     await mira.says("hugo died", "all")
     assert [kind for _, kind, _ in await there(mira)] == ["Cattleya", "Vanda"]
+
+
+# --- two at once ---------------------------------------------------------------------------
+
+
+async def after_another(
+    mira: Grower, theirs: str, line: str, monkeypatch: pytest.MonkeyPatch
+) -> Answer:
+    """The answer to a line that was read before somebody else's was written."""
+    writing, other = mira.records.writing, Grower(mira.records, now=mira.now)
+
+    @asynccontextmanager
+    async def late() -> AsyncIterator[AsyncSession]:
+        monkeypatch.setattr(mira.records, "writing", writing)
+        await other.says(theirs)
+        async with writing() as session:
+            yield session
+
+    monkeypatch.setattr(mira.records, "writing", late)
+    return await mira.says(line)
+
+
+@pytest.mark.parametrize(
+    ("count", "theirs", "line", "left", "said"),
+    [
+        (3, "sold one phal", "sold one phal", [1], "1 left"),
+        (3, "sold one phal", "sold two phals", [], "Taken off your list"),
+        (3, "sold two phals", "sold two phals", [1], "Nothing of yours was written"),
+        (2, "sold one phal", "sold one phal", [], "Taken off your list"),
+        (2, "sold the phals", "sold one phal", [], "Nothing of yours was written"),
+        (2, "sold the phals", "sold the phals", [], "Nothing of yours was written"),
+        (4, "sold one phal", "move one phal to the attic", [2, 1], "The other 2"),
+        (2, "sold one phal", "move one phal to the attic", [1], "Nothing of yours was written"),
+        (3, "move one phal to the attic", "sold one phal", [1, 1], "1 left"),
+        (1, "call the phal Ruby", "the phal is called Opal", [1], "Nothing of yours was written"),
+    ],
+)
+async def test_what_somebody_else_did_meanwhile_counts(
+    records: Records,
+    monkeypatch: pytest.MonkeyPatch,
+    count: int,
+    theirs: str,
+    line: str,
+    left: list[int],
+    said: str,
+) -> None:
+    mira = Grower(records)
+    await mira.says(f"add {count} phals in bark")
+    answer = await after_another(mira, theirs, line, monkeypatch)
+    assert said in answer.reply
+    assert "a moment before" in answer.reply
+    assert [n for _, _, n in await there(mira)] == left
+
+
+async def test_with_nobody_between_nothing_is_said_of_it(mira: Grower) -> None:
+    assert "a moment before" not in (await mira.says("sold one phal", "3")).reply
+    assert "a moment before" not in (await mira.says("move two phals to the attic", "3")).reply

@@ -169,7 +169,7 @@ OF_THE_LAST = [
     ("en", "is that safe", "safe"), ("en", "can i measure that with a teaspoon", "by_spoon"),
     ("en", "can i measure that with a spoon", "by_spoon"),
     ("en", "how many drops is that", "by_drops"), ("en", "how much N is that", "content"),
-    ("de", "ist das zu stark", "strong"), ("de", "ist das giftig", "safe"),
+    ("de", "ist das zu stark", "strong"), ("de", "ist das gefährlich", "safe"),
     ("de", "kann ich das mit einem Teelöffel abmessen", "by_spoon"),
     ("de", "wie viele Tropfen sind das", "by_drops"), ("de", "wie viel N ist das", "content"),
     ("es", "es demasiado fuerte", "strong"), ("es", "¿es peligroso?", "safe"),
@@ -200,7 +200,8 @@ def test_what_is_asked_of_something_else(line: str, verb: str) -> None:
 
 
 async def test_the_last_dose_answers(mira: Grower) -> None:
-    none = await mira.says(TUB, "is that safe")
+    assert "poison centre" in (await mira.says(TUB, "is that safe")).reply
+    none = await mira.says("is that too strong")
     assert none.kind == "ask"
     assert "no dose to go on from" in none.reply
     await mira.says("5 l")

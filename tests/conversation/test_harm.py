@@ -46,12 +46,12 @@ def order_of(line: str, language: str = "en") -> Order:
         ("en", "roots are rotten", "mushy_roots"),
         ("en", "root rot what now", "mushy_roots"),
         ("en", "Hugo has rot", "rot"),
-        ("en", "Hugo has crown rot", "rot"),
+        ("en", "Hugo has crown rot", "crown_rot"),
         ("en", "rot on my phal in bark", "rot"),
         ("en", "black rot on Hugo", "black_spreading"),
         ("de", "Hugo hat Wurzelfäule", "mushy_roots"),
         ("de", "Hugos Wurzeln sind verfault", "mushy_roots"),
-        ("de", "Hugo hat Herzfäule", "rot"),
+        ("de", "Hugo hat Herzfäule", "crown_rot"),
         ("de", "Hugo fault", "rot"),
         ("es", "Hugo tiene pudrición de raíces", "mushy_roots"),
         ("es", "raíces podridas", "mushy_roots"),
@@ -146,8 +146,12 @@ def test_what_is_no_harm_by_feed(line: str) -> None:
 @pytest.mark.parametrize(
     ("line", "first"),
     [
-        ("baby put powder in his mouth", "If a child drank or ate of it: call the poison centre"),
-        ("my cat drank it", "If one drank or ate of it: call a vet"),
+        ("baby put powder in his mouth", "Call the poison centre at once"),
+        ("my cat drank it", "Call a vet at once"),
+        ("is that safe for my cat?", "If one drank or ate of it: call a vet"),
+        ("breathed in the dust", "Go into fresh air at once"),
+        ("fish pond", "If feed got into a pond or fish tank: change much of its water at once"),
+        ("can I eat it", "Do not eat or drink it"),
         ("I drank it by mistake", "Swallowed: call a doctor or the poison centre at once"),
         ("spilled concentrate on the floor", "Wipe it up with paper"),
     ],
@@ -173,6 +177,91 @@ async def test_what_was_not_diluted_is_flushed_at_once(
     answer = await mira.says(line)
     assert answer.kind == "rescue"
     assert "1,9 l" in answer.reply or "1.9 l" in answer.reply  # twice a pot of 12 cm
+
+
+#: What happened, what is said next, and what the answer to both begins with. Whom to call and to
+#: rinse first: common first aid, from memory.
+ASKED_ON = [
+    ("en", "my dog drank the water from the can", "what now", "Call a vet at once"),
+    ("en", "baby ate moss", "oh no", "Call the poison centre at once"),
+    ("en", "i drank the water from the can", "is it poisonous", None),
+    ("en", "powder in my eye", "help", "In an eye or on skin: rinse at once"),
+    ("en", "my dog drank it", "about half a cup", "Call a vet at once"),
+    ("de", "mein hund hat es getrunken", "was soll ich tun", "Sofort beim Tierarzt anrufen"),
+    ("es", "mi perro se tomo el abono", "y ahora que hago", "Llama ya al veterinario"),
+    ("pl", "pies to wypił", "co robić", "Od razu dzwoń do weterynarza"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("known", [False, True])
+@pytest.mark.parametrize(("language", "line", "further", "first"), ASKED_ON)
+async def test_who_asks_on_after_an_emergency_is_told_the_same_again(
+    mira: Grower, language: str, line: str, further: str, first: str | None, known: bool
+) -> None:
+    if known:
+        await mira.says(*ADD[language], "2 l")
+    told = await mira.says(line)
+    again = await mira.says(further)
+    assert told.kind == again.kind == "cautions"
+    if first is None:  # of what was swallowed whom to call stands first in both
+        assert "poison centre" in again.reply.splitlines()[0]
+        return
+    assert told.reply.startswith(first)
+    assert again.reply.startswith(first)
+
+
+async def test_an_emergency_is_over_after_half_an_hour_and_stops_no_dose(mira: Grower) -> None:
+    await mira.says(*ADD["en"], "my dog drank it")
+    assert (await mira.says("2 l")).kind == "dose"
+    assert (await mira.says("thanks")).kind == "help"
+    mira.later(minutes=40)
+    assert (await mira.says("what now")).kind == "plan"
+
+
+async def test_an_emergency_comes_before_an_open_question(mira: Grower) -> None:
+    await mira.says(ADD["en"][0], "Hugo has wrinkled leaves")
+    assert (await mira.says("my dog drank from the can")).reply.startswith("Call a vet at once")
+
+
+async def test_alarm_without_a_cause_is_asked_what_happened_and_told_what_to_do(
+    mira: Grower,
+) -> None:
+    answer = await mira.says("oh no")
+    assert answer.kind == "cautions"
+    assert "poison centre" in answer.reply
+    assert "20-20-20" not in answer.reply
+
+
+@pytest.mark.parametrize(
+    ("language", "line", "goes"),
+    [
+        ("en", "leftover down the drain?", "never down a drain"),
+        ("de", "kann das in den abfluss", "nie Abfluss"),
+        ("es", "se puede tirar al inodoro?", "nunca al desagüe"),
+        ("pl", "czy mogę wylać do zlewu", "nigdy zlew"),
+    ],
+)
+async def test_what_is_left_goes_to_plants_and_down_no_drain(
+    mira: Grower, language: str, line: str, goes: str
+) -> None:
+    # common practice, no source
+    answer = await mira.says(*ADD[language], line)
+    assert goes in answer.reply
+
+
+@pytest.mark.parametrize(
+    ("language", "line", "flush"),
+    [
+        ("en", "i put too much", "clear water"),
+        ("en", "if I overfeed what happens", "runs freely"),
+        ("de", "ich hab zu viel genommen", "klares"), ("es", "puse demasiado", "agua sola"),
+        ("pl", "dałam za dużo", "czyst"),
+    ],
+)  # fmt: skip
+async def test_too_much_without_a_figure_is_flushed(
+    mira: Grower, language: str, line: str, flush: str
+) -> None:
+    assert flush in (await mira.says(*ADD[language], line)).reply
 
 
 # --- what was given by amount and volume ---------------------------------------------------------
@@ -212,7 +301,7 @@ async def test_what_was_given_too_strong_is_noticed(
 async def test_the_log_keeps_how_strong_it_was(mira: Grower) -> None:
     await mira.says(*ADD["en"], "I fed Hugo 10 g in 1 l")
     fine = await mira.says("fed Hugo 1 g in 4 l")
-    assert fine.reply == "Fed today: Hugo (1/4, Blau)."
+    assert fine.reply.splitlines()[0] == "Fed today: Hugo (1/4, Blau)."
     assert "fed (1000 %, Blau)" in (await mira.says("history of Hugo")).reply
     async with mira.records.reading() as session:
         entries = await log.entries(session, 1, kinds=[EventKind.FED])

@@ -36,7 +36,7 @@ def test_it_is_understood(line: str) -> None:
 
 MISSES = [
     ("flushed Ruby", "flush"), ("flush all phals", "flush"), ("when do I flush Ruby", "plan"),
-    ("epsom salts, 1 g in 2 l", "dose"), ("runoff 1.6 from Ruby", "reading"),
+    ("epsom salts, 1 g in 2 l", "unshelved"), ("runoff 1.6 from Ruby", "reading"),
     ("5 l 20-20-20 soluble salts powder, quarter", "dose"), ("did I flush Ruby?", "history"),
     ("clear water for Ruby", "clear"), ("2 l for Ruby", "dose"), ("what's on today", "plan"),
 ]  # fmt: skip

@@ -219,6 +219,37 @@ async def test_a_label_that_contradicts_itself_is_not_kept(mira: Grower, line: s
     assert "Nothing on your shelf" in (await mira.says("my shelf")).reply
 
 
+@pytest.mark.parametrize(
+    ("known", "line", "figures"),
+    [
+        ("my powder is 60-20-19, call it blue tub", "blue tub has 10 % Ca", "60-20-19 + Ca 10 %"),
+        ("mein Pulver ist 60-20-19, nenn es Blau", "Blau hat 10 % Ca", "60-20-19 + Ca 10 %"),
+        ("mój proszek to 60-20-19, nazwij go Modry", "Modry ma 10 % Ca", "60-20-19 + Ca 10 %"),
+        ("mi polvo es 60-20-19, llámalo Azul", "Azul tiene 10 % Ca", "60-20-19 + Ca 10 %"),
+        ("my powder is 20-20-20 + 8Ca, call it blue tub", "blue tub is 60-20-19",
+         "60-20-19 + Ca 8 %"),
+        ("my powder is 20-20-20 + 8Ca, call it blue tub", "blue tub has 10 % nitrate, 11 % urea",
+         "add up to 21 %"),
+    ],
+)  # fmt: skip
+async def test_a_label_told_in_parts_is_judged_as_a_whole(
+    sqlite_records: Records, known: str, line: str, figures: str
+) -> None:
+    mira = Grower(sqlite_records)
+    first = (await mira.says(known, "my shelf")).details
+    answer = await mira.says(line)
+    assert answer.kind == "refused"
+    assert figures in answer.reply
+    assert (await mira.says("my shelf")).details == first
+
+
+async def test_what_two_tell_of_a_label_is_kept_of_both(mira: Grower) -> None:
+    await mira.says(TUB, "blue tub has 8 % Ca", "blue tub has 2 % Mg")
+    found = (await mira.says("my shelf")).details
+    assert found is not None
+    assert found["products"][0]["extras"] == {"Ca": 8.0, "Mg": 2.0}
+
+
 async def test_a_whole_label_is_kept(mira: Grower) -> None:
     line = (
         "my liquid is 3-1-5 + 2 Ca 0.5 Mg, density 1.2, nitrate 2.5 %, 4 ml/l, 15 euros for 1 l, "
@@ -451,6 +482,21 @@ async def test_what_another_program_wrote_is_seen(records: Records) -> None:
     assert "No plants" in (await ask_here("my plants", 51)).reply
     await other.says(RUBY)
     assert "1 plant" in (await ask_here("my plants", 52)).reply
+
+
+@pytest.mark.parametrize("at_once", [True, False])
+async def test_what_another_program_took_in_is_seen(records: Records, at_once: bool) -> None:
+    here, other = Grower(records), Grower(records)
+    exported = (await here.says(RUBY, "export")).file
+    assert exported is not None
+    edited = exported.content.replace('"sphagnum"', '"bark"')
+    other.files["mine.json"] = edited.replace('"Ruby"', '"Opal"')
+    other.later(hours=1)
+    await other.says("import mine.json", "yes")
+    if not at_once:  # the log goes on where that of the file ended
+        await other.says("fed Opal")
+    reply = (await here.later(hours=2).says("my plants")).reply
+    assert ("Opal" in reply, "bark" in reply, "Ruby" in reply) == (True, True, False)
 
 
 @pytest.mark.parametrize("line", ["fed Dotty", "flushed Dotty yesterday", "and for Dotty?"])

@@ -462,8 +462,8 @@ def test_an_impossible_water_is_said_to_be_without_records_too(line: str, said: 
 @pytest.mark.parametrize(
     ("text", "verb"),
     [
-        ("2 l 20-20-20 for 3 phals in bark 12 cm", "dose"), ("3 phals in bark", "dose"),
-        ("5 vandas, greenhouse, winter", "dose"), ("fed all, not sure", "fed"),
+        ("2 l 20-20-20 for 3 phals in bark 12 cm", "dose"), ("3 phals in bark", "add_offer"),
+        ("5 vandas, greenhouse, winter", "dose"), ("fed all, not sure", "not_told"),
         ("thanks for the help with my vandas", "dose"), ("is in bark, 12 cm pot", "dose"),
         ("delete Ruby", "lose"), ("remove 5 phals", "lose"), ("2 vandas died", "lose"),
     ],

@@ -50,12 +50,19 @@ async def heard(turn: Turn) -> out.Answer | None:
     if not _just_now(turn, events):
         return None
     if any(e.kind not in _KINDS.values() for e in events):
+        if amends.text == "whole":
+            return None  # of something else: written down as it is told
         said = amends.target.named or amends.when
         return turn.ask("ask-amend-undo") if said else None
     before = _given(events)
+    if amends.text == "whole" and not _all_of(turn, amends, before):
+        return None
     if amends.text == "either":
         amends = _one_way(turn, amends, before)
-    after = _put_right(turn, amends, before) if not amends.text else None
+    if amends.text == "whole":
+        after = _apart(turn, amends, before)
+    else:
+        after = _put_right(turn, amends, before) if not amends.text else None
     if after is None:
         return turn.ask("ask-amend", entry=_told(before, turn))
     if after == before:
@@ -113,6 +120,26 @@ def _put_right(turn: Turn, amends: Order, before: list[Given]) -> list[Given] | 
             now = replace(now, product_id=product.id)
         after.append(now)
     return [g for g in after if g.plants] or None
+
+
+def _all_of(turn: Turn, amends: Order, before: list[Given]) -> bool:
+    """Whether all that are named are among those that the entry is about."""
+    named = set(_picked(turn, _meant(amends.target)))
+    return bool(named) and named <= {i for g in before for i in g.plants}
+
+
+def _apart(turn: Turn, amends: Order, before: list[Given]) -> list[Given] | None:
+    """What was meant where it holds for some of them, and the others keep what they got."""
+    named = set(_picked(turn, _meant(amends.target)))
+    after: list[Given] = []
+    for given in before:
+        part = replace(given, plants=tuple(i for i in given.plants if i in named))
+        now = _put_right(turn, replace(amends, target=Target()), [part]) if part.plants else []
+        if now is None:
+            return None
+        kept = replace(given, plants=tuple(i for i in given.plants if i not in named))
+        after += [g for g in (kept, *now) if g.plants]
+    return after
 
 
 def _one_way(turn: Turn, amends: Order, before: list[Given]) -> Order:

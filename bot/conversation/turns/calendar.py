@@ -42,6 +42,7 @@ async def calendar(turn: Turn) -> out.Answer:
 
 async def answered(turn: Turn) -> out.Answer | None:
     """What the answer to 'where do you live?' leads to; None where it is none."""
+    await turn.administers()  # which the file asks after the home is written
     answer = await home_told(turn, _after_home)
     if answer is None or answer.kind != "ask":
         return answer

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -12,16 +12,20 @@ from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick, plants_said
 from bot.conversation.turn import Turn, day_done, day_past, day_since, readable
 from bot.conversation.turns.amending import open_again, put_back
+from bot.conversation.turns.day.day import left_of
 from bot.conversation.turns.feeding import judging
+from bot.conversation.turns.feeding.doses import has_last, last_figures
 from bot.conversation.turns.plants import on_target
 from bot.conversation.turns.pots import salts
 from bot.conversation.turns.shelf import title
+from bot.conversation.turns.standing import rescue_log
 from bot.conversation.wording import Wording
 from bot.records import log, plants, products
 from bot.records.errors import NothingToUndo, OthersSince
 from bot.records.kinds import CARE, EventKind
 from bot.records.models import Event, Plant, Product
 from bot.records.names import fold
+from grammar import Order
 
 _KINDS = {
     "fed": EventKind.FED,
@@ -43,7 +47,27 @@ _MOST_LINES = 15
 
 async def given(turn: Turn) -> out.Answer:
     """Write down that plants were fed, got clear water or were flushed."""
-    return await (_several(turn) if turn.order.also else on_target(turn, _given))
+    left = left_of(turn) if turn.order.standing == "rest" else ()
+    if left:
+        turn = replace(turn, chosen=left)
+    if turn.order.also:
+        return await _several(turn)
+    them = turn.order.target.again and not turn.order.target.named
+    if them and turn.order.amount is not None and not turn.last_plants:
+        return await judging.judge(turn)  # 'I gave them 2 g in 1 l', and nobody knows whom
+    return await on_target(turn, _given)
+
+
+async def dose_given(turn: Turn) -> out.Answer | None:
+    """'Done', said right after a dose: its plants got it. None where there is no such dose."""
+    told = last_figures(turn)
+    if told is None or not told.plants or not turn.order.target.empty or turn.order.steps:
+        return None
+    products = (told.name,) if told.name else ()
+    order = Order("fed", products=products)
+    reading = replace(turn.reading, order=order, strength=told.dose.strength)
+    chosen = tuple(p.id for p in told.plants)
+    return await given(replace(turn, reading=reading, chosen=chosen))
 
 
 async def two_things(turn: Turn) -> out.Answer:
@@ -58,17 +82,27 @@ async def all_or_some(turn: Turn) -> out.Answer:
 
 async def not_given(turn: Turn) -> out.Answer:
     """Nothing was given: nothing is written down."""
-    return turn.say("log", "not-given")
+    return turn.say("log", "feed-pause" if turn.order.text == "ceased" else "not-given")
+
+
+#: What is said where it is clear why nothing is changed.
+_NOT_CHANGED = {
+    "others": "not-yours",
+    "today": "not-from-today",
+    "water": "not-your-water",
+    "product_default": "not-used-now",
+}
 
 
 async def not_changed(turn: Turn) -> out.Answer:
     """A change was denied, or is one of somebody else's plants: nothing of it is done."""
-    return turn.say("log", "not-yours" if turn.order.text == "others" else "not-changed")
+    return turn.say("log", _NOT_CHANGED.get(turn.order.text, "not-changed"))
 
 
 async def not_told(turn: Turn) -> out.Answer:
     """A change was asked about or planned, and not told: how to tell it."""
-    return turn.say("log", "not-told", verb=turn.order.text)
+    code = "not-told-doubt" if turn.order.asks_kind == "doubt" else "not-told"
+    return turn.say("log", code, verb=turn.order.text)
 
 
 async def _several(turn: Turn) -> out.Answer:
@@ -116,12 +150,22 @@ async def _given(turn: Turn, collection: Collection, found: list[Plant]) -> out.
     on = day_done(turn, turn.order.when)
     kind = _KINDS[turn.order.verb]
     judging.keep_given(turn)
+    twice = await _fed_already(turn, found, on) if kind is EventKind.FED else []
     async with turn.writing(on) as told:
         await log.record(told, _rows(turn, collection, found, on))
     details = _details(turn) if kind is EventKind.FED else {}
     rows = {"plants": [p.id for p in found], "on": on.isoformat(), "kind": str(kind), **details}
-    lines = _told_of(turn, collection, found, on)
-    return turn.tell("log", lines, choices=("undo",), details=rows)
+    first, *lines = _told_of(turn, collection, found, on)
+    return turn.tell("log", [first, *twice, *lines], choices=("undo",), details=rows)
+
+
+async def _fed_already(turn: Turn, found: list[Plant], on: date) -> list[str]:
+    """Said where a feed of that day stands in the log already: it may be told twice."""
+    async with turn.records.reading() as session:
+        before = await log.entries(session, turn.owner_id, since=on, kinds=[EventKind.FED])
+    had = {e.plant_id for e in before if e.on == on}
+    again = [p for p in found if p.id in had]
+    return [turn.words.say("logged-twice", plants=labels(again, turn.words))] if again else []
 
 
 def _rows(turn: Turn, collection: Collection, found: list[Plant], on: date) -> list[log.Entry]:
@@ -130,7 +174,9 @@ def _rows(turn: Turn, collection: Collection, found: list[Plant], on: date) -> l
     product = _product(turn, collection) if kind is EventKind.FED else None
     details = _details(turn) if kind is EventKind.FED else {}
     product_id = product.id if product else None
-    return [log.Entry(kind, p.id, product_id, on=on, details=details) for p in found]
+    rows = [log.Entry(kind, p.id, product_id, on=on, details=details) for p in found]
+    strong = kind is EventKind.FED and judging.too_strong(turn)
+    return [*rows, *rescue_log.overfed(found, on)] if strong else rows
 
 
 def _told_of(turn: Turn, collection: Collection, found: list[Plant], on: date) -> list[str]:
@@ -154,8 +200,11 @@ def _told_of(turn: Turn, collection: Collection, found: list[Plant], on: date) -
         )
     ]
     if kind is EventKind.FED:
-        lines += judging.given(turn)[1]
-        lines += _worries(found, turn)
+        judged = judging.given(turn)[1]
+        if judging.too_strong(turn):  # what to do now stands last
+            *before, rinse = judged or [turn.words.say("judge-rinse")]
+            judged = [*before, rescue_log.overfed_line(turn, found, on), rinse]
+        lines += [*judged, *_worries(found, turn)]
     return lines
 
 
@@ -243,6 +292,10 @@ async def undo(turn: Turn) -> out.Answer:
     tapped = turn.incoming.tapped_at is not None
     of_all = turn.member is None or (not tapped and await turn.administers())
     by = None if of_all else turn.member
+    async with turn.records.reading() as session:
+        last = await log.last_batch(session, turn.owner_id, by=by)
+    if last and not _is_said(turn, last):
+        return turn.ask("ask-undo-last", **await _in_words(turn, last))
     try:
         async with turn.records.writing() as session:
             done = await log.undo(session, turn.owner_id, said_at=turn.incoming.said_at, by=by)
@@ -255,13 +308,47 @@ async def undo(turn: Turn) -> out.Answer:
     stood = await put_back(turn, done.events[0].batch)
     if stood is not None:
         return stood
-    kinds = _done_to_them(list(dict.fromkeys(e.kind for e in done.events)))
-    what = turn.words.listed([turn.words.say(f"event-{k}") for k in kinds])
-    ids = {e.plant_id for e in done.events}
-    about = labels(await _as_they_are(turn, ids), turn.words)
     said_by = done.events[0].details.get("by")
     whose = "none" if said_by in (None, turn.member) else _who(said_by, turn)
-    return turn.say("undo", "undone", what=what, plants=about or "none", whose=whose)
+    return turn.say("undo", "undone", whose=whose, **await _in_words(turn, done.events))
+
+
+#: What is said to be taken back, and the entries that are that.
+_UNDONE: dict[str, frozenset[EventKind]] = {
+    **{verb: frozenset({kind}) for verb, kind in _KINDS.items()},
+    "move": frozenset({EventKind.MOVED}),
+    "lose": frozenset({EventKind.LOST}),
+    "add": frozenset({EventKind.ADDED}),
+}
+
+
+def _is_said(turn: Turn, last: Sequence[Event]) -> bool:
+    """Whether the last entry is what was said to be taken back; any, where nothing was said."""
+    order = turn.order
+    if order.verb != "undo" or turn.incoming.tapped_at is not None:
+        return True
+    kinds = _UNDONE.get(order.asks_kind or "")
+    if kinds is not None and kinds.isdisjoint(e.kind for e in last):
+        return False
+    named = {p.id for p in pick(order.target, turn.collection)} if order.target.names else set()
+    return not named or not named.isdisjoint({e.plant_id for e in last})
+
+
+async def _in_words(turn: Turn, events: Sequence[Event]) -> dict[str, Any]:
+    """What entries were and whom they were about."""
+    told = [e for e in events if not rescue_log.is_overfed(e)]
+    kinds = _done_to_them(list(dict.fromkeys(e.kind for e in told)))
+    paused = any(rescue_log.is_pause(e) for e in told)
+    names = ["event-pause" if paused and k is EventKind.READING else f"event-{k}" for k in kinds]
+    names = names or ["event-overfed"]
+    about = labels(await _as_they_are(turn, {e.plant_id for e in events}), turn.words)
+    listed = turn.words.listed([turn.words.say(name) for name in names])
+    return {"what": listed, "plants": about or "none"}
+
+
+async def blamed(turn: Turn) -> out.Answer:
+    """'You were wrong': nothing is taken back on that alone."""
+    return turn.say("explain", "argue-stays") if has_last(turn) else turn.ask("ask-wrong")
 
 
 async def _as_they_are(turn: Turn, ids: set[int | None]) -> list[Plant]:
@@ -389,6 +476,8 @@ def _what(event: Event, shelf: dict[int, Product], turn: Turn) -> str:
             facts.append("-".join(words.number(a) for a in details["analysis"]))
     elif event.kind is EventKind.READING and "runoff_ec_ms_cm" in details:
         facts.append(words.say("ec", ec=words.number(details["runoff_ec_ms_cm"])))
+    elif rescue_log.is_overfed(event):
+        return words.say("event-overfed")
     elif event.kind is EventKind.READING and "rescue" in details:
         return words.say("event-rescue", cause=str(details["rescue"]).replace("_", "-"))
     elif event.kind is EventKind.GROWTH and event.after.get("growth"):

@@ -7,9 +7,13 @@ from dataclasses import dataclass
 from bot.conversation import answer as out
 from bot.conversation.collection import pick
 from bot.conversation.turn import Turn
+from bot.conversation.turns.rescue.plan import whom_said
 from bot.dosing.advice import AFTER_REPOT_DAYS
+from bot.dosing.plants import Genus, of_name, rest_span, types_of
+from bot.dosing.rescue import Facts, flush
 from bot.records import log, reminders
 from bot.records.kinds import EventKind
+from bot.records.models import Plant
 
 #: What can be asked about, in the order in which it is listed.
 TOPICS = (
@@ -69,14 +73,51 @@ async def greeted(turn: Turn) -> out.Answer:
 async def tell(turn: Turn) -> out.Answer:
     """What a beginner asks beside feed, in two or three sentences."""
     code = turn.order.text.replace("_", "-")
+    if code == "often" and _sensitive(turn):
+        code = "often-sensitive"
+    if code == "rest-months":
+        return _rest_months(turn)
     today = turn.words.say("help-example-today")
     weeks = turn.words.number(AFTER_REPOT_DAYS / 7)
     then = (today,) if code in _THEN_TODAY else ()
     return turn.say("explain", f"tell-{code}", weeks=weeks, choices=then)
 
 
+def _rest_months(turn: Turn) -> out.Answer:
+    """From when to when a kind rests, by the almanac."""
+    words = turn.words
+    known = [g for n in turn.reading.genera if (g := of_name(n)) is not None]
+    if len(known) != 1:
+        return turn.say("explain", "tell-rest-which")
+    genus = known[0]
+    types = types_of(known)
+    if len(types) == 1 and not _rests(genus, south=turn.south):
+        genus = types[0]
+    month = _rests(genus, south=turn.south)
+    span = rest_span([genus], month=month, south=turn.south) if month else None
+    if span is None and types:
+        return turn.say("explain", "tell-rest-which")
+    if span is None:
+        return turn.say("explain", "tell-rest-none", plants=genus.name)
+    begin, end = (words.months("wide")[m - 1] for m in span)
+    dry = "yes" if genus.rest_kind == "dry" else "no"
+    return turn.say("explain", "tell-rest-span", plants=genus.name, begin=begin, end=end, dry=dry)
+
+
+def _rests(genus: Genus, *, south: bool) -> int:
+    """A month in which a kind rests; 0 where it does not."""
+    return next((m for m in range(1, 13) if genus.rests_in(m, south=south)), 0)
+
+
+def _sensitive(turn: Turn) -> bool:
+    """Whether it was asked of plants that bear little."""
+    found = pick(turn.order.target, turn.collection, turn.last_plants)
+    named = (*turn.reading.genera, *(p.genus for p in found if p.genus))
+    return any(g.feeding_class == "sensitive" for n in named if (g := of_name(n)) is not None)
+
+
 #: Where what is on today is the next step.
-_THEN_TODAY = frozenset({"often", "missed"})
+_THEN_TODAY = frozenset({"often", "often-sensitive", "missed"})
 
 
 async def thanked(turn: Turn) -> out.Answer:
@@ -118,6 +159,9 @@ async def quiet_night(turn: Turn) -> out.Answer:
 async def explain(turn: Turn) -> out.Answer:
     """A word of the trade, or the steps of the last dose in more words."""
     words, term = turn.words, turn.order.text
+    found = pick(turn.order.target, turn.collection, turn.last_plants)
+    if term == "flush" and found and not turn.order.target.empty:
+        return _flush_of(turn, found)
     if " " in term:
         return turn.tell("explain", [f"- {words.say(f'explain-{t}')}" for t in term.split()])
     if term:
@@ -127,6 +171,21 @@ async def explain(turn: Turn) -> out.Answer:
     if not terms:
         return turn.say("explain", "explain-none")
     return turn.tell("explain", [f"- {words.say(f'explain-{t}')}" for t in terms])
+
+
+def _flush_of(turn: Turn, plants: list[Plant]) -> out.Answer:
+    """How much clear water flushes plants on record, as a rescue or the plan would."""
+    facts = [Facts(medium=p.medium, pot_cm=p.pot_cm, count=p.count) for p in plants]
+    flushes = [flush(each) for each in facts]
+    litres, passes = sum(f.volume_l or 0 for f in flushes), max(f.passes or 1 for f in flushes)
+    words = turn.words
+    turn.keep_plants(plants)
+    return turn.say(
+        "explain", "flush-now", plants=whom_said(turn, plants, None), passes=words.number(passes),
+        volume=words.volume(float(f"{litres:.2g}")),
+        part=words.volume(float(f"{litres / passes:.2g}")),
+        rest=words.number(flushes[0].rest_min or 0), choices=(),
+    )  # fmt: skip
 
 
 #: Which topic of help goes on from a word.

@@ -66,6 +66,9 @@ def asked_first(turn: Turn) -> out.Answer | tuple[tuple[PlantSaid, ...], list[st
     if not any(known):
         return said, []
     if turn.order.standing != "total":
+        nameless = [p for p in said if p.name]
+        if nameless:
+            return _or_named(turn, nameless[0], [p for some in known for p in some])
         return _offer(turn, [p for some in known for p in some])
     further: list[PlantSaid] = []
     notes: list[str] = []
@@ -96,10 +99,26 @@ def _offer(turn: Turn, there: list[Plant]) -> out.Answer:
     return asked.model_copy(update={"details": {"waiting": waiting}})
 
 
+def _or_named(turn: Turn, said: PlantSaid, there: list[Plant]) -> out.Answer:
+    """Ask whether a named plant is the one that is on record without a name, or a further one."""
+    known = labels([p for i, p in enumerate(there) if p not in there[:i]], turn.words)
+    kind, name = said.genus or "", said.name or ""
+    asked = turn.ask("ask-further-named", known=known, kind=kind, name=name, choices=("yes", "no"))
+    waiting = {"kind": "add", "text": turn.incoming.text}
+    return asked.model_copy(update={"details": {"waiting": waiting}})
+
+
 def _on_record(said: PlantSaid, turn: Turn) -> list[Plant]:
-    """The plants of a kind that are on record, where it was not said which new one is meant."""
-    if said.name or not said.genus:
+    """The plants of a kind that are on record, where it was not said which new one is meant.
+
+    Of a kind with a name, those that have none.
+    """
+    if not said.genus:
         return []
+    if said.name:
+        if turn.order.standing != "some":  # 'the vanda is called Bluey' names the one there
+            return []
+        return [p for p in turn.collection.plants if is_of(p, (said.genus,)) and not p.name]
     traits = {word for t in said.traits for word in fold(t).split()}
     return [
         p

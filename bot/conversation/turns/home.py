@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping
-from typing import Any
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels
@@ -13,7 +14,10 @@ from bot.conversation.turns.plants import on_target
 from bot.records import log, owners, plants, waters
 from bot.records.kinds import Hemisphere, Units
 from bot.records.models import Plant, Water
-from grammar.words.units import to_canonical
+from grammar import Order, to_canonical
+
+if TYPE_CHECKING:
+    from bot.conversation.homes import Home
 
 _UNITS = {"gallons": Units.US, "imperial": Units.IMPERIAL, "metric": Units.METRIC}
 #: A can of this size or more nobody lifts, and a scale or syringe this coarse shows nothing.
@@ -104,22 +108,23 @@ async def _water_for(turn: Turn, collection: Collection, found: list[Plant]) -> 
     )
 
 
+def figure(quantity: str, value: float, turn: Turn) -> str:
+    """A hardness [mg/L CaCO3] or an EC [mS/cm] of a water, in words."""
+    words = turn.words
+    if quantity == "ec_ms_cm":
+        return words.say("ec", ec=words.number(value))
+    german = words.significant(value / to_canonical(1.0, "german_degree"))
+    return words.say("hardness", german=german, caco3=words.number(value, 0))
+
+
 def described(row: Water, turn: Turn) -> str:
     """A water with its figures."""
     words = turn.words
     facts = []
     if row.hardness_mg_l_caco3 is not None:
-        facts.append(
-            words.say(
-                "hardness",
-                german=words.significant(
-                    row.hardness_mg_l_caco3 / to_canonical(1.0, "german_degree")
-                ),
-                caco3=words.number(row.hardness_mg_l_caco3, 0),
-            )
-        )
+        facts.append(figure("hardness_mg_l_caco3", row.hardness_mg_l_caco3, turn))
     if row.ec_ms_cm is not None:
-        facts.append(words.say("ec", ec=words.number(row.ec_ms_cm)))
+        facts.append(figure("ec_ms_cm", row.ec_ms_cm, turn))
     if row.alkalinity_mg_l_caco3 is not None:
         facts.append(words.say("alkalinity", caco3=words.number(row.alkalinity_mg_l_caco3, 0)))
     kind = row.name or words.say(f"water-{row.kind}")
@@ -166,11 +171,12 @@ async def home(turn: Turn) -> out.Answer:
         async with turn.writing() as told:
             await owners.change_settings(told, hemisphere=side)
         return turn.say("home", f"home-{text}", choices=("undo",))
-    from bot.conversation.homes import find_home  # reads a table of towns
-
-    found = await asyncio.to_thread(find_home, text[:120], turn.words.language)
+    found, besides = await _town(turn)
+    waiting = {"waiting": {"kind": "home", "town": turn.order.parts[:1]}} if _may_wait(turn) else {}
     if not found:
-        return turn.ask("ask-home", text=text[:60])
+        town = turn.order.parts[0] if turn.order.parts else text
+        answer = turn.ask("ask-home", text=town[:60])
+        return answer.model_copy(update={"details": {**waiting, "besides": besides}})
     place = found[0]
     async with turn.writing() as told:
         await owners.change_settings(
@@ -192,7 +198,70 @@ async def home(turn: Turn) -> out.Answer:
     if others:
         listed = turn.words.listed([f"{h.name}, {h.country}" for h in others[:2]], either=True)
         lines.append(turn.words.say("home-others", others=listed))
-    return turn.tell("home", lines, choices=("undo",))
+    details = {**(waiting if others else {}), "besides": besides}
+    return turn.tell("home", lines, choices=("undo",), details=details)
+
+
+def _may_wait(turn: Turn) -> bool:
+    """Whether no other question of ours waits already."""
+    return turn.question.get("kind") in (None, "home")
+
+
+async def _town(turn: Turn) -> tuple[tuple[Home, ...], list[str]]:
+    """The places that are meant, and what else the message says."""
+    order = turn.order
+    before = [order.unused] if order.unused else []
+    parts = order.parts or (order.text,)
+    said = [order.text, *(", ".join(parts[:n]) for n in range(len(parts) - 1, 0, -1))]
+    for count, text in zip(range(len(parts), 0, -1), said, strict=True):
+        if found := await _looked_up(text, turn):
+            return found, [*before, *parts[count:]]
+    words = parts[0].split()
+    for count in range(len(words) - 1, max(len(words) - _MOST_REGION - 1, 0), -1):
+        if found := await _looked_up(" ".join(words[:count]), turn):
+            return found, [*before, " ".join(words[count:]), *parts[1:]]
+    return (), [*before, *parts[1:]]
+
+
+#: A region that is not known has no more words: 'Guadalajara Jalisco'.
+_MOST_REGION = 2
+
+
+async def _looked_up(text: str, turn: Turn) -> tuple[Home, ...]:
+    from bot.conversation.homes import find_home  # reads a table of towns
+
+    return await asyncio.to_thread(find_home, text[:120], turn.words.language)
+
+
+async def which(turn: Turn) -> Turn | None:
+    """A bare town or country, right after we asked for it; None where it is something else."""
+    text = turn.incoming.text.strip()
+    words = text.split()
+    if not 0 < len(words) <= _MOST_TOWN or any(c.isdigit() for c in text) or "?" in text:
+        return None
+    town = ", ".join(turn.question.get("town") or ())
+    for said in (text, f"{town}, {text}" if town else ""):
+        if said and await _looked_up(said, turn):
+            order = Order("home", text=said, parts=(said,))
+            reading = replace(turn.reading, order=order, unknown=(), read_as=())
+            return replace(turn, reading=reading)
+    return None
+
+
+async def says_else(turn: Turn, order: Order) -> bool:
+    """Whether a bare text that could be a town is something else: mostly words that we know."""
+    if turn.order.verb != "dose" or not order.text:  # 'I live in ...' is no bare text
+        return False
+    words = order.text.split()
+    strange = sum(len(u.text.split()) for u in turn.reading.unknown)
+    known = len(words) - strange
+    if len(words) < 2 or known * 2 < len(words):
+        return False
+    return not await _looked_up(order.text, turn)
+
+
+#: A town and its country have no more words.
+_MOST_TOWN = 5
 
 
 async def settings(turn: Turn) -> out.Answer:

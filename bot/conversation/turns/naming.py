@@ -10,6 +10,7 @@ from bot.conversation.collection import kind_of, labels, pick
 from bot.conversation.turn import Turn
 from bot.conversation.turns.splitting import split
 from bot.records import plants
+from bot.records.errors import ChangedSince
 from bot.records.models import Plant
 from grammar import PlantSaid, Target
 
@@ -71,7 +72,9 @@ async def _name(turn: Turn, pairs: list[tuple[Plant, str]]) -> out.Answer:
     ids: list[int] = []
     async with turn.writing() as told:
         for plant, name in pairs:
-            held = await plants.get(told.session, told.owner_id, plant.id)
+            (held,) = await plants.standing(told, [plant.id])
+            if held.name is not None:
+                raise ChangedSince("it was named")
             one = await split(told, held, 1) if held.count > 1 else held
             await plants.rename(told, one.id, name)
             ids.append(one.id)

@@ -26,6 +26,7 @@ from bot.conversation.turns.splitting import split
 from bot.conversation.turns.standing.advice import Logged, due
 from bot.conversation.turns.standing.pot_logs import logged
 from bot.records import log, places, plants
+from bot.records.errors import ChangedSince
 from bot.records.models import Plant
 from grammar import Names, PlantSaid, Target
 
@@ -69,6 +70,8 @@ async def add(turn: Turn) -> out.Answer:
         return called if isinstance(called, out.Answer) else which(turn, turn.collection, called)
     vague = turn.order.when is not None and turn.order.when.kind in ("some", "year")
     on = turn.today if vague else day_past(turn.order.when, turn.today)  # 'bought last year'
+    if not turn.collection.plants:  # reminders are offered then to who administers
+        await turn.administers()
     async with turn.writing() as told:
         added = [await _add_one(told, plant, on) for plant in said]
         turn.keep_plants(added)
@@ -169,7 +172,8 @@ async def on_target(turn: Turn, act: Act, *, one: bool = False, some: str = "ask
     if not found:
         return _not_found(turn, collection)
     turn.keep_plants(found)
-    several = target.again or target.everything or len(target.names) > 1
+    them = target.again and not target.named  # 'a 2 cattleyas las aboné' says of whom
+    several = them or target.everything or len(target.names) > 1
     if one and len(found) > 1 and not several:
         return which(turn, collection, found)
     if several:
@@ -192,11 +196,18 @@ async def _act_on(
         return turn.ask("ask-part-of", plants=said, fewer=fewer, kind=kind)
     async with turn.writing() as told:
         part = await split(told, found[0], fewer)
+        (rest_of,) = await plants.standing(told, [found[0].id])
         turn.keep_plants([part])
         answer = await act(replace(turn, told=told), collection, [part])
     kind = kind_of(found[0], turn.words) or label(found[0], turn.words)
-    rest = turn.words.say("plants-split", left=held - fewer, kind=kind)
-    return answer.model_copy(update={"reply": f"{answer.reply}\n{rest}"})
+    rest = [turn.words.say("plants-split", left=rest_of.count, kind=kind)]
+    rest += _meanwhile(turn, held, rest_of.count + fewer)
+    return answer.model_copy(update={"reply": "\n".join([answer.reply, *rest])})
+
+
+def _meanwhile(turn: Turn, held: int, now: int) -> list[str]:
+    """What to say where there were others than was read: somebody else was quicker."""
+    return [] if held == now else [turn.words.say("plants-meanwhile", held=now)]
 
 
 def which(turn: Turn, collection: Collection, found: list[Plant], text: str = "") -> out.Answer:
@@ -247,6 +258,8 @@ def _not_found(turn: Turn, collection: Collection, place: str | None = None) -> 
         return turn.ask("ask-not-on-record", meant=place, known=standing or "none")
     near = [p for p in collection.plants if is_of(p, target.genera)][:5]
     known = labels(near or collection.plants[:5], turn.words)
+    if target.again and not target.named:
+        return turn.ask("ask-them", known=known)
     return turn.ask("ask-not-on-record", meant=plants_said(target, turn.words), known=known)
 
 
@@ -403,8 +416,9 @@ async def lose_apart(turn: Turn) -> out.Answer:
 
 async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.Answer:
     on = day_past(turn.order.when, turn.today)
-    gone = turn.order.count
     plant = found[0]
+    one = turn.order.text == "one" and len(found) == 1 and plant.count > 1
+    gone = 1 if one else turn.order.count
     held = sum(p.count for p in found)
     if gone is not None and len(found) > 1 and gone < held:
         return which(turn, collection, found)  # 'sold two of them', of more
@@ -412,19 +426,21 @@ async def _lose(turn: Turn, collection: Collection, found: list[Plant]) -> out.A
         return turn.ask("ask-more-than", plants=labels(found, turn.words), count=gone, held=held,
                         kind=kind_of(plant, turn.words) or label(plant, turn.words))  # fmt: skip
     async with turn.writing(on) as told:
-        if len(found) == 1 and gone is not None and gone < plant.count:
-            await plants.correct(told, [plant.id], count=plant.count - gone)
-            kind = kind_of(plant, turn.words) or "none"
-            return turn.say(
-                "plants",
-                "plants-fewer",
-                gone=gone,
-                left=plant.count - gone,
-                kind=kind,
-                choices=("undo",),
-            )
-        await plants.lose(told, [p.id for p in found], on=on)
-    return turn.say("plants", "plants-lost", plants=labels(found, turn.words), choices=("undo",))
+        found = await plants.standing(told, [p.id for p in found])
+        now = sum(p.count for p in found)
+        if now != held and gone is not None and (gone > now or len(found) > 1):
+            raise ChangedSince("there are fewer or more by now")
+        left = 0 if gone is None or len(found) > 1 else max(0, now - gone)
+        if left:
+            await plants.correct(told, [found[0].id], count=left)
+        else:
+            await plants.lose(told, [p.id for p in found], on=on)
+    if left:
+        kind = kind_of(plant, turn.words) or "none"
+        said = turn.words.say("plants-fewer", gone=gone or 0, left=left, kind=kind)
+    else:
+        said = turn.words.say("plants-lost", plants=labels(found, turn.words))
+    return turn.tell("plants", [said, *_meanwhile(turn, held, now)], choices=("undo",))
 
 
 # --- the list ---------------------------------------------------------------------------------

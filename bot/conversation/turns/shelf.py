@@ -6,20 +6,22 @@ from dataclasses import replace
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.answering import LEAST_PER_LITRE, MOST_PER_LITRE
+from bot.conversation.answering import LEAST_PER_LITRE, MOST_PER_LITRE, label_said
 from bot.conversation.collection import Collection, pick
 from bot.conversation.turn import Turn
 from bot.dosing.choice import Candidate, Reason, choose
 from bot.dosing.completeness import lacking
 from bot.dosing.conductivity import NitrogenForms
 from bot.dosing.season import season_of
-from bot.records import products
-from bot.records.kinds import LabelUnit
+from bot.records import log, products
+from bot.records.kinds import EventKind, LabelUnit
 from bot.records.models import Product
 from grammar import Names
 
 #: Forms of nitrogen are all told where they make up the total within this [1]; labels round.
 _WHOLE = 0.05
+_PARTS = ("n", "p2o5", "k2o")
+_NITROGEN = ("n_nitrate", "n_ammonium", "n_urea")
 _NAME_SLOTS = ("volume_l", "analysis", "strength", "month", "season", "count", "label_rate")
 
 
@@ -29,19 +31,28 @@ async def add(turn: Turn) -> out.Answer:
     if refusal is not None:
         return refusal
     fields = _fields(turn)
-    if turn.reading.analysis is None:
+    if turn.order.text == "salt":  # 'magnesium sulfate 9.8 % Mg' has none of the three
+        fields |= {"n": 0.0, "p2o5": 0.0, "k2o": 0.0}
+    elif turn.reading.analysis is None:
         return turn.ask("ask-product-numbers")
     name = turn.order.name
     if name and _means_more(name, turn):
         return turn.refuse("refuse-name-means", name=name, meaning=turn.words.say("name-is-figure"))
+    emptied = _emptied(turn)
+    same = _same(turn) if not name and not emptied else None
+    if same is not None:  # 'my feed is 15-30-15 powder, 1.5 g per litre', told again
+        return await change(turn, same)
     async with turn.writing() as told:
+        for empty in emptied:
+            await products.remove(told, empty.id)
         product = await products.add(told, **fields)
-        if not turn.collection.products:
+        if emptied or not turn.collection.products:
             await products.make_default(told, product.id)
     lines = [turn.words.say("product-added", product=described(product, turn))]
+    lines += [turn.words.say("product-removed", name=title(p, turn)) for p in emptied]
     if product.label_per_litre is None:
         lines.append(turn.words.say("product-no-rate"))
-    if turn.collection.products:
+    if turn.collection.products and not emptied:
         lines.append(turn.words.say("product-use-it", name=title(product, turn)))
     waiting = None
     if not product.name:
@@ -50,10 +61,20 @@ async def add(turn: Turn) -> out.Answer:
     return turn.tell("products", lines, choices=("undo",), details=waiting)
 
 
+def _emptied(turn: Turn) -> list[Product]:
+    """The feeds that a new one stands in for: those that were said to be empty, or the only one."""
+    shelf = turn.collection.products
+    if turn.order.standing != "instead":
+        return []
+    named = [turn.collection.product_named(n) for n in turn.order.products]
+    return [p for p in named if p is not None] or list(shelf if len(shelf) == 1 else ())
+
+
 async def name_it(turn: Turn) -> out.Answer:
     """Name the feed that was just put on record without a name."""
     name = turn.order.name or ""
-    number = turn.question.get("id") if turn.question.get("kind") == "product_name" else None
+    waiting = turn.question.get("kind") == "product_name"
+    number = turn.question.get("id") if waiting else await _to_be_named(turn)
     known = {p.id: p for p in turn.collection.products}
     if number not in known:
         return turn.ask("ask-name-of-what", name=name)
@@ -63,6 +84,22 @@ async def name_it(turn: Turn) -> out.Answer:
     async with turn.writing() as told:
         await products.change(told, number, name=name)
     return turn.say("products", "plants-renamed", before=before, name=name, choices=("undo",))
+
+
+async def _to_be_named(turn: Turn) -> int | None:
+    """The product that 'call it blue' means: the only one, or the last that has no name.
+
+    None where a plant was put on record last: it could be meant.
+    """
+    known = turn.collection.products
+    async with turn.records.reading() as session:
+        last = await log.last_batch(session, turn.owner_id) if known else []
+    if not known or any(entry.kind is EventKind.ADDED for entry in last):
+        return None
+    if len(known) == 1:
+        return known[0].id
+    nameless = [p.id for p in known if not p.name]
+    return max(nameless, default=None)
 
 
 async def rename(turn: Turn) -> out.Answer:
@@ -81,10 +118,10 @@ async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
     """Add to what is known of a product: the one that was named, or another that is meant."""
     if turn.order.also:
         return await _change_several(turn)
-    refusal = _impossible(turn)
+    product = meant or await _named(turn)
+    refusal = _impossible(turn, product)
     if refusal is not None:
         return refusal
-    product = meant or await _named(turn)
     rate = turn.reading.label_rate
     before = product.label_per_litre
     if turn.order.asks_kind == "mix" and rate is not None and before not in (None, rate.per_litre):
@@ -95,11 +132,8 @@ async def change(turn: Turn, meant: Product | None = None) -> out.Answer:
     by_volume = rate is not None and rate.unit == "ml" and turn.reading.form is None
     if by_volume and (product.form == "powder" or product.label_unit is LabelUnit.GRAM):
         return turn.ask("ask-form-unit")
-    fields = {k: v for k, v in _fields(turn).items() if v is not None and k != "name"}
-    if "extras" in fields:
-        fields["extras"] = {**(product.extras or {}), **fields["extras"]}
     async with turn.writing() as told:
-        product = await products.change(told, product.id, **fields)
+        product = await _add_to(told, product, turn)
     return turn.say(
         "products", "product-changed", product=described(product, turn), choices=("undo",)
     )
@@ -110,6 +144,25 @@ async def remains(turn: Turn) -> out.Answer:
     return turn.ask("ask-remains")
 
 
+def _same(turn: Turn) -> Product | None:
+    """The one product on the shelf with the numbers, and the form, of one that was told."""
+    reading = turn.reading
+
+    def fits(product: Product) -> bool:
+        forms = {reading.form, product.form} - {None}
+        extras, known = dict(reading.extras), product.extras or {}
+        alike = all(known.get(e, v) == v for e, v in extras.items())
+        return analysis_of(product) == reading.analysis and len(forms) < 2 and alike
+
+    found = [p for p in turn.collection.products if fits(p)]
+    return found[0] if len(found) == 1 else None
+
+
+async def unshelved(turn: Turn) -> out.Answer:
+    """A salt or an extract that is not on the shelf: no amount of it, nor of another feed."""
+    return turn.ask("ask-unshelved", what=turn.order.text)
+
+
 async def which_feed(turn: Turn) -> out.Answer:
     """Several feeds and one label or price: it is not clear whose it is."""
     return turn.ask("ask-which-feed", name=turn.order.products[0])
@@ -118,22 +171,30 @@ async def which_feed(turn: Turn) -> out.Answer:
 async def _change_several(turn: Turn) -> out.Answer:
     """What was told of several products, one batch."""
     parts = [replace(turn, reading=r) for r in (turn.reading, *turn.reading.further)]
-    for part in parts:
-        if (refusal := _impossible(part)) is not None:
-            return refusal
     named = [await _named(part) for part in parts]
+    for part, product in zip(parts, named, strict=True):
+        if (refusal := _impossible(part, product)) is not None:
+            return refusal
     async with turn.writing() as told:
-        changed = []
-        for part, product in zip(parts, named, strict=True):
-            fields = {k: v for k, v in _fields(part).items() if v is not None and k != "name"}
-            changed.append(await products.change(told, product.id, **fields))
+        changed = [
+            await _add_to(told, product, part) for part, product in zip(parts, named, strict=True)
+        ]
     listed = "; ".join(described(product, turn) for product in changed)
     return turn.say("products", "product-changed", product=listed, choices=("undo",))
 
 
+async def _add_to(told: log.Said, product: Product, turn: Turn) -> Product:
+    """Put what was told of a product to what is known of it by now."""
+    product = await products.get(told.session, told.owner_id, product.id)
+    known = {k: v for k, v in _merged(turn, product).items() if v is not None and k != "name"}
+    return await products.change(told, product.id, **known)
+
+
 async def remove(turn: Turn) -> out.Answer:
     """Take a product off the shelf."""
-    product = await _named(turn)
+    product = _meant(turn)
+    if isinstance(product, out.Answer):
+        return product
     async with turn.writing() as told:
         await products.remove(told, product.id)
     return turn.say("products", "product-removed", name=title(product, turn), choices=("undo",))
@@ -141,10 +202,21 @@ async def remove(turn: Turn) -> out.Answer:
 
 async def use(turn: Turn) -> out.Answer:
     """Make a product the one that is meant where none is named."""
-    product = await _named(turn)
+    product = _meant(turn)
+    if isinstance(product, out.Answer):
+        return product
     async with turn.writing() as told:
         await products.make_default(told, product.id)
     return turn.say("products", "product-default", name=title(product, turn), choices=("undo",))
+
+
+async def ceased(turn: Turn) -> out.Answer:
+    """A feed is no longer used: how to take it off the shelf, or to name another."""
+    product = _meant(turn)
+    if isinstance(product, out.Answer):
+        return product
+    name = title(product, turn)
+    return turn.ask("ask-ceased", name=name, choices=(turn.words.say("says-remove", name=name),))
 
 
 async def listing(turn: Turn) -> out.Answer:
@@ -335,6 +407,35 @@ def _pack(product: Product, turn: Turn) -> str:
     return f"{turn.words.number(product.pack_size)} {product.pack_unit}"
 
 
+def newest(collection: Collection) -> Product | None:
+    """The product that was put on record last."""
+    return max(collection.products, key=lambda p: p.id, default=None)
+
+
+def _meant(turn: Turn) -> Product | out.Answer:
+    """The product that was named or described; our question where it is none, or one of several."""
+    order, shelf = turn.order, turn.collection
+    if order.products:
+        named = shelf.product_named(order.products[0])
+        assert named is not None  # the reader knows only names on record
+        return named
+    found = list(shelf.products)
+    last = newest(shelf)
+    if order.newest and last is not None:
+        return last
+    for feed in order.feeds:
+        found = [p for p in found if not any(feed.analysis) or analysis_of(p) == feed.analysis]
+        found = [p for p in found if feed.form is None or p.form == feed.form]
+    if order.unit:
+        found = [p for p in found if p.label_unit == order.unit]
+    if len(found) == 1:
+        return found[0]
+    if not shelf.products:
+        return turn.say("products", "products-none")
+    listed = "; ".join(described(p, turn) for p in found or shelf.products)
+    return turn.ask("ask-which-product", products=listed, several="yes" if found else "no")
+
+
 async def _named(turn: Turn) -> Product:
     async with turn.records.reading() as session:
         found = await products.by_name(session, turn.owner_id, turn.order.products[0])
@@ -370,26 +471,40 @@ def _fields(turn: Turn) -> dict[str, Any]:
     return fields
 
 
-def _impossible(turn: Turn) -> out.Answer | None:
-    """A label that contradicts itself or cannot be."""
-    reading, label = turn.reading, turn.order.label
+def _merged(turn: Turn, product: Product | None) -> dict[str, Any]:
+    """What was told, with the further elements that are on record of the product."""
+    fields = _fields(turn)
+    if fields["extras"] and product is not None:
+        fields["extras"] = {**(product.extras or {}), **fields["extras"]}
+    return fields
+
+
+def _whole(turn: Turn, product: Product | None) -> dict[str, Any]:
+    """The label as it would be: what was told, and what is on record of the product."""
+    told = _merged(turn, product)
+    return {k: getattr(product, k, None) if v is None else v for k, v in told.items()}
+
+
+def _impossible(turn: Turn, product: Product | None = None) -> out.Answer | None:
+    """A label that contradicts itself or cannot be; `product`: the one that it is told of."""
+    reading = turn.reading
     words = turn.words
-    total = sum(reading.analysis or ()) + sum(reading.extras.values())
-    if total > 100:
-        numbers_ = "-".join(words.number(a) for a in reading.analysis or ())
-        return turn.refuse("refuse-analysis-over", analysis=numbers_)
-    if reading.analysis is not None and not any(reading.analysis) and not reading.extras:
+    whole = _whole(turn, product)
+    analysis, extras = [whole[k] or 0.0 for k in _PARTS], whole["extras"] or {}
+    numbered = reading.analysis is not None
+    if (numbered or reading.extras) and sum(analysis) + sum(extras.values()) > 100:
+        return turn.refuse("refuse-analysis-over", analysis=label_said(analysis, extras, words))
+    if numbered and not any(analysis) and not extras:
         return turn.refuse("refuse-analysis-zero")
     rate = reading.label_rate
     if rate is not None and not LEAST_PER_LITRE <= rate.per_litre <= MOST_PER_LITRE:
         return turn.refuse("refuse-label-absurd", rate=words.number(rate.per_litre), unit=rate.unit)
     if rate is not None and rate.unit == "ml" and reading.form == "powder":
         return turn.ask("ask-form-unit")
-    forms = sum(label.nitrogen.values())
-    if reading.analysis is not None and forms > reading.analysis[0] * 1.01 + 0.05:
-        return turn.refuse(
-            "refuse-nitrogen-over", forms=words.number(forms), n=words.number(reading.analysis[0])
-        )
+    n, forms = whole["n"], sum(whole[k] or 0.0 for k in _NITROGEN)
+    told = numbered or turn.order.label.nitrogen
+    if told and n is not None and forms > n * 1.01 + 0.05:
+        return turn.refuse("refuse-nitrogen-over", forms=words.number(forms), n=words.number(n))
     if reading.form == "granules":
         return turn.refuse("refuse-granules")
     return None

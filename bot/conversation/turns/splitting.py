@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+from sqlalchemy import inspect
+
 from bot.records import log, plants
+from bot.records.errors import ChangedSince
 from bot.records.kinds import CARE
 from bot.records.models import Plant
 
 #: Entries of the log that go with them, the newest.
 _MOST_ENTRIES = 500
+
+
+def some_of(plant: Plant, some: int) -> Plant:
+    """So many of several alike, to speak of: nothing is stored."""
+    kept = {c.key: getattr(plant, c.key) for c in inspect(Plant).column_attrs}
+    return Plant(**{**kept, "count": some})
 
 
 async def split(told: log.Said, plant: Plant, some: int) -> Plant:
@@ -23,8 +32,16 @@ async def split(told: log.Said, plant: Plant, some: int) -> Plant:
     -------
     Plant
         The new entry, without the name of the old.
+
+    Raises
+    ------
+    ChangedSince
+        The entry is of no more than that by now.
     """
     session, owner_id = told.session, told.owner_id
+    (plant,) = await plants.standing(told, [plant.id])
+    if plant.count <= some:
+        raise ChangedSince("there are fewer by now")
     done = await log.history(session, owner_id, plant.id, kinds=CARE, limit=_MOST_ENTRIES)
     await plants.correct(told, [plant.id], count=plant.count - some)
     part = await plants.add(

@@ -107,7 +107,10 @@ async def take_in(turn: Turn) -> out.Answer:
     """Read an exported file, and ask before anything is written."""
     name = turn.order.text
     opener = turn.incoming.open_file
-    text = await asyncio.to_thread(opener, name) if opener is not None and name else None
+    try:
+        text = await opener(name) if opener is not None and name else None
+    except TimeoutError:
+        return turn.ask("ask-import-late")
     if text is None:
         return turn.ask("ask-import-file", name=name[:60] or "none")
     preview = await _preview(turn, text)
@@ -189,10 +192,15 @@ def _preview_counted(preview: Preview, turn: Turn) -> str:
 async def import_confirmed(turn: Turn, waiting: dict[str, Any]) -> out.Answer:
     """Write an import that was confirmed: all of it or nothing."""
     opener = turn.incoming.open_file
-    text = await asyncio.to_thread(opener, waiting["name"]) if opener is not None else None
-    if text is None:
+    try:
+        text = await opener(str(waiting["name"])) if opener is not None else None
+    except TimeoutError:
+        return turn.ask("ask-import-late")  # and the question stays open
+    preview = await _preview(turn, text) if text is not None else None
+    # Only now: what is written keeps others from writing, and a file may be long in coming.
+    await turn.wait_for(None)
+    if preview is None:
         return turn.ask("ask-import-file", name=str(waiting["name"])[:60])
-    preview = await _preview(turn, text)
     if isinstance(preview, out.Answer):
         return preview
     async with turn.records.writing() as session:

@@ -24,13 +24,22 @@ volume-own = { $amount } { $unit ->
 
 measure-weigh = Abwiegen mit einer { $step }-g-Waage (auf { $error } % genau).
 measure-syringe = Mit einer Spritze mit { $step }-ml-Strichen aufziehen (auf { $error } % genau).
-measure-stock = { $product } g in Wasser auflösen, auf { $bottle } ml auffüllen, davon { $use } ml in die Kanne: eine { $step }-g-Waage liegt hier bis { $error } % daneben. Hält { $days } Tage, kühl, dunkel, beschriftet. Oder gleich { $batch } oder mehr ansetzen.
-measure-stock-liquid = { $product } ml mit Wasser auf { $bottle } ml auffüllen, davon { $use } ml in die Kanne: eine Spritze mit { $step }-ml-Strichen liegt hier bis { $error } % daneben. Hält { $days } Tage, kühl, dunkel, beschriftet. Oder gleich { $batch } oder mehr ansetzen.
+measure-stock = { $product } g in Wasser auflösen, auf { $bottle } ml auffüllen, davon { $use } ml in die Kanne: eine { $step }-g-Waage { $error ->
+    [none] kann so wenig nicht wiegen.
+   *[other] liegt hier bis { $error } % daneben.
+} Hält { $days } Tage, kühl, dunkel, beschriftet. Oder gleich { $batch } oder mehr ansetzen.
+measure-stock-liquid = { $product } ml mit Wasser auf { $bottle } ml auffüllen, davon { $use } ml in die Kanne: eine Spritze mit { $step }-ml-Strichen { $error ->
+    [none] kann so wenig nicht messen.
+   *[other] liegt hier bis { $error } % daneben.
+} Hält { $days } Tage, kühl, dunkel, beschriftet. Oder gleich { $batch } oder mehr ansetzen.
 measure-cross-check = Grob { $spoons } { $many ->
     [yes] gestrichene
    *[no] gestrichener
 } TL Pulver: nur damit dir ein Kommafehler auffällt.
-measure-batch = Zu wenig für deine Waage oder Spritze (bis { $error } % daneben). Misch mindestens { $batch } und heb den Rest fürs nächste Gießen auf.
+measure-batch = Zu wenig für deine Waage oder Spritze{ $error ->
+    [none] .
+   *[other] {" "}(bis { $error } % daneben).
+} Misch mindestens { $batch } und heb den Rest fürs nächste Gießen auf.
 measure-spoon-stock = { $spoons } gestrichenen Teelöffel in Wasser auflösen, auf { $bottle } ml auffüllen, davon { $use } ml in die Kanne. Hält { $days } Tage, kühl, dunkel, beschriftet. Besser: einen Löffel voll wiegen und die Aufwandmenge in Gramm schicken.
 measure-spoon = Ein gestrichener Löffel ist grob. Besser: einen Löffel voll abwiegen und mir die Aufwandmenge in Gramm schicken.
 
@@ -50,12 +59,13 @@ why-density-assumed = 1,2 kg je Liter für den Flüssigdünger angenommen
 why-measure-us = US-Maße angenommen
 why-measure-imperial = britische Maße angenommen
 why-ec-water_unknown = als EC vom Dünger allein gerechnet, weil der EC deines Wassers fehlt
+why-ec-water_known = von EC { $wanted } der EC { $own } deines Wassers abgezogen
 why-ec-water_hardness = dein Wasser mit { $middle } mS/cm angesetzt ({ $low } bis { $high } nach der Härte; mit seinem EC wird es genauer)
 why-strength-asked = { $factor ->
     [full] volle Stärke
    *[other] { $factor }
 } gewünscht
-why-strength-target = nichts davon abgezogen
+why-strength-target = nichts für Jahreszeit oder Substrat abgezogen
 why-strength-default = { $factor } (weder Stärke noch Rhythmus genannt)
 why-strength-every_watering = { $factor } bei jedem Gießen
 why-strength-weekly = { $factor } bei wöchentlichem Düngen
@@ -77,8 +87,18 @@ no-feed-genus = Kein Dünger: nur klares Wasser, und wenig. { $plants } { $count
     [one] ruht
    *[other] ruhen
 } in dieser Jahreszeit.
+clear-only = Kein Dünger: { $volume } klares Wasser{ $plants ->
+    [none] .
+   *[other] , für { $plants }.
+}
+clear-how = Gieß, bis es unten herausläuft, der Topf ganz durch nass ist, und lass abtropfen. Doch Dünger hinein? Schick „Dünger“ mit den Litern.
+clear-flush = { $enough ->
+    [yes] Das reicht auch für das monatliche Spülen (etwa { $volume }): langsam durchgießen, in zwei Runden.
+   *[no] Das monatliche Spülen braucht mehr: etwa { $volume }, zweimal die Töpfe, langsam durchgegossen.
+}
 no-feed-growth = Kein Dünger: nur klares Wasser, und wenig. Eine ruhende Pflanze nimmt nichts auf, und was liegen bleibt, verbrennt die Wurzeln.
 no-feed-until = Fang wieder an, wenn ein Neutrieb oder neue Wurzeln kommen.
+no-feed-months = Ruhezeit nach dem Kalender: { $begin } bis { $end }. Fang danach wieder an, mit Neutrieb oder neuen Wurzeln.
 no-feed-others = Nur für { $plants }: { $amount } { $unit ->
     [tsp] TL
    *[other] { $unit }
@@ -90,6 +110,13 @@ caution-types-rest = Manche Arten dieser Gattung ruhen jetzt und bekommen keinen
 caution-ailing = Eine kranke Pflanze bekommt keinen Dünger, nur klares Wasser. Schick allein, was du siehst, etwa „Wurzelfäule an meiner Phal“: dann gibt es einen Plan.
 caution-wet-roots-first = Erst die Wurzeln mit klarem Wasser anfeuchten.
 caution-softened-water = Enthärtetes Wasser ist voll Natrium: nicht für Orchideen. Nimm das Wasser vor dem Enthärter oder Regenwasser.
+caution-water-over-limit = { $alone ->
+    [yes] Nicht mit diesem Wasser: schon sein EC { $own } liegt über den { $most } mS/cm, die diese Pflanzen vertragen.
+   *[no] Nicht mit diesem Wasser allein: mit seinem EC { $own } werden es { $total }, und diese Pflanzen vertragen { $most } mS/cm.
+} { $litres ->
+    [none] Nimm Regen- oder Osmosewasser.
+   *[other] Nimm Regen- oder Osmosewasser, mit höchstens { $litres } von deinem auf { $volume }.
+}
 caution-spoon-is-rough = Ein Löffel kann doppelt so viel wiegen wie der andere: abstreichen, und lieber weniger.
 caution-sensitive-roots = Diese Wurzeln verbrennen leicht: lieber schwächer als stärker.
 caution-winter-half = Im Winter ist die Hälfte davon üblich, außer sie wächst.
@@ -124,6 +151,7 @@ ask-product = Was steht auf dem Etikett? Schick die drei Zahlen, z. B. 20-20-20.
 ask-product-with-rate = Welche drei Zahlen stehen auf dem Etikett (z. B. 20-20-20)? Ohne sie kann ich nicht sagen, ob die Aufwandmenge der Pflanze zu viel ist.
 ask-volume-and-product = Wie viele Liter, und welche drei Zahlen stehen auf dem Etikett? Z. B.: 5 Liter, 20-20-20 Pulver.
 ask-label-rate = Da ist kaum Stickstoff drin, also brauche ich die Aufwandmenge vom Etikett. Schick sie so: laut Etikett 1 g pro Liter.
+ask-element-none = Auf diesem Etikett steht kein { $element }, danach kann ich nicht dosieren. Nenn einen Dünger, der es hat, oder ein Ziel für Stickstoff, z. B. 50 ppm N.
 ask-ec-perhaps = Nach der Härte hat dein Wasser allein vielleicht schon diesen EC ({ $low } bis { $high } mS/cm). Schick mir seinen EC, z. B.: mein Leitungswasser hat 0,5 mS. Oder einen höheren EC, oder nimm Regenwasser.
 ask-ec-reached = Diesen EC hat dein Wasser allein schon. Schick einen höheren oder nimm Regenwasser.
 ask-form-unit = Die Aufwandmenge ist in Milliliter, du schreibst aber Pulver. Was stimmt? Schick sie in Gramm, oder schreib flüssig.
@@ -230,6 +258,7 @@ plants-fewer = { $gone } { $kind ->
    *[other] { $kind }
 } weg, { $left } noch da.
 plants-lost = Von deiner Liste gestrichen: { $plants }. Was bisher war, bleibt im Tagebuch.
+plants-meanwhile = Das hatte gerade schon jemand geändert, notiert waren da: { $held }.
 who-rests = Ruhe { $when ->
     [now] jetzt
     [month] im { $month }
@@ -287,6 +316,7 @@ ask-names-count = { $count } { $count ->
     [one] Pflanze
    *[other] Pflanzen
 } und mehr Namen: { $names }. Nichts wurde notiert; schick Zahl und Namen passend, etwa: neu 2 Phals namens Ruby und Max.
+ask-further-named = Schon notiert, ohne Namen: { $known }. Ist { $name } diese, schick: die { $kind } heißt { $name }. Ist es eine weitere, sag ja.
 ask-further = Schon notiert: { $known }. Soll ich { $plants } als weitere dazunehmen? Sind das alle, die du hast, sag nein.
 ask-fewer-than = Notiert: { $plants }, das sind { $gone } mehr als { $count }. Nichts wurde geändert; schick, was mit den anderen ist, etwa: { $gone } { $kind } eingegangen.
 plants-in-all = Insgesamt { $count } { $kind }.
@@ -297,6 +327,12 @@ plants-split = { $left ->
    *[other] Die anderen { $left } { $kind } bleiben, wie sie waren.
 }
 ask-name-one = Noch ohne Namen: { $known }. Nichts wurde geändert; nenn sie einzeln, etwa: nenn die { $kind } auf dem Balkon { $name }.
+ask-them = Die Pflanze, um die es ging, ist nicht notiert. Schick Namen oder Art, oder trag sie erst ein. Notiert: { $known }.
+dose-for-nobody = „{ $meant }“ habe ich nicht notiert. Notiert: { $known }. { $some ->
+    [none] Das hier gilt für irgendeine Orchidee; kennst du die Art, trag sie erst ein:
+   *[other] Das hier gilt nur für { $some }:
+}
+ask-no-such = „{ $meant }“ steht nicht in deinem Regal: keine Menge davon. Im Regal: { $feeds }. Schick eins davon, oder das Etikett: { $meant } ist 20-20-20 Pulver, 1 g pro Liter.
 ask-not-on-record = „{ $meant }“ habe ich nicht notiert{ $known ->
     [none] .
    *[other] . Notiert: { $known }.
@@ -325,6 +361,17 @@ product-name-it = Um ihm einen Namen zu geben, schick: nenn ihn Blau
 ask-rate-or-mix = Steht das auf dem Etikett, oder hast du es so gemischt? Schick: { $name }, Etikett { $rate } { $unit } pro Liter; oder die ganze Menge mit: zu viel?
 ask-name-of-what = Was soll { $name } heißen? Schick es so: nenn die Vanda { $name }
 ask-which-feed = Von welchem Dünger ist das? Schick einen nach dem anderen, etwa: { $name } kostet 12 € für 500 g.
+ask-unshelved = { $what } steht nicht in deinem Regal: keine Menge davon, und nichts notiert. Trag es mit den Zahlen vom Etikett ein, etwa: Magnesiumsulfat 9,8 % Mg Pulver, Etikett 0,3 g pro Liter, nenn es bitter
+ask-ceased = { $name } bleibt im Regal. Soll es weg, schick: lösche { $name }. Für einen anderen: „ab jetzt NAME nehmen“.
+says-remove = lösche { $name }
+ask-which-product = { $several ->
+    [yes] Welcher? Es passen mehrere: { $products }. Schick die Zahlen oder den Namen.
+   *[no] So einer steht nicht in deinem Regal. Da sind: { $products }.
+}
+newest-taken = „Der neue“: { $name }, zuletzt notiert.
+can-taken = Für die volle Kanne: { $volume }.
+ask-can = Wie viel passt hinein? Schick es z. B. so: meine Kanne fasst 5 l, dann merke ich es mir.
+one-feed = Gerechnet nur für { $name }, nicht für { $others }: beide in voller Menge sind zusammen zu viel. Vertragen sie sich? Schick: { $name } und { $others } in eine Flasche?
 product-changed = Geändert: { $product }.
 product-removed = Aus dem Regal genommen: { $name }.
 product-default = Ab jetzt nehme ich { $name }, wenn du keinen anderen Dünger nennst.
@@ -385,6 +432,7 @@ home-recorded = { $place }{ $country ->
    *[north] Nordhalbkugel
 }.
 home-others = Oder meinst du { $others }? Dann schick das Land dazu.
+home-besides = Nicht benutzt: { $texts }. Schick es als eigene Zeile.
 home-south = Südhalbkugel: ich drehe die Jahreszeiten um.
 home-north = Nordhalbkugel.
 home-line = Zuhause: { $place ->
@@ -447,10 +495,25 @@ amended-undone = Wie davor. { $entry }
 amended-same = So steht es schon. { $entry }
 ask-amend = Was war falsch? { $entry } Schick es etwa so: das war Ruby; oder: es war gestern; oder: rückgängig.
 ask-amend-undo = Um das zu berichtigen, schick: rückgängig; und dann die Zeile neu.
+ask-undo-last = Der letzte Eintrag ist ein anderer: { $what }{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}. „rückgängig“ nimmt ihn zurück, danach den davor.
+ask-wrong = Was war falsch? Schick die Zeile, wie sie sein soll; „rückgängig“ nimmt den letzten Eintrag zurück.
 ask-two-days = Zwei Tage auf einmal. Schick sie einzeln, etwa: Ruby gestern gedüngt.
 ask-two-things = Das war zweierlei, und ich sehe nicht, welche Pflanzen was bekamen. Schick es einzeln, etwa: Phalaenopsis gedüngt.
 not-changed = Dann bleibt alles, wie es ist. Was irrtümlich geändert wurde, nimmt „rückgängig“ zurück.
-not-yours = Das klingt nach Pflanzen von jemand anderem, deshalb wird nichts notiert. Sind es deine, schreib es ohne die andere Person.
+not-yours = Das klingt nach jemand anderem, deshalb wird nichts notiert. Geht es um deine Pflanzen, schreib es ohne die andere Person.
+not-your-water = Das klingt nach dem Wasser von jemand anderem oder von früher: nichts notiert. Deins von heute, etwa: mein Leitungswasser hat 14 dH
+not-used-now = Nichts geändert. Soll ein Dünger aus dem Regal, schick: lösche, und seinen Namen.
+not-told-doubt = Solange es nicht sicher ist, wird nichts notiert. War es so, schick { $verb ->
+    [clear] es so: Ruby gegossen
+    [flush] es so: Ruby durchgespült
+    [repot] es so: Ruby umgetopft
+   *[fed] es so: Ruby gedüngt
+}.
+feed-pause = Eine Düngepause allein merke ich nicht. Schick „Ruby ruht“, dann gibt der Plan nur klares Wasser, bis du „Ruby hat neue Wurzeln“ oder „Ruby wächst“ schickst.
+not-from-today = Nur heute: am Notierten ändert sich nichts. Für eine Menge mit diesem Wasser schreib es dazu, z. B.: 2 l mit Regenwasser.
 not-told = Noch ist nichts notiert. Wenn es getan ist, schick { $verb ->
     [fed] es so: Ruby gedüngt
     [clear] es so: Ruby gegossen
@@ -460,6 +523,7 @@ not-told = Noch ist nichts notiert. Wenn es getan ist, schick { $verb ->
     [lose] es so: Ruby ist eingegangen; kränkelt sie nur, was du siehst
    *[other] es in einer Zeile
 }.
+logged-twice = Jetzt zweimal an diesem Tag: { $plants }. War es nur eine Düngung, zweimal erzählt? Schick: rückgängig.
 not-given = Dann steht nichts im Tagebuch: ich notiere nur, was gegeben wurde. Was ich irrtümlich notiert habe, nimmt „rückgängig“ zurück.
 ask-all-or-some = Alle außer { $names } oder nur { $names }? Noch ist nichts notiert; schick die Zeile noch einmal mit einem davon.
 ask-runoff = Was hat das Messgerät gezeigt? Schick es z. B. so: Ablaufwasser von Ruby 1,6 mS.
@@ -480,6 +544,8 @@ event-fed = gedüngt
 event-clear = klares Wasser
 event-flush = durchgespült
 event-reading = Ablaufwasser gemessen
+event-pause = die Düngepause
+event-overfed = zu viel Dünger
 event-rescue = Befund: { $cause ->
     [root-rot] Wurzelfäule
     [salt-burn] Salzschaden
@@ -591,11 +657,13 @@ on-record = { $whose ->
    *[own] Aus deinen Notizen
 }: { $items }.
 on-record-asleep = Weggelassen, weil in Ruhe: { $plants }.
+on-record-rate = Du hast { $rate } { $unit } pro Liter geschrieben; das Etikett in deinem Regal sagt weniger, daran habe ich mich gehalten. Ist das Etikett neu, schick: { $name } Etikett { $rate } { $unit } pro Liter.
 on-record-volume = { $volume } ist ungefähr das, was diese Töpfe brauchen.
 on-record-differ = Sie unterscheiden sich, darum gilt die schwächste Dosis; „Plan“ gibt jeder ihre eigene.
 on-record-spoons = Du hast nur Löffel: Die sind dafür zu grob. Nimm eine kleine Spritze aus der Apotheke oder eine Waage, die Zehntelgramm zeigt; bis dahin lieber weniger als mehr.
 on-record-plants = deine { $count } Pflanzen
 on-record-deciding = { $plants } ({ $plant } verträgt am wenigsten und entscheidet)
+follow-up-more = Das ist das { $times }-Fache der Menge davor. Für die Hälfte davon schick: halb so viel.
 follow-up-strength-stays = Weiter { $share }, wie gewünscht. Für eine andere Stärke schick sie, etwa: halb.
 ask-no-last = Es gibt noch keine Dosis, auf die sich das bezieht. Schick eine Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
 refuse-overtaken = Danach habe ich noch eine andere Dosis ausgerechnet, und weiter geht es nur von der neuesten. Schick eine ganze Zeile, z. B.: 5 Liter, 20-20-20 Pulver, viertel Stärke.
@@ -607,17 +675,53 @@ help-lost = Das habe ich nicht verstanden: Nichts wurde geändert.
 tell-water = Gieß, wenn das Substrat fast trocken ist: heb den Topf, leicht heißt trocken. In Rinde ist das im Sommer oft einmal die Woche, im Winter seltener; Moos bleibt länger nass. Ich plane Dünger und Salze, nicht den Durst (üblich, ohne Quelle).
 tell-need = Sie leben lange ohne, wachsen und blühen mit wenig aber besser: ein Viertel der Etikettmenge bei jedem Gießen, solange sie wachsen. Zu viel schadet mehr als keiner (üblich, ohne Quelle).
 tell-winter = Was im Winter weiterwächst, bekommt die Hälfte vom Üblichen, was ruht, nichts: klares Wasser, und weniger davon. Ab dem Frühjahr, wenn neue Triebe oder Wurzeln kommen, wie zuvor (üblich, ohne Quelle).
+tell-winter-half = Ja: im Winter die Hälfte der üblichen Menge. In meinen Wintermengen steckt die Hälfte schon drin: nicht noch einmal halbieren. In der Ruhe nichts (üblich, ohne Quelle).
 tell-which-water = Regen- oder Osmosewasser, oder Leitungswasser, das nicht hart ist; nie Wasser aus einem Salz-Enthärter. Regen- und Osmosewasser bringen weder Calcium noch Magnesium: das muss der Dünger. Schick deins, z. B.: mein Leitungswasser hat 14 dH (üblich, ohne Quelle).
 tell-repot-when = Wenn das Substrat zerfällt oder die Wurzeln keinen Platz haben, etwa alle zwei Jahre, am besten zu Beginn neuer Wurzeln (üblich, ohne Quelle). Dann schick: Ruby in Rinde umgetopft; ich halte den Dünger zurück.
 tell-bottle = Nicht in eine Flasche Konzentrat: sein Calcium fällt mit Sulfat und Phosphat des Düngers als weißer Schlamm aus. Jedem seine Flasche und Spritze; in der vollen Kanne dürfen sie sich treffen, eins nach dem anderen eingerührt (üblich, ohne Quelle).
+tell-keiki = An der Mutter lebt es von ihrem Dünger. Mit drei Wurzeln von etwa 5 cm abtrennen, klein topfen, drei Wochen klares Wasser, dann die Hälfte von dem, was sie bekommt (üblich, ohne Quelle).
+tell-dry = Nie auf trockene Wurzeln düngen: sie verbrennen. Erst mit klarem Wasser anfeuchten, eine Viertelstunde warten, dann düngen (üblich, ohne Quelle).
+tell-first = Erst klares Wasser, dann Dünger, nie umgekehrt: auf trockenen Wurzeln brennt er. Nach richtigem Durchspülen erst beim nächsten Gießen düngen, nicht am selben Tag (üblich, ohne Quelle).
+tell-spray = Dünge die Wurzeln, nicht die Blätter: Die nehmen wenig auf, und was in Herz oder Blattachsel stehen bleibt, schadet. Wenn du sprühst, dann klares Wasser am Morgen (üblich, ohne Quelle).
+tell-heat = Über etwa 35 °C wachsen sie kaum: nur klares Wasser in der Kühle des Morgens, Dünger erst wieder, wenn es kühler ist (üblich, ohne Quelle).
+tell-no-bloom = Mehr Dünger bringt keine Blüten, Licht schon: hell ohne Mittagssonne, und für eine Phalaenopsis ein paar Wochen Nächte unter etwa 18 °C. Ein Viertel der Etikettmenge, solange sie wächst, genügt (üblich, ohne Quelle).
+tell-summer = Nicht stärker: die übliche Dosis. Im Sommer trinken sie öfter und bekommen so von selbst mehr; über etwa 35 °C nur klares Wasser (üblich, ohne Quelle).
+tell-in-flower = Ja, die übliche Dosis oder die Hälfte, nie mehr der Blüten wegen. Vorher die Wurzeln anfeuchten, und kein Dünger auf die Blüten (üblich, ohne Quelle).
+tell-repot-flower = Besser nicht: Sie kann die Blüten abwerfen. Warte, bis sie verblüht ist und neue Wurzeln kommen; nur faule Wurzeln oder nasses, zersetztes Substrat warten nicht (üblich, ohne Quelle).
+tell-before-repot = Nein: am Tag davor klares Wasser, das macht die Wurzeln biegsam. Dünger erst wieder, wenn neue Wurzelspitzen kommen, oder nach { $weeks } Wochen (üblich, ohne Quelle).
+tell-rest-feed = In der Ruhe kein Dünger: Sie nimmt nichts auf, und die Salze bleiben an den Wurzeln. Wenig klares Wasser, oder keins, wo sie trocken ruht, bis der Neutrieb kommt (üblich, ohne Quelle).
+tell-rest-which = Das ist je Art verschieden. Schick den Namen mit, z. B.: wann ruht Dendrobium nobile?
+tell-rest-none = { $plants } hat in meinem Almanach keine feste Ruhe: weiterdüngen, solange sie wächst, im Winter halb so viel.
+tell-rest-span = { $plants } ruht nach dem Kalender von { $begin } bis { $end }: kein Dünger{ $dry ->
+    [yes] , und trocken halten
+   *[no] , wenig klares Wasser
+}. Fang danach wieder an, mit Neutrieb oder neuen Wurzeln.
+tell-water-amount = So viel, dass unten etwas abläuft, dann abtropfen lassen: nie im Wasser stehen lassen. Schick den Topf, z. B.: Phal steht in Rinde, 12 cm Topf; der Plan sagt dann, wie viele ml (üblich, ohne Quelle).
+tell-soak = Beides geht: Gießen spült alte Salze aus, zehn Minuten Tauchen macht trockene Rinde besser nass. Für jeden Topf frisches Wasser, denn gemeinsames trägt Fäule und Schädlinge weiter (üblich, ohne Quelle).
+tell-ice = Besser zimmerwarmes Wasser: Eis kühlt die Wurzeln aus, bringt keinen Dünger und spült keine Salze aus (üblich, ohne Quelle).
+tell-boiled = Abkochen oder ein Filter nimmt nur einen Teil des Kalks; Abgekochtes abkühlen lassen. Bei hartem Wasser Regen- oder Osmosewasser zumischen; nie Wasser aus einer Salz-Enthärtung (üblich, ohne Quelle).
+tell-lime = Hartes Wasser geht halb und halb mit Regen- oder Osmosewasser; weiße Krusten damit ausspülen. Schick den Wert, dann rechne ich damit, z. B.: mein Leitungswasser hat 18 dH (üblich, ohne Quelle).
+tell-normal = Sehen kann ich nichts: Beschreib es mir, z. B.: meine Phal hat gelbe Blätter. Bis wir es wissen, klares Wasser und kein Dünger.
 tell-often = Bei jedem Gießen ein Viertel der Etikettmenge und einmal im Monat nur klares Wasser; oder alle zwei Wochen die Hälfte. Im Winter halb so viel, in der Ruhe nichts (üblich, ohne Quelle).
+tell-often-sensitive = Die vertragen wenig: bei jedem Gießen ein Achtel bis ein Viertel der Etikettmenge, nie mehr, und einmal im Monat nur klares Wasser. Im Winter halb so viel, in der Ruhe nichts (üblich, ohne Quelle).
+tell-away = Spül die Töpfe vorher mit klarem Wasser. Zwei, drei Wochen ohne Dünger schaden nicht: Wer gießt, gibt nur klares Wasser, wenn ein Topf leicht ist, und lässt keinen im Wasser stehen. Danach wie sonst düngen, nie zum Ausgleich mehr (üblich, ohne Quelle).
 tell-sticky = Klare Tropfen an Trieben und jungen Blättern sind oft nur Pflanzensaft. Klebrige Blätter mit braunen oder weißen Buckeln: vielleicht Schildläuse. Wisch sie ab und stell die Pflanze abseits (üblich, ohne Quelle).
+tell-gnats = Kleine Fliegen um Töpfe sind meist Trauermücken: sie leben in nassem, altem Substrat und schaden großen Pflanzen kaum. Zwischen dem Gießen mehr abtrocknen lassen, Untersetzer leeren, Gelbtafeln aufhängen; frisches Substrat, wenn es zerfällt (üblich, ohne Quelle).
+tell-dry-roots = Weiß oder silbrig und fest ist eine gesunde, trockene Wurzel: nass wird sie grün. Gießen, wenn die meisten silbrig sind; nichts abschneiden, nicht mehr düngen. Flach, hohl oder braun ist tot (üblich, ohne Quelle).
+tell-sunburn = Aus der prallen Sonne stellen. Ein verbrannter Fleck, erst hell, dann braun und trocken, heilt nicht: das Blatt dranlassen. Nur abschneiden, wenn er weich wird und sich ausbreitet. Kein Extradünger, gießen wie sonst (üblich, ohne Quelle).
+tell-heat-stress = Nur klares Wasser, kein Dünger, solange es heiß ist. An den kühlsten schattigen Platz mit bewegter Luft stellen, Wurzeln feucht halten, morgens sprühen. Kühle Arten wie Masdevallia werfen über etwa 25 °C Blätter ab. Weiche Wurzeln oder Triebe? Sag es mir (üblich, ohne Quelle).
+tell-mould = Schimmel lebt von totem Substrat, nicht von der Pflanze: es ist zu nass, zu luftarm oder zu alt. Abkratzen, mehr abtrocknen lassen, mehr Luft; frisches Substrat, wenn es weich ist oder riecht. Kein Dünger, bis es trockener ist (üblich, ohne Quelle).
+tell-algae = Der grüne Belag sind Algen: Licht und Dünger auf nassem Blähton, Moos oder Topf. Den Wurzeln schaden sie kaum. Den Topf abdunkeln, einmal im Monat mit klarem Wasser spülen, oben abtrocknen lassen (üblich, ohne Quelle).
+tell-broken = Zerrissene Blätter und Wurzeln mit sauberer Klinge glatt schneiden, die Schnitte einige Tage trocken halten, aufrecht und fest in den Schatten stellen. Nur klares Wasser, kein Dünger bis zu neuen Wurzelspitzen (üblich, ohne Quelle).
 tell-air-roots = Wurzeln außerhalb des Topfs sind normal: lass sie dran. Silbrig oder grün und fest ist gesund, braun und hohl ist tot (üblich, ohne Quelle).
 tell-flowers-over = Blüten welken nach Wochen oder Monaten: Das ist normal. Dünge weiter wie bisher. Leiden auch Blätter oder Wurzeln, sag es mir, etwa: gelbe Blätter an meiner Phal.
+tell-buds = Knospen fallen meist nach einem Wechsel: umgestellt, kalter oder heißer Zug, trockene Luft, trockene Wurzeln oder reifes Obst daneben. Lass die Pflanze stehen, halte die Wurzeln leicht feucht und gib keinen Dünger extra (üblich, ohne Quelle). Weiche Wurzeln oder Flecken? Schreib auch das.
 tell-spike = Bei Phalaenopsis schneide einen braunen, trockenen Trieb unten ab; ein grüner darf bleiben, er kann wieder blühen (üblich, ohne Quelle).
 tell-missed = Einmal nicht gedüngt schadet nicht: Hol es nie mit mehr nach. Erst klares Wasser, dann weiter mit der üblichen Menge (üblich, ohne Quelle).
 tell-repotted = Nach dem Umtopfen nur klares Wasser, bis neue Wurzelspitzen da sind, oder { $weeks } Wochen lang; dann wie gewohnt. Sag „Ruby umgetopft“, dann zählt der Plan mit (üblich, ohne Quelle).
 tell-keeps = Trocken und zu hält Pulver Jahre, ein Flüssigdünger bis zum Datum auf der Flasche. Nimm ihn nicht mehr, wenn er riecht, klumpt und sich nicht mehr löst oder Kristalle abgesetzt hat (üblich, ohne Quelle).
+tell-ph = Üblich ist pH 5,5 bis 6,5 in der fertigen Lösung (übliche Praxis, ohne Quelle). Säuren, „pH minus“ und „pH plus“ rechne ich nicht: sie verätzen Haut und Wurzeln, also nur nach ihrem eigenen Etikett, mit Handschuhen und pH-Messgerät. Regen- oder Osmosewasser dazu senkt Härte und pH ohne Säure.
+tell-ppm-scale = Welche Skala es ist, steht auf dem Messgerät oder in der Anleitung (500, 640 oder 700; auch 0,5, 0,64, 0,7). Oder miss dasselbe Wasser in mS/cm: ppm durch mS/cm ist die Skala.
 thanked = Gern. Viel Freude mit den Pflanzen.
 help-of-plant = { $name } kenne ich, aber nicht, was du willst. Schick eins davon:
 help-of-plant-say = Plan für { $name } | Verlauf von { $name } | 2 l für { $name }
@@ -728,7 +832,7 @@ explain-npk = Die drei Zahlen sind Gewichtsprozent: Stickstoff N, Phosphat P2O5,
 explain-hardness = Härte ist Calcium und Magnesium im Wasser; 1 °dH sind 17,8 mg/l als CaCO3. Etwas davon ist Nahrung, viel davon sammelt sich im Topf und hebt den pH.
 explain-strength = Volle Stärke ist die Aufwandmenge vom Etikett, oder 200 mg/l N, wenn keine dasteht. Orchideen wachsen langsam: ein Viertel bei jedem Gießen bringt im Monat so viel wie einmal volle Stärke und verbrennt weniger.
 explain-flush = Durchspülen heißt klares Wasser, langsam, bis etwa das Doppelte vom Topf durchgelaufen ist: das nimmt die Salze mit, die Dünger und Wasser liegen lassen. Etwa einmal im Monat, solange du düngst.
-explain-overfed = Zu viel Dünger zeigt sich zuerst an den Wurzeln: braune Spitzen, dann absterbende Blattspitzen und weiße Krusten auf Substrat oder Topf. Dann mit klarem Wasser durchspülen und nicht düngen, bis neue Wurzelspitzen kommen. Schick, was du siehst, z. B.: braune Wurzelspitzen bei Ruby.
+explain-overfed = Zu viel Dünger zeigt sich zuerst an den Wurzeln: braune Spitzen, dann absterbende Blattspitzen und weiße Krusten auf Substrat oder Topf. Dann mehrmals klares Wasser durch den Topf, bis es frei abläuft, und nicht düngen, bis neue Wurzelspitzen kommen. Schick, was du siehst, z. B.: braune Wurzelspitzen bei Ruby.
 explain-salts = Was die Wurzeln nicht aufnehmen, bleibt im Topf, und mit jedem Abtrocknen wird es stärker. Braune Wurzelspitzen, absterbende Blattspitzen und weiße Krusten sind die Zeichen.
 explain-rest = Manche Orchideen machen im Winter Pause und nehmen nichts auf. Dünger versalzt dann nur den Topf, darum gibt es klares Wasser, wenig oder keins, bis Neutrieb oder neue Wurzeln kommen.
 explain-winter = Im Winter ist wenig Licht und langsames Wachstum; die Wurzeln nehmen etwa die Hälfte auf, also wird die Dosis halbiert. Was unter Lampen wächst, verträgt mehr: schreib „wächst“ dazu.
@@ -744,6 +848,7 @@ explain-ceiling = Keine Antwort geht über das Etikett oder über das, was die e
 # --- is it too much, home remedies, pets ---
 ask-judge-measure = Wie viel ist das? Miss es einmal in Milliliter oder Gramm und schick es so: 5 ml 7-5-6 auf 2 l, zu viel?
 ask-judge-volume = Auf wie viele Liter? Schick es so: 5 ml 7-5-6 auf 2 l, zu viel?
+ask-judge-volume-given = Auf wie viele Liter war das? Schick es so: 10 g in 8 l getan. Bis dahin kein Dünger, nur klares Wasser.
 ask-judge-product = Von welchem Dünger? Schick ihn mit den drei Zahlen vom Etikett, z. B.: 5 ml 7-5-6 auf 2 l, zu viel?
 judge-unknown-feed = Ob das zu stark war, sehe ich nur an den drei Zahlen auf dem Etikett. Schick es so: 5 ml 7-5-6 in 2 l, zu viel?
 judge-over = Zu viel: { $times } × die Höchstmenge. Höchstens { $most } { $unit ->
@@ -798,6 +903,7 @@ last-strong = { $amount } { $unit } sind { $percent } % der vollen Stärke{ $at_
 }
 last-spoon = { $spoons ->
     [none] Nein: es ist weniger, als sich mit einem Teelöffel treffen lässt.
+    [many] Nein: bei so vielen Löffeln verzählt man sich. Wieg oder miss es.
    *[other] { $unit ->
         [ml] Etwa { $spoons } Teelöffel, wenn es ein Messlöffel ist.
        *[other] Grob { $spoons } gestrichener Teelöffel; Pulver sind verschieden, also wieg es.
@@ -810,17 +916,27 @@ refuse-remedy = Keine Dosis für { $what }: auf keinem Etikett steht, was drin i
 } einen Dünger mit Zahlen, z. B.: 2 l 20-20-20 Pulver, viertel.
 pets-keep = Dünger, Stammlösung und volle Kanne weg von Haustieren und Kindern, nie in eine Getränkeflasche; Untersetzer ausleeren. Von keinem Dünger kann ich sagen, dass man ihn gefahrlos trinkt.
 pets-call = { $who ->
+    [told_child] Sofort beim Giftnotruf anrufen, das Etikett in der Hand.
+    [told_pet] Sofort beim Tierarzt anrufen, beim Kind beim Giftnotruf, das Etikett in der Hand.
     [child] Hat ein Kind davon getrunken oder gegessen: sofort beim Giftnotruf anrufen, das Etikett in der Hand.
+    [anyone] Hat jemand davon getrunken oder gegessen: sofort beim Giftnotruf anrufen, beim Tier beim Tierarzt, das Etikett in der Hand.
+    [fish] Ist Dünger in Teich oder Aquarium geraten: sofort viel Wasser wechseln und beim Tierarzt anrufen (üblich, ohne Quelle).
    *[other] Hat ein Tier oder Kind davon getrunken oder gegessen: sofort beim Tierarzt anrufen, beim Kind beim Giftnotruf, das Etikett in der Hand.
 }
-argue-stays = Ich bleibe mit Absicht unter der vollen Stärke: zu viel verbrennt Wurzeln, zu wenig bremst nur das Wachstum (gängige Praxis, ohne Quelle). Wer es stärker will, schreibt es in die Zeile, z. B.: halbe Stärke. Über das Etikett gehe ich nie.
-refuse-pests = Ich kenne Dünger und Wasser, nicht was Schädlinge oder Schimmel tötet, dafür gibt es von mir keine Dosis. Halte dich ans Etikett des Mittels, halte Kinder und Tiere fern, und frag einen Orchideenverein oder eine Beratungsstelle in der Nähe.
-refuse-food = Nicht für Pflanzen, die du isst, auch nicht für ihre Schoten, Blätter oder Blüten: ich rechne nur für Orchideen zum Anschauen. Bei Gemüse und Kräutern gilt das Etikett eines Düngers, der dafür gemacht ist.
+argue-stays = Ich bleibe mit Absicht unter der vollen Stärke: zu viel verbrennt Wurzeln, zu wenig bremst nur das Wachstum (üblich, ohne Quelle). Wer es stärker will, schreibt es in die Zeile, z. B.: halbe Stärke. Über das Etikett gehe ich nie.
+refuse-pests = Stell die Pflanze abseits und wisch ab, was du siehst, mit feuchtem Tuch oder Wattestäbchen, auch Blattachseln und Unterseiten; alle paar Tage nachsehen (üblich, ohne Quelle). Ich kenne Dünger und Wasser, nicht was Schädlinge oder Schimmel tötet, dafür gibt es von mir keine Dosis: halte dich ans Etikett des Mittels, halte Kinder und Tiere fern, und frag einen Orchideenverein oder eine Beratungsstelle.
+refuse-food = { $how ->
+    [eat] Nicht essen und nicht trinken, weder Dünger noch Orchidee. Hat es jemand getan: sofort beim Giftnotruf anrufen, beim Tier beim Tierarzt, das Etikett in der Hand.
+   *[other] Nicht für Pflanzen, die du isst, auch nicht für ihre Schoten, Blätter oder Blüten: ich rechne nur für Orchideen zum Anschauen. Bei Gemüse und Kräutern gilt das Etikett eines Düngers, der dafür gemacht ist.
+}
 hurt-call = { $how ->
     [swallowed] Verschluckt: sofort Arzt oder Giftnotruf anrufen, das Etikett in der Hand. Im Auge oder auf der Haut: mit viel klarem Wasser spülen.
+    [breathed] Sofort an die frische Luft. Hustest du weiter, ist dir schlecht oder bekommst du schwer Luft: Arzt oder Giftnotruf anrufen, das Etikett in der Hand. Im Auge oder auf der Haut: mit viel klarem Wasser spülen.
    *[other] Im Auge oder auf der Haut: sofort mit viel klarem Wasser spülen. Verschluckt, eingeatmet oder brennt es weiter: Arzt oder Giftnotruf anrufen, das Etikett in der Hand.
 }
 spill-wipe = Mit Papier und viel Wasser aufwischen, Hände waschen. Kinder und Tiere fernhalten, bis es sauber ist; nichts davon in Teich, Bach oder Gully. Hat eine Pflanze es unverdünnt abbekommen, gleich mit klarem Wasser durchspülen (üblich, ohne Quelle).
+leftover-goes = Reste bekommen andere Pflanzen oder die Erde im Garten, nie Abfluss, Toilette, Teich oder Bach. Angemischtes höchstens bis zum nächsten Gießen aufheben, zu, dunkel und beschriftet, nie in einer Getränkeflasche; riecht es oder wird es trüb, kommt es auch auf die Erde (üblich, ohne Quelle).
+alarm-what = Was ist passiert? Verschluckt: sofort Arzt oder Giftnotruf anrufen, beim Tier den Tierarzt. Im Auge oder auf der Haut: mit viel klarem Wasser spülen. Zu viel an einer Pflanze: mehrmals klares Wasser durch den Topf, bis es frei abläuft, und kein Dünger. Dann sag es mir in einer Zeile, etwa: der Hund hat aus der Kanne getrunken.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Ich rechne aus, wie viel Dünger in die Kanne kommt, und merke mir deine Pflanzen. Frag gleich los: 2 l 20-20-20 Pulver, Phals in Rinde.
@@ -882,6 +998,7 @@ post-no-place = Dort in der Nähe kenne ich keine Stadt. Schick die nächste gr�
 post-details = Einzelheiten
 post-save = Diese Pflanzen eintragen
 post-own-water = Mit meinem Wasser fragen
+post-card-season = Keine Jahreszeit gesagt: das ist die vorsichtigere Antwort für beide Erdhälften.
 post-card-gone = Diese Karte ist zu alt. Schick die Frage noch mal.
 post-card-no-plants = Auf dieser Karte stehen keine Pflanzen. Schick mir deine: ich habe 3 Phals in Rinde.
 post-saved-already = Sie stehen schon auf deiner Liste: meine Pflanzen.
@@ -904,6 +1021,7 @@ menu-help-says = Hilfe
 menu-dose-says = wie viel Dünger
 
 # --- reminders ---
+reminder-and = und dazu außerdem noch
 reminder-cue = erinnere mich an
 reminder-own-words = „{ $text }“
 reminder-what = { $plants ->
@@ -977,6 +1095,8 @@ reminder-nth-yearly = { $days } im { $months }
 reminder-on = am { $days }
 reminder-months = von { $first } bis { $last }
 reminder-in-months = im { $months }
+reminder-not-months = außer im { $months }
+reminder-not-days = außer am { $days }
 reminder-at = um { $time } Uhr
 reminder-until = bis { $day }
 reminder-times = ({ $times }-mal)
@@ -1000,6 +1120,7 @@ reminder-guess-first-of-month = Als der Erste jedes Monats verstanden; sonst sch
 reminder-utc = Ich weiß nicht, wo du wohnst, darum gilt hier UTC, vielleicht Stunden neben deiner Uhr. Schick z. B.: ich wohne in Kassel.
 reminder-none-yet = Noch nicht notiert: { $plants }; zählt, sobald etwas davon da ist.
 reminder-dropped = Gut, keine Erinnerung eingestellt.
+reminder-not-now = Gut, jetzt nicht: Geändert wurde nichts. Ganz beenden: keine Erinnerungen mehr.
 reminder-kept = Gut, alles bleibt, wie es ist.
 reminder-gone = Die ist schon zu Ende.
 reminders-moved-along = { $count ->
@@ -1048,11 +1169,14 @@ rhythm-choice-3 = am ersten Sonntag im Monat
 ask-remind-when = Wann oder wie oft soll ich dich daran erinnern? Schick es z. B. so: jeden ersten Sonntag um 9, alle 10 Tage, in 3 Wochen.
 ask-remind-what = Woran soll ich dich erinnern? Schick es z. B. so: alle Phals durchspülen.
 ask-remind-home = Wo wohnst du? Ich brauche deine Uhrzeit dafür; die Stadt reicht, z. B.: Kassel.
+ask-remind-home-changed = Geändert. Und wo wohnst du? Ich brauche deine Uhrzeit; die Stadt reicht, z. B.: Kassel.
+ask-remind-wish = Soll ich dich daran erinnern? Ja oder nein; ohne Erinnerung merke ich mir keinen Rhythmus.
 ask-remind-home-first = Zuerst brauche ich deine Uhrzeit, dann lässt sich das ändern. Schick einen Ort, z. B.: Kassel.
 ask-rhythm-which-days = An welchen Tagen? Schick sie z. B. so: Montag und Donnerstag.
 ask-rhythm-two-meanings = Doppelt so oft oder halb so oft? Schick es so: alle zwei Wochen, oder: Montag und Donnerstag.
 ask-rhythm-too-often = Öfter als einmal am Tag erinnere ich nicht. Schick es z. B. so: jeden Tag um 8.
 ask-rhythm-range = Das lässt es offen. Schick eine Zahl, z. B.: alle 2 Wochen.
+ask-rhythm-exception = Monate, Jahreszeiten und Wochentage kann ich auslassen, einzelne Tage nicht. Schick es z. B. so: alle 2 Wochen außer im Dezember; an dem Tag selbst: diesmal nicht.
 ask-rhythm-vague = Wie oft ist das? Schick es z. B. so: alle 2 Wochen, oder: am ersten Sonntag im Monat.
 ask-rhythm-number = Ich nehme 1 bis 999. Schick es z. B. so: alle 10 Tage.
 ask-rhythm-clock = Die Uhrzeit gibt es nicht. Schick es z. B. so: um 9:30, oder: um 18:00.
@@ -1195,6 +1319,7 @@ ask-import-file = { $name ->
     [none] Welche Datei? Schick es z. B. so: importiere sinkside-2026-03-01.json.
    *[other] „{ $name }“ kann ich nicht öffnen. Schick den Namen eines Exports, z. B.: importiere sinkside-2026-03-01.json.
 }
+ask-import-late = Die Datei kam nicht rechtzeitig an. Schick sie noch einmal.
 ask-import = In der Datei: { $what }. Übernehmen? Schick „ja“ oder „nein“.
 ask-import-replace = In der Datei: { $what }. Das ersetzt, was du hast: { $had }. Schick „ja“ oder „nein“.
 import-cancelled = Nichts geändert.
@@ -1226,6 +1351,7 @@ refuse-count = Schick, wie viele es sind, von 1 bis { $most }.
 refuse-too-many = Das wären mehr als { $most } Einträge. Nimm erst welche heraus, oder fass gleiche Pflanzen zusammen, z. B.: ich habe 40 Phals.
 refuse-bad-value = Da ist ein Wert dabei, der nicht passt: zu lang, zu groß oder unter null. Nichts eingetragen. Schick es mit einem anderen noch mal.
 refuse-records = Das passt nicht zu dem, was notiert ist. Nichts eingetragen. „meine Pflanzen“ zeigt, was da ist.
+refuse-changed-since = Das hat gerade schon jemand geändert. Von dir wurde nichts eingetragen. „meine Pflanzen“ zeigt, was da ist.
 refuse-future = Der Tag kommt erst noch. Schick einen, der schon war, z. B.: Ruby gestern gedüngt.
 refuse-date-ahead = Dieser Tag kommt erst noch. Schick einen vergangenen Tag; oder, wenn er letztes Jahr war, mit Jahr, etwa: Ruby am 3. März 2025 gedüngt.
 refuse-which-day = Welcher Tag? Schick einen, z. B.: Ruby gestern gedüngt; oder: am 3. März.
@@ -1259,6 +1385,7 @@ reason-rescue = { $weeks ->
    *[other] erholt sich, noch { $weeks } Wochen kein Dünger
 }
 reason-rescue-resume = nach der Rettung schwächer, und nur wenn neue Spitzen da sind
+reason-flush-overfed = zu viel Dünger: erst ausspülen
 reason-types-rest = manche Arten ruhen jetzt: sag mir die Art
 reason-not-yet = noch nicht dran
 reason-plant-unknown = Art unbekannt, vorsichtig
@@ -1334,13 +1461,35 @@ refuse-stock-ratio = Eine Stammlösung verdünnt man höchstens 1:{ $most }. Sch
 refuse-stock-strong = So stark bleibt die Stammlösung nicht klar: nimm 1:{ $times }.
 refuse-stock-clash = Zwei Flaschen reichen nicht für { $products }: lass einen weg und gib ihn einzeln in die Kanne.
 stock-make = { $grams } g { $product } in Wasser, auf { $volume } auffüllen.
-stock-use = Davon { $quarter } ml pro Liter für viertel Stärke; nie mehr als { $full } ml.
+stock-use = Davon { $use } ml pro Liter { $how ->
+    [n] für { $value } mg/l N
+    [ec] für EC { $value } mS/cm
+    [share] { $value ->
+        [full] für volle Stärke
+       *[other] für { $value } der vollen Stärke
+    }
+   *[quarter] für viertel Stärke
+}; nie mehr als { $full } ml.
+stock-of-last = So wie die letzte Dosis.
+stock-held = { $n ->
+    [none] Auf das Etikett begrenzt: nie mehr.
+   *[other] Auf { $n } mg/l N begrenzt: mehr wäre über dem Etikett oder über dem, was deine Pflanzen vertragen.
+}
+stock-shares = Die { $count } Dünger teilen sich das: jeder mit { $percent } % seiner eigenen vollen Stärke.
 stock-for-the-bottle = Für die Flasche: { $label }
 stock-why = { $g_l } g pro Liter sind höchstens die Hälfte von dem, was bei { $cold } °C gelöst bleibt.
 stock-cautions = Vor Gebrauch schütteln; wird sie trüb, weg damit.
 stock-ratio = { $bottles ->
-    [one] Eine Flasche, 1:{ $times } verdünnt, für viertel Stärke:
-   *[other] Zwei Flaschen, nie unverdünnt zusammen, jede 1:{ $times } verdünnt, für viertel Stärke:
+    [one] Eine Flasche, 1:{ $times } verdünnt,
+   *[other] Zwei Flaschen, nie unverdünnt zusammen, jede 1:{ $times } verdünnt,
+} { $how ->
+    [n] für { $value } mg/l N:
+    [ec] für EC { $value } mS/cm:
+    [share] { $value ->
+        [full] für volle Stärke:
+       *[other] für { $value } der vollen Stärke:
+    }
+   *[quarter] für viertel Stärke:
 }
 stock-bottle = { $name }: { $what } in Wasser, auf { $volume } auffüllen; { $use } ml pro Liter.
 stock-ratio-means = 1:{ $times } heißt hier ein Teil in { $times } Teilen fertiger Düngerlösung.
@@ -1387,10 +1536,22 @@ why-blend = { $nutrient ->
 rescue-answer-yes = ja
 rescue-answer-no = nein
 rescue-answer-unknown = weiß nicht
-ask-rescue-mushy-roots = { $plant ->
-    [none] Nimm sie aus dem Topf:
-   *[other] Nimm { $plant } aus dem Topf:
-} sind Wurzeln weich, braun und hohl, wenn du draufdrückst?
+rescue-whom = { $named ->
+   *[no] { $plant }
+}
+ask-rescue-mushy-roots = { $pot ->
+    [no] Schau die Wurzeln an
+   *[other] Nimm { $plant ->
+        [none] sie
+       *[other] { $plant }
+    } aus { $pot ->
+        [maybe] Topf oder Korb
+       *[yes] { $n ->
+            [many] den Töpfen
+           *[one] dem Topf
+        }
+    }
+}: sind Wurzeln weich, braun und hohl, wenn du draufdrückst?
 ask-rescue-sudden-after-cold = Kam es ein paar Tage nach einer kalten Nacht, Zugluft oder einem Transport in der Kälte?
 ask-rescue-one-old-leaf = Ist es nur das unterste, älteste Blatt?
 ask-rescue-dry-light-pot = Ist der Topf oft ganz trocken und sehr leicht?
@@ -1400,10 +1561,12 @@ ask-rescue-medium-stays-wet = Ist das Substrat eine Woche nach dem Gießen noch 
 ask-rescue-new-growth-sound = Sehen das jüngste Blatt und die Wurzelspitzen gesund aus?
 ask-rescue-many-plants = Haben andere Pflanzen bei dir dasselbe?
 cause-root-rot = Wurzelfäule
+cause-tissue-rot = Fäule an Herz oder Blatt
 cause-salt-burn = Salzschaden
 cause-thirst = Wassermangel
 cause-cold = Kälte
 cause-old-age = Alter
+cause-rest = Blattfall vor der Ruhe
 rescue-likely = { $likely ->
     [none] Sicher ist nichts. Möglich: { $possible }.
    *[other] Wahrscheinlich: { $likely }.{ $possible ->
@@ -1418,40 +1581,81 @@ rescue-unclear = Daraus kann ich nicht erkennen, was es ist.
 rescue-do-flush = { $lead ->
     [no] Noch mal mit { $volume } klarem Wasser durchspülen, in { $passes } Portionen.
    *[yes] { $plant ->
-        [none] Mit
-       *[other] { $plant } mit
-    } { $volume } klarem Wasser durchspülen: { $passes } Portionen zu { $part }, dazwischen { $rest } Minuten warten.
+        [none] { $n ->
+            [many] Die Töpfe
+           *[one] Den Topf
+        }
+       *[other] { $plant }
+    } mit { $volume } klarem Wasser durchspülen: { $passes } Portionen zu { $part }, dazwischen { $rest } Minuten warten.
 }
+flush-now = { $plants } mit { $volume } klarem Wasser durchspülen: { $passes } Portionen zu { $part }, dazwischen { $rest } Minuten warten. Ablaufen lassen, an dem Tag nicht düngen.
 rescue-do-soak = { $plant ->
-    [none] Mit
-   *[other] { $plant } mit
-} { $volume } durchdringend gießen, bis es unten rausläuft.
+    [none] { $n ->
+        [many] Die Töpfe
+       *[one] Den Topf
+    }
+   *[other] { $plant }
+} mit { $volume } durchdringend gießen, bis es unten rausläuft.
 rescue-do-rinse = Die Wurzeln mit { $volume } klarem Wasser abspülen.
 rescue-do-unpot = { $plant ->
-    [none] Austopfen
-   *[other] { $plant } austopfen
+    [none] {""}
+   *[other] { $plant }{" "}
+}{ $pot ->
+    [maybe] aus Topf oder Korb nehmen
+   *[yes] { $n ->
+        [many] aus den Töpfen nehmen
+       *[one] austopfen
+    }
 } und das alte Substrat entfernen.
 rescue-do-cut-dead-roots = Alles Weiche abschneiden; feste Wurzeln bleiben dran.
-rescue-do-fresh-medium = In frisches Substrat und einen sauberen Topf setzen.
-rescue-do-keep-apart = Weg von anderen Pflanzen stellen, und beim Gießen nicht spritzen.
+rescue-do-fresh-medium = In frisches Substrat und { $n ->
+    [many] saubere Töpfe
+   *[one] einen sauberen Topf
+} setzen.
+rescue-do-keep-apart = { $n ->
+    [many] Die Pflanzen
+   *[one] Die Pflanze
+} weg von anderen stellen, und beim Gießen nicht spritzen.
 rescue-do-humid-shade = Schattig und luftfeucht stellen.
-rescue-do-water-when-nearly-dry = Wieder gießen, aber erst wenn sie fast trocken ist.
+rescue-do-water-when-nearly-dry = Wieder gießen, aber erst wenn das Substrat fast trocken ist.
 rescue-do-remove-crust = Erst die Kruste abnehmen, höchstens 6 mm tief.
-rescue-do-shade = Schattig halten.
+rescue-do-shade = { $n ->
+    [many] Die Pflanzen
+   *[one] Die Pflanze
+} schattig halten.
 rescue-do-clear-water-only = Nur klares Wasser.
 rescue-do-water-more-often = Öfter gießen.
 rescue-do-move-to-warmth = { $plant ->
-    [none] Warm
-   *[other] { $plant } warm
-} stellen, 10 bis 27 °C.
+    [none] { $n ->
+        [many] Die Pflanzen
+       *[one] Die Pflanze
+    }
+   *[other] { $plant }
+} warm stellen, 10 bis 27 °C.
 rescue-do-leave-leaf = Nichts tun: das Blatt{ $plant ->
     [none] {""}
    *[other] {" "}von { $plant }
 } dranlassen, bis es von selbst abfällt.
-rescue-do-look-at-roots = { $plant ->
-    [none] Austopfen
-   *[other] { $plant } austopfen
-} und die Wurzeln anschauen: fest und prall ist gesund, weich ist Fäulnis, braune Spitzen sind Salze.
+rescue-do-dry-crown = Das Wasser aus dem Herz kippen und es trocken tupfen.
+rescue-do-cut-to-sound = Weiches und Schwarzes mit sauberer Klinge bis ins gesunde Gewebe abschneiden und den Schnitt trocknen lassen.
+rescue-do-keep-dry = Kein Wasser auf die Blätter oder ins Herz; Luft bewegen.
+rescue-do-let-shed = Wahrscheinlich der normale Blattfall vor der Ruhe: nichts tun, nicht { $n ->
+    [many] aus den Töpfen nehmen.
+   *[one] aus dem Topf nehmen.
+} Wenig klares Wasser, kein Dünger. Weiche Triebe, Bulben oder Wurzeln wären Fäulnis: dann sag es mir.
+rescue-do-look-at-roots = { $pot ->
+    [no] Die Wurzeln anschauen
+   *[other] { $plant ->
+        [none] {""}
+       *[other] { $plant }{" "}
+    }{ $pot ->
+        [maybe] aus Topf oder Korb nehmen
+       *[yes] { $n ->
+            [many] aus den Töpfen nehmen
+           *[one] austopfen
+        }
+    } und die Wurzeln anschauen
+}: fest und prall ist gesund, weich ist Fäulnis, braune Spitzen sind Salze.
 rescue-do-look-for-spreading = Breitet es sich aus?
 rescue-do-look-for-new-root-tips = Gibt es neue Wurzelspitzen?
 rescue-do-look-for-firmer-leaves = Sind die Blätter fester?
@@ -1476,6 +1680,7 @@ rescue-resume = { $days ->
        *[other] {", "}{ $share } vom Üblichen.
     }
 }
+rescue-rests = Kein Dünger, bis neue Triebe oder Wurzeln kommen.
 rescue-no-feed = Gar kein Dünger, bis neue Wurzeln da sind; wieder nachsehen: { $day }.
 rescue-no-feed-yet = { $days } Tage kein Dünger, bis klar ist, was los ist.
 rescue-assumed = Für die Wassermenge angenommen: { $what ->
@@ -1483,8 +1688,24 @@ rescue-assumed = Für die Wassermenge angenommen: { $what ->
     [medium] ein Topf mit Rinde.
    *[both] { $pot }-cm-Topf mit Rinde.
 } Sag mir, was stimmt, und frag noch mal.
-rescue-logged = Notiert: im Plan gibt es bis { $day } keinen Dünger dafür.
-rescue-still = In Erholung: { $plants }. Bis { $day } kein Dünger, stattdessen klares Wasser.
+rescue-their-rate = { $rate } g pro Liter sind etwa das { $times }-Fache der vollen Dosis{ $known ->
+    [yes] {""}
+   *[no] , gerechnet als 20-20-20
+}: zu viel. Kein Dünger, bis das geklärt ist; danach wöchentlich etwa { $part } g pro Liter.
+rescue-logged = Notiert: im Plan gibt es bis { $day } keinen Dünger für diese { $n ->
+    [many] Pflanzen.
+   *[one] Pflanze.
+}
+overfed-logged = Im Plan: { $plants } zuerst durchspülen, dann bis { $day } kein Dünger.
+overfed-still = Zu viel Dünger: { $plants }. Zuerst mit viel klarem Wasser durchspülen, bis { $day } kein Dünger.
+overfed-told = Das war zu viel. Jetzt durchspülen: viel klares Wasser durch den Topf, nach einer halben Stunde noch einmal. Dann mit dem Dünger Pause machen und auf braune Spitzen achten.
+overfed-undo = Noch nicht gegossen, oder andere Pflanzen? Schick „rückgängig“ und dann, welche.
+reading-still = { $plants }: das letzte Ablaufwasser lag über der Grenze, also kein Dünger, bis der Wert sinkt. Erst mit klarem Wasser durchspülen.
+repot-still = { $plants }: vor Kurzem umgetopft, also kein Dünger bis { $day } oder bis neue Wurzeln kommen. Gib so lange klares Wasser.
+rescue-still = { $n ->
+    [many] Sie erholen sich
+   *[one] Sie erholt sich
+}: { $plants }. Bis { $day } kein Dünger, stattdessen klares Wasser.
 rescue-remind = erinnere mich am { $day }. { $month ->
     [m1] Januar
     [m2] Februar
@@ -1516,10 +1737,16 @@ sign-medium-stays-wet = Substrat bleibt nass
 sign-new-growth-sound = gesunder Neutrieb
 sign-many-plants = viele Pflanzen auf einmal
 sign-roots-gone = Wurzeln weg
+sign-leaves-gone = abfallende Blätter
 sign-black-spreading = Schwarzes, das sich ausbreitet
 sign-rot = Fäule
+sign-crown-rot = Herz- oder Stammfäule
+sign-leaf-rot = ein nasser oder wachsender Fleck auf dem Blatt
 sign-sour-smell = saurer Geruch
 sign-firm-roots = feste Wurzeln
+sign-watered-little = wenig Wasser
+sign-watered-well = Wasser wie üblich
+sign-sheds-in-rest = eine Art, die zur Ruhe Blätter abwirft
 sign-leaf-tips-brown = braune Blattspitzen
 sign-wilting-wet = schlapp im nassen Topf
 sign-wilting-dry = schlapp im trockenen Topf
@@ -1666,6 +1893,8 @@ meter-under = Nicht zu stark{ $plants ->
     [none] {""}
    *[other] {" "}für { $plants }
 }.
+meter-water-alone = Es liegt am Wasser, nicht am Dünger: mit EC { $own } ist es allein schon über den { $most } mS/cm, die diese Pflanzen vertragen.
+meter-water-adds = Der Dünger ist wie gewollt; mit dem EC { $own } deines Wassers sind es mehr als die { $most } mS/cm, die diese Pflanzen vertragen.
 up-to = bis { $high }
 meter-anew = { $instead ->
     [yes] Neu ansetzen
@@ -1700,12 +1929,62 @@ meter-meant-same = Das sind { $share } % von dem, was { $whose ->
     [said] du auflösen wolltest
    *[given] ich als Dosis gesagt habe
 }: das kann gut stimmen.
+meter-meant-fine = Das sind { $share } % von dem, was { $whose ->
+    [said] du auflösen wolltest
+   *[given] ich als Dosis gesagt habe
+}: wie gewollt, soweit ein Messgerät das zeigt.
 meter-scale-unknown = ppm heißt je nach Messgerät 500, 640 oder 700 für 1 mS/cm: sag dazu, welche, z. B. „auf der 500er Skala“.
 meter-unit-taken = Als mS/cm gelesen.
 meter-temperature = Die meisten Messgeräte rechnen auf 25 °C um; deins vielleicht nicht, darum zählt beides.
 meter-water-unknown = Dein Wasser ist nicht notiert, darum ist das der Höchstwert. Schick es z. B. so: mein Leitungswasser hat 0,4 mS.
 meter-water-estimated = Der EC deines Wassers ist aus der Härte geschätzt. Genauer wird es mit dem EC, z. B.: mein Leitungswasser hat 0,4 mS.
 meter-forms-unknown = Eine Spanne, weil ich zu diesem Etikett keine Stickstoffformen kenne (Nitrat, Ammonium, Harnstoff).
+convert-meter = { $value } { $unit } sind { $kind ->
+    [ms] {""}
+   *[other] { $ec } mS/cm;{" "}
+}{ $ppm }{ $kind ->
+    [cf] .
+   *[other] ; CF { $cf }.
+}
+convert-on-scale = { $value } { $unit } auf der { $scale }er Skala
+convert-ppm-unit = ppm auf der { $scale }er Skala
+convert-ppm-open = { $value } ppm sind { $each }.
+convert-oxide = { $value } { $unit } { $of } sind { $result } { $unit } { $to } ({ $oxide } × { $factor } = { $element }).
+convert-oxide-none = { $of } und { $to } lassen sich nicht ineinander umrechnen. Ich rechne P2O5 in P, K2O in K, CaO in Ca, MgO in Mg um, und zurück.
+pour-together = Zusammen { $volume } mit EC { $ec } mS/cm.
+pour-thinned = { $add } dazu ({ $water }): das ergibt { $whole } mit EC { $ec } mS/cm.
+most-ec = Höchstens EC { $most } mS/cm in der fertigen Lösung, dein Wasser mitgezählt{ $plants ->
+    [none] : das gilt für die meisten Orchideen; nenn die Pflanze, dann sage ich ihren Wert.
+   *[other] , für { $plants }. Weniger schadet nicht.
+}
+most-ec-source = Woher das ist: { $source }.
+brings-over = { $sure ->
+    [yes] Zu viel
+   *[no] Vielleicht zu viel
+}: höchstens { $most } { $unit } auf { $volume }.
+nitrogen-over = Zu viel{ $plants ->
+    [none] {""}
+   *[other] {" "}für { $plants }
+}: höchstens { $most } mg/l N{ $what ->
+    [ammonium] {" "}davon als Ammonium
+   *[all] {""}
+}.
+nitrogen-perhaps = Zu viel{ $plants ->
+    [none] {""}
+   *[other] {" "}für { $plants }
+}, wenn dein Wert Stickstoff (N) zählt: höchstens { $most } mg/l N{ $what ->
+    [ammonium] {" "}als Ammonium
+   *[all] {""}
+}.
+nitrogen-under = Nicht zu viel{ $plants ->
+    [none] {""}
+   *[other] {" "}für { $plants }
+}: höchstens { $most } mg/l N{ $what ->
+    [ammonium] {" "}als Ammonium
+   *[all] {""}
+}.
+nitrogen-as-ion = { $value } mg/l { $ion } sind { $n } mg/l N; als Stickstoff gezählt sind es { $value } mg/l N.
+nitrogen-ammonium = Mindestens die Hälfte des Stickstoffs als Nitrat, besser drei Viertel (Wang, HortScience).
 why-meter-difference = Dünger = Anzeige minus EC des Wassers, geteilt durch das, was ein Gramm pro Liter in diesem Wasser ausmacht
 why-meter-temperature = auf 25 °C umgerechnet, etwa 2 % je Grad
 why-meter-scale = ppm geteilt durch die Skala des Messgeräts sind mS/cm
@@ -1769,6 +2048,9 @@ suits-limits = Grenzen für { $class_ ->
     [hungry] Starkzehrer
    *[other] die meisten Orchideen
 }: Werte aus der Praxis, kein Versuch belegt sie.
+blend-taken = Mit { $percent } % { $water } in der Kanne sind es { $values }; die Düngermenge bleibt gleich.
+blend-unknown = Der Dünger bleibt gleich. Was { $percent } % { $water } aus deinem Wasser machen, weiß ich nicht: schick seine Härte, z. B.: mein Leitungswasser hat 14 °dH.
+mix-parts = { $first_percent } % { $first } mit { $second_percent } % { $second }: { $values }.
 ask-mix-unit = In welcher Einheit? Schick es so: Leitungswasser und Osmose auf 6 dH mischen, oder: auf 0,3 mS.
 ask-mix-figure = Wie ist dein Wasser ({ $water })? Schick { $quantity ->
     [ec_ms_cm] den EC, z. B.: mein Leitungswasser hat 0,5 mS
@@ -1807,7 +2089,11 @@ supplement-gap = { $element ->
    *[Mg] Magnesium
 } { $mg_l } von { $target } mg/l
 supplement-water-unknown = Dein Wasser ist nicht notiert, darum zählt daraus nichts. Schick es z. B. so: mein Leitungswasser hat 14 dH.
-supplement-none = Nichts in deinem Regal bringt es. Nimm { $kind ->
+supplement-fed = Dein Dünger selbst bringt { $what } mg/l.
+supplement-none = { $fed ->
+    [yes] Den Rest bringt sonst nichts in deinem Regal.
+   *[no] Nichts in deinem Regal bringt es.
+} Nimm { $kind ->
     [Ca] Calciumnitrat oder einen Zusatz mit Calcium
     [Mg] Magnesiumsulfat (Bittersalz) oder einen Zusatz mit Magnesium
    *[both] einen Zusatz mit Calcium und Magnesium oder misch etwas Leitungswasser dazu

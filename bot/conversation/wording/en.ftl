@@ -23,13 +23,22 @@ volume-own = { $amount } { $unit ->
 
 measure-weigh = Weigh it on a { $step } g scale (within { $error } %).
 measure-syringe = Take it with a { $step } ml syringe (within { $error } %).
-measure-stock = Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can: a { $step } g scale is off by up to { $error } % here. Keeps { $days } days, cool, dark, labelled. Or mix { $batch } or more.
-measure-stock-liquid = Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can: a { $step } ml syringe is off by up to { $error } % here. Keeps { $days } days, cool, dark, labelled. Or mix { $batch } or more.
+measure-stock = Dissolve { $product } g in water to make { $bottle } ml, and put { $use } ml of that in the can: a { $step } g scale { $error ->
+    [none] cannot weigh so little.
+   *[other] is off by up to { $error } % here.
+} Keeps { $days } days, cool, dark, labelled. Or mix { $batch } or more.
+measure-stock-liquid = Top { $product } ml up with water to { $bottle } ml, and put { $use } ml of that in the can: a { $step } ml syringe { $error ->
+    [none] cannot measure so little.
+   *[other] is off by up to { $error } % here.
+} Keeps { $days } days, cool, dark, labelled. Or mix { $batch } or more.
 measure-cross-check = Roughly { $spoons } level { $many ->
     [yes] teaspoons
    *[no] teaspoon
 } of powder: only to catch a slip of the decimal.
-measure-batch = Too little for your tools (off by up to { $error } %). Mix at least { $batch } and keep what is left over for the next watering.
+measure-batch = Too little for your tools{ $error ->
+    [none] .
+   *[other] {" "}(off by up to { $error } %).
+} Mix at least { $batch } and keep what is left over for the next watering.
 measure-spoon-stock = Stir { $spoons } level teaspoon into water to make { $bottle } ml, and put { $use } ml of that in the can. Keeps { $days } days, cool, dark, labelled. Better: weigh one spoonful, and send the label rate in grams.
 measure-spoon = A level spoon is a rough measure. Better: weigh one spoonful, and send the label rate in grams.
 
@@ -49,12 +58,13 @@ why-density-assumed = 1.2 kg a litre taken for the liquid
 why-measure-us = US measures taken
 why-measure-imperial = imperial measures taken
 why-ec-water_unknown = taken as what the feed adds, as your water's own EC was not said
+why-ec-water_known = the EC { $own } of your water taken off the { $wanted }
 why-ec-water_hardness = your water taken as { $middle } mS/cm ({ $low } to { $high } by its hardness; tell me its EC for a better figure)
 why-strength-asked = { $factor ->
     [full] full strength
    *[other] { $factor }
 } asked
-why-strength-target = nothing taken off it
+why-strength-target = not lessened by season or medium
 why-strength-default = { $factor }, as no strength or rhythm was said
 why-strength-every_watering = { $factor } for every watering
 why-strength-weekly = { $factor } for weekly feeding
@@ -76,8 +86,18 @@ no-feed-genus = No feed: clear water only, and little of it. { $plants } { $coun
     [one] rests
    *[other] rest
 } in this season.
+clear-only = No feed: { $volume } of clear water only{ $plants ->
+    [none] .
+   *[other] , for { $plants }.
+}
+clear-how = Pour until it runs out below, wet the medium all through, and let it drain. Feed in it after all? Send “feed” with the litres.
+clear-flush = { $enough ->
+    [yes] That is enough for the monthly flush too (about { $volume }): pour it through slowly, in two goes.
+   *[no] The monthly flush takes more: about { $volume }, twice the pots, poured through slowly.
+}
 no-feed-growth = No feed: clear water only, and little of it. A resting plant takes nothing up, and what it leaves burns the roots.
 no-feed-until = Start again when new growth or new roots show.
+no-feed-months = Rest by the calendar: { $begin } to { $end }. Start again after that, with new growth or new roots.
 no-feed-others = For { $plants } alone: { $amount } { $unit } in { $volume }.
 
 # --- cautions ---
@@ -86,6 +106,13 @@ caution-types-rest = Some kinds of this genus rest now and take no feed: send th
 caution-ailing = An ailing plant takes no feed: clear water only. Send what you see alone, like “root rot on my phal”, for a plan.
 caution-wet-roots-first = Wet the roots with clear water first.
 caution-softened-water = Softened water is full of sodium: do not use it on orchids. Take the tap before the softener, or rain.
+caution-water-over-limit = { $alone ->
+    [yes] Not in this water: its EC { $own } alone is over the { $most } mS/cm that these plants bear.
+   *[no] Not in this water alone: with its EC { $own } this comes to { $total }, and these plants bear { $most } mS/cm.
+} { $litres ->
+    [none] Take rain or reverse osmosis water.
+   *[other] Take rain or reverse osmosis water, with at most { $litres } of yours in { $volume }.
+}
 caution-spoon-is-rough = A spoonful can weigh twice as much as another: level it, and rather less.
 caution-sensitive-roots = These roots burn easily: rather weaker than stronger.
 caution-winter-half = In winter half of this is usual, unless it is growing.
@@ -120,6 +147,7 @@ ask-product = What does the label say? Send the three numbers, like 20-20-20.
 ask-product-with-rate = What are the three numbers on the label (like 20-20-20)? Without them I cannot tell whether the label rate is too much for the plant.
 ask-volume-and-product = How many litres, and what are the three numbers on the label? Like: 5 litres, 20-20-20 powder.
 ask-label-rate = There is hardly any nitrogen in it, so I need the rate on the label. Send it like: label says 1 g per litre.
+ask-element-none = This label shows no { $element }, so I cannot dose by it. Name a feed that does, or send a target for nitrogen, like: 50 ppm N.
 ask-ec-perhaps = By its hardness your water alone may have that EC already ({ $low } to { $high } mS/cm). Tell me its own EC, like: my tap is 0.5 mS. Or send a higher one, or use rain water.
 ask-ec-reached = Your water alone has that EC already. Send a higher EC, or use rain water.
 ask-form-unit = The label rate is in millilitres but you wrote powder. Which is it? Send the rate in grams, or write liquid.
@@ -223,6 +251,7 @@ plants-fewer = { $gone } { $kind ->
    *[other] { $kind }
 } gone, { $left } left.
 plants-lost = Taken off your list: { $plants }. What it got stays in the log.
+plants-meanwhile = Somebody else had changed that a moment before: there were { $held } on record.
 who-rests = Resting { $when ->
     [now] now
     [month] in { $month }
@@ -280,6 +309,7 @@ ask-names-count = { $count } { $count ->
     [one] plant
    *[other] plants
 }, and more names than that: { $names }. Nothing was put on record; send a number and names that fit, like: add 2 phals called Ruby and Max.
+ask-further-named = On record already, without a name: { $known }. If { $name } is that one, send: the { $kind } is called { $name }. Is it a further one, say yes.
 ask-further = On record already: { $known }. Shall I add { $plants } as further ones? If those are all you have, say no.
 ask-fewer-than = On record: { $plants }, which is { $gone } more than { $count }. Nothing was changed; send what became of them, like: { $gone } { $kind } died.
 plants-in-all = { $count } { $kind } in all.
@@ -290,6 +320,12 @@ plants-split = { $left ->
    *[other] The other { $left } { $kind } stay as they were.
 }
 ask-name-one = Without a name on record: { $known }. Nothing was changed; name one at a time, like: call the { $kind } on the balcony { $name }.
+ask-them = The plant you spoke of is not on record. Send its name or kind, or add it first. On record: { $known }.
+dose-for-nobody = No “{ $meant }” is on record. On record: { $known }. { $some ->
+    [none] This is for any orchid; if you know the kind, add it first:
+   *[other] This is for { $some } alone:
+}
+ask-no-such = “{ $meant }” is no feed of yours: no amount of it. On your shelf: { $feeds }. Send one of these, or its label: { $meant } is 20-20-20 powder, 1 g per litre.
 ask-not-on-record = I have no “{ $meant }” on record{ $known ->
     [none] .
    *[other] . On record: { $known }.
@@ -315,6 +351,17 @@ product-name-it = To give it a name, send: call it blue tub
 ask-rate-or-mix = Is that what its label says, or what you mixed? Send: { $name }, label { $rate } { $unit } per litre; or ask: is that too much? with the whole amount.
 ask-name-of-what = What shall be called { $name }? Send it like: call the vanda { $name }
 ask-which-feed = Which feed is that said of? Send one at a time, like: { $name } costs 12 € for 500 g.
+ask-unshelved = { $what } is not on your shelf: no amount of it, and nothing is noted. Put it there with the figures of its label, like: magnesium sulfate 9.8 % Mg powder, label 0.3 g per litre, call it epsom
+ask-ceased = { $name } stays on your shelf. To take it off, send: remove { $name }. To use another: “use NAME from now on”.
+says-remove = remove { $name }
+ask-which-product = { $several ->
+    [yes] Which one? Several fit: { $products }. Send its numbers or its name.
+   *[no] None of your feeds is that. On your shelf: { $products }.
+}
+newest-taken = “The new one”: { $name }, put on record last.
+can-taken = For all that your can holds: { $volume }.
+ask-can = How much does it hold? Send it like: my can holds 5 l, and it is kept.
+one-feed = Reckoned for { $name } alone, not for { $others }: each at its full dose is too much together. May they meet? Send: { $name } and { $others } in one bottle?
 product-changed = Changed: { $product }.
 product-removed = { $name } is off your shelf.
 product-default = { $name } is what you mean from now on, unless you name another.
@@ -375,6 +422,7 @@ home-recorded = { $place }{ $country ->
    *[north] northern hemisphere
 }.
 home-others = Not { $others }? Then send the country with it.
+home-besides = Not used: { $texts }. Send it as a line of its own.
 home-south = Southern hemisphere: I turn the seasons round.
 home-north = Northern hemisphere.
 home-line = Home: { $place ->
@@ -438,10 +486,25 @@ amended-undone = As before: { $entry }
 amended-same = It stands so already. { $entry }
 ask-amend = What was wrong? { $entry } Send it like: that was Ruby; or: it was yesterday; or: undo.
 ask-amend-undo = To put that right, send: undo; and then the line anew.
+ask-undo-last = The last entry is another: { $what }{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}. “undo” takes that one back, and then the one before.
+ask-wrong = What was wrong? Send the line as it should be; “undo” takes the last entry back.
 ask-two-days = Two days at once. Send them one by one, like: fed Ruby yesterday.
 ask-two-things = Two things at once, and I cannot tell which plants got which. Send them one by one, like: fed the phals.
 not-changed = Then nothing is changed. What was changed by mistake goes back with “undo”.
-not-yours = That sounds like somebody else’s plants, so nothing is noted. If they are yours, say it without the other person.
+not-yours = That sounds like somebody else’s, so nothing is noted. If it is yours, say it without the other person.
+not-your-water = That sounds like somebody else’s water, or like years ago: nothing is noted. Yours now, like: my tap is 14 dH
+not-used-now = Nothing is changed. To take a feed off your shelf, send: remove, and its name.
+not-told-doubt = Nothing is written down while it is not certain. If it was so, send { $verb ->
+    [clear] it like: watered Ruby
+    [flush] it like: flushed Ruby
+    [repot] it like: repotted Ruby
+   *[fed] it like: fed Ruby
+}.
+feed-pause = I keep no pause of feed by itself. Send “Ruby is resting”, and the plan gives clear water only, until you send “Ruby has new roots” or “Ruby is growing”.
+not-from-today = Just today: nothing on record is changed. For a dose with that water say it in the line, like: 2 l with rain water.
 not-told = Nothing is written down yet. When it is done, send { $verb ->
     [fed] it like: fed Ruby
     [clear] it like: watered Ruby
@@ -451,6 +514,7 @@ not-told = Nothing is written down yet. When it is done, send { $verb ->
     [lose] it like: Ruby died; if it only ails, what you see
    *[other] it in one line
 }.
+logged-twice = Twice that day now: { $plants }. Was it one feeding, told twice? Send: undo.
 not-given = Then nothing is written down: I log only what was given. What I logged by mistake goes with “undo”.
 ask-all-or-some = All but { $names }, or only { $names }? Nothing is written down yet; send the line again with one of these.
 ask-runoff = What did the meter show? Send it like: runoff of Ruby 1.6 mS.
@@ -471,6 +535,8 @@ event-fed = fed
 event-clear = clear water
 event-flush = flush
 event-reading = runoff measured
+event-pause = the pause without feed
+event-overfed = too much feed
 event-rescue = judged ill: { $cause ->
     [root-rot] root rot
     [salt-burn] salt burn
@@ -576,11 +642,13 @@ on-record = { $whose ->
    *[own] From your records
 }: { $items }.
 on-record-asleep = Left out, resting: { $plants }.
+on-record-rate = You said { $rate } { $unit } per litre; the label on your shelf says less, so I kept to that. If the label is new, send: { $name } label { $rate } { $unit } per litre.
 on-record-volume = { $volume } is what these pots take, roughly.
 on-record-differ = They differ, so the weakest of their doses was taken; “plan” gives each its own.
 on-record-spoons = You said spoons only: they are too coarse for this. Take a small syringe from a pharmacy, or a scale that shows tenths of a gram; until then rather less than more.
 on-record-plants = your { $count } plants
 on-record-deciding = { $plants } ({ $plant } bears the least and decides)
+follow-up-more = That is { $times } times the dose before. For half of that one send: half that.
 follow-up-strength-stays = Still { $share }, as you asked. For another strength send it, like: half.
 ask-no-last = There is no dose to go on from. Send one line, like: 5 litres, 20-20-20 powder, quarter strength.
 refuse-overtaken = I worked out another dose after that one, and go on only from the newest. Send one whole line, like: 5 litres, 20-20-20 powder, quarter strength.
@@ -592,17 +660,53 @@ help-lost = That I did not understand: nothing was changed.
 tell-water = Water when the medium is nearly dry: lift the pot, light means dry. In bark that is often once a week in summer and less in winter; moss stays wet longer. I plan feed and salts, not thirst (common practice, no source).
 tell-need = They live long without, but grow and flower better with a little while they grow: a quarter of the label rate at every watering. Too much harms more than none (common practice, no source).
 tell-winter = What goes on growing in winter gets half of its usual feed, what rests gets none: clear water, and less of it. From spring, when new growth or roots show, as before (common practice, no source).
+tell-winter-half = Yes: in winter half of the usual amount. The doses I give for winter have that half in them: do not halve again. At rest nothing (common practice, no source).
 tell-which-water = Rain or reverse-osmosis water, or tap water that is not hard; never water from a salt softener. Rain and osmosis water bring no calcium or magnesium: the feed has to. Send yours, like: my tap is 14 dH (common practice, no source).
 tell-repot-when = When the medium breaks down or the roots have no room, about every two years, best when new roots begin (common practice, no source). Then say “repotted Ruby in bark”: I hold the feed back.
 tell-bottle = Not in one bottle of concentrate: its calcium falls out with the sulphate and phosphate of a feed, as white sludge. A bottle and a syringe each; in the full can they may meet, one stirred in before the other (common practice, no source).
+tell-keiki = On its mother it lives on her feed. Cut it off with three roots of about 5 cm, pot it small, give clear water for three weeks, then half of what she gets (common practice, no source).
+tell-dry = Never feed dry roots: they burn. Wet them with clear water first, wait a quarter of an hour, then feed (common practice, no source).
+tell-first = Clear water first, then feed, never the other way round: on dry roots it burns. After a real flush feed at the next watering, not the same day (common practice, no source).
+tell-spray = Feed the roots, not the leaves: they take up little, and feed that stays in the crown or a leaf joint harms it. If you mist, clear water, in the morning (common practice, no source).
+tell-heat = Above about 35 °C they hardly grow: clear water only, in the cool of the morning, and feed again when it is cooler (common practice, no source).
+tell-no-bloom = More feed does not make it bloom, light does: bright, without midday sun, and for a Phalaenopsis some weeks of nights below about 18 °C. A quarter of the label rate while it grows is enough (common practice, no source).
+tell-summer = Not stronger: the usual dose. They drink more often in summer, and so get more by themselves; above about 35 °C clear water only (common practice, no source).
+tell-in-flower = Yes, its usual dose or half of it, never more for the flowers. Wet the roots first, and keep feed off the flowers (common practice, no source).
+tell-repot-flower = Better not: it may drop its flowers. Wait until they are over and new roots begin; only rotten roots or soaked, decayed medium cannot wait (common practice, no source).
+tell-before-repot = No: clear water the day before, that makes the roots supple. Feed again when new root tips show, or after { $weeks } weeks (common practice, no source).
+tell-rest-feed = No feed at rest: it takes up nothing, and the salts stay at its roots. Little clear water, or none for those that rest dry, until new growth shows (common practice, no source).
+tell-rest-which = That differs by kind. Send it with its name, like: when does Dendrobium nobile rest?
+tell-rest-none = { $plants } has no set rest in my almanac: feed it on as long as it grows, in winter half as much.
+tell-rest-span = { $plants } rests by the calendar from { $begin } to { $end }: no feed{ $dry ->
+    [yes] , and kept dry
+   *[no] , little clear water
+}. Start again after that, with new growth or new roots.
+tell-water-amount = So much that some runs out below, then let it drain: never leave it standing in water. Send its pot, like: phal stands in bark, 12 cm pot; the plan says how many ml (common practice, no source).
+tell-soak = Both will do: pouring rinses old salts out, soaking for ten minutes wets dry bark better. Fresh water for each pot, as shared water carries rot and pests (common practice, no source).
+tell-ice = Better water as warm as the room: ice chills the roots, carries no feed and rinses no salts out (common practice, no source).
+tell-boiled = Boiling or a filter jug takes only part of the lime out; let boiled water cool. For hard water mix in rain or reverse osmosis; never water from a salt softener (common practice, no source).
+tell-lime = Hard water works mixed half and half with rain or reverse osmosis water; rinse white crusts out with it. Send its figure and I reckon with it, like: my tap is 18 dH (common practice, no source).
+tell-normal = Of that I see nothing: tell me what it looks like, like: my phal has yellow leaves. Until we know, clear water and no feed.
 tell-often = At every watering a quarter of the label rate, and once a month clear water only; or every two weeks half. In winter half of that, at rest nothing (common practice, no source).
+tell-often-sensitive = These bear little: at every watering an eighth to a quarter of the label rate, never more, and once a month clear water only. In winter half of that, at rest nothing (common practice, no source).
+tell-away = Before you go, rinse the pots with clear water. Two or three weeks without feed harm nothing, so whoever waters gives clear water only, when a pot feels light, and lets none stand in water. Feed again when you are back, never more to make up (common practice, no source).
 tell-sticky = Clear drops on spikes and young leaves are often only sap. Sticky leaves with brown or white bumps can be scale insects: wipe them off and keep the plant apart (common practice, no source).
+tell-gnats = Small flies around pots are mostly fungus gnats: they live in wet, old medium and hardly harm grown plants. Let it dry more between waterings, empty saucers, hang yellow sticky cards; fresh medium if it breaks down (common practice, no source).
+tell-dry-roots = White or silver and firm is a healthy dry root: it turns green when wet. Water when most are silver; nothing to cut, no more feed. Flat, hollow or brown is dead (common practice, no source).
+tell-sunburn = Move it out of direct sun. A burnt patch, pale, then brown and dry, does not heal: leave the leaf on. Cut only if it turns soft and spreads. No extra feed; water as usual (common practice, no source).
+tell-heat-stress = Clear water only, no feed while it is hot. Move it to the coolest shady place with moving air, keep the roots moist, mist in the morning. Cool growers like Masdevallia drop leaves above about 25 °C. Soft roots or stems? Tell me (common practice, no source).
+tell-mould = Mould lives on dead medium, not on the plant; it says too wet, too little air, or old. Scrape it off, let it dry more, give more air; fresh medium if it is soft or smells. No feed until it is dry (common practice, no source).
+tell-algae = Green film is algae: light and feed on wet pellets, moss or pots. They hardly harm roots. Shade the pot, rinse with clear water once a month, let the top dry between (common practice, no source).
+tell-broken = Cut torn leaves and roots smooth with a clean blade, keep the cuts dry for some days, and set it upright and steady in shade. Clear water only, no feed until new root tips show (common practice, no source).
 tell-air-roots = Roots outside the pot are normal: leave them on. Silver or green and firm is healthy, brown and hollow is dead (common practice, no source).
 tell-flowers-over = Flowers fade after weeks or months: that is normal. Feed on as before. If leaves or roots suffer too, tell me, like: leaves yellow on my phal.
+tell-buds = Buds mostly drop from a change: a move, a cold or hot draught, dry air, dry roots, or ripe fruit near by. Leave the plant where it is, keep its roots lightly moist, and give no extra feed (common practice, no source). Soft roots or marks on leaves? Tell me those too.
 tell-spike = On a Phalaenopsis cut a brown, dry spike at its base; a green one may stay, as it can flower again (common practice, no source).
 tell-missed = A missed feed does no harm: never make up for it with more. Clear water first, then go on with the usual amount (common practice, no source).
 tell-repotted = After repotting clear water only until new root tips show, or for { $weeks } weeks; then feed as usual. Say “repotted Ruby”, and the plan keeps count (common practice, no source).
 tell-keeps = Dry and closed, powder keeps for years; a liquid until the date on its bottle. Do not use it where it smells, has gone lumpy and no longer dissolves, or has set crystals (common practice, no source).
+tell-ph = pH 5.5 to 6.5 is usual for the ready feed (common practice, no source). Acids, “pH down” and “pH up” are beyond me: they burn skin and roots, so only by their own label, with gloves and a pH meter. Rain or reverse osmosis water mixed in lowers hardness and pH without acid.
+tell-ppm-scale = Which scale it is stands on the meter or in its manual (500, 640 or 700; also 0.5, 0.64, 0.7). Or let it show the same water in mS/cm: ppm divided by mS/cm is the scale.
 thanked = You are welcome. Grow on.
 help-of-plant = I know { $name }, but not what you want. Send one of these:
 help-of-plant-say = plan for { $name } | history of { $name } | 2 l for { $name }
@@ -713,7 +817,7 @@ explain-npk = The three numbers are per cent of weight: nitrogen N, phosphate P2
 explain-hardness = Hardness is calcium and magnesium in the water; 1 °dH is 17.8 mg/l as CaCO3. Some is food, much of it builds up in the pot and lifts the pH.
 explain-strength = Full strength is the label's rate, or 200 mg/l N where none is told. Orchids grow slowly: a quarter at every watering feeds as much in a month as full strength once, and burns less.
 explain-flush = A flush is clear water, slowly, until about twice the pot has run through: it carries out the salts that feed and water leave behind. About once a month while you feed.
-explain-overfed = Too much feed shows at the roots first: brown tips, then leaf tips that die back, and a white crust on the medium or the pot. Then rinse with clear water and give no feed until new root tips show. Send what you see, like: brown root tips on Ruby.
+explain-overfed = Too much feed shows at the roots first: brown tips, then leaf tips that die back, and a white crust on the medium or the pot. Then clear water through the pot until it runs freely, several times, and no feed until new root tips show. Send what you see, like: brown root tips on Ruby.
 explain-salts = What roots do not take up stays in the pot, and each watering dries it stronger. Brown root tips, dying leaf tips and white crusts are the signs.
 explain-rest = Some orchids stop in winter and take nothing up. Feed then only salts the pot, so they get clear water, little or none, until new growth or roots show.
 explain-winter = In winter light is short and growth slow; roots take up about half, so the dose is halved. A plant that grows under lamps can have more: say “growing”.
@@ -730,6 +834,7 @@ explain-ceiling = No answer goes over the label, nor over what the most sensitiv
 # --- is it too much, home remedies, pets ---
 ask-judge-measure = How much is that? Measure it once in millilitres or grams, and send it like: 5 ml of 7-5-6 in 2 l, too much?
 ask-judge-volume = In how many litres? Send it like: 5 ml of 7-5-6 in 2 l, too much?
+ask-judge-volume-given = In how many litres was it? Send it like: I put 10 g in 8 l. Until then no feed, clear water only.
 ask-judge-product = Of which feed? Send it with the three numbers on its label, like: 5 ml of 7-5-6 in 2 l, too much?
 judge-unknown-feed = Whether that was too strong I can tell only with the three numbers of its label. Send it like: I put 5 ml of 7-5-6 in 2 l.
 judge-over = Too much: { $times } times the most. At most { $most } { $unit } in { $volume }; I would give { $usual } { $unit }.
@@ -754,6 +859,7 @@ last-strong = { $amount } { $unit } is { $percent } % of full strength{ $at_most
 }
 last-spoon = { $spoons ->
     [none] No: it is less than the smallest part of a teaspoon that can be told.
+    [many] No: so many spoons go wrong. Weigh or measure it.
    *[other] { $unit ->
         [ml] About { $spoons } of a teaspoon, if it is a measuring spoon.
        *[other] Roughly { $spoons } of a level teaspoon; powders differ, so weigh it.
@@ -766,17 +872,27 @@ refuse-remedy = No dose for { $what }: no label says what it holds, so I cannot 
 } a feed with its numbers, like: 2 l 20-20-20 powder, quarter.
 pets-keep = Keep feed, bottles of stock and the full can away from pets and children, never in a drinking bottle; empty the saucers. I cannot say that any feed is safe to drink.
 pets-call = { $who ->
+    [told_child] Call the poison centre at once, with the label in your hand.
+    [told_pet] Call a vet at once, for a child the poison centre, with the label in your hand.
     [child] If a child drank or ate of it: call the poison centre at once, with the label in your hand.
+    [anyone] If anybody drank or ate of it: call the poison centre at once, for a pet a vet, with the label in your hand.
+    [fish] If feed got into a pond or fish tank: change much of its water at once and call a vet (common practice, no source).
    *[other] If one drank or ate of it: call a vet, for a child the poison centre, at once, with the label in your hand.
 }
 argue-stays = I stay below full strength on purpose: too much burns roots, too little only slows growth (common practice, no source). Who wants it stronger says so in the line, like: half strength. I never go over the label.
-refuse-pests = I know feed and water, not what kills pests or mould, so I give no dose for it. Follow the label of the product, keep children and pets away, and ask a local orchid society or an extension service.
-refuse-food = Not for plants you eat, nor for their pods, leaves or flowers: I work out feed only for orchids to look at. For vegetables and herbs go by the label of a feed made for them.
+refuse-pests = Keep it apart, and wipe off what you see with a damp cloth or cotton bud, leaf joints and undersides too; look again every few days (common practice, no source). I know feed and water, not what kills pests or mould, so I give no dose for it: follow the label of the product, keep children and pets away, and ask a local orchid society or an extension service.
+refuse-food = { $how ->
+    [eat] Do not eat or drink it, neither feed nor an orchid. If anybody did: call the poison centre at once, for a pet a vet, with the label in your hand.
+   *[other] Not for plants you eat, nor for their pods, leaves or flowers: I work out feed only for orchids to look at. For vegetables and herbs go by the label of a feed made for them.
+}
 hurt-call = { $how ->
     [swallowed] Swallowed: call a doctor or the poison centre at once, with the label in your hand. In an eye or on skin: rinse with plenty of clear water.
+    [breathed] Go into fresh air at once. If you still cough, feel unwell or breathe badly: call a doctor or the poison centre, with the label in your hand. In an eye or on skin: rinse with plenty of clear water.
    *[other] In an eye or on skin: rinse at once with plenty of clear water. Swallowed or breathed in, or if it still stings: call a doctor or the poison centre, with the label in your hand.
 }
 spill-wipe = Wipe it up with paper and plenty of water, and wash your hands. Keep children and pets off until it is clean; none of it into a pond, a stream or a drain outdoors. If a plant got it undiluted, rinse it through with clear water at once (common practice, no source).
+leftover-goes = What is left goes to other plants or onto soil, never down a drain or toilet, into a pond or a stream. Keep mixed feed no longer than until the next watering, closed, dark and labelled, never in a drinking bottle; if it smells or clouds, it goes onto soil too (common practice, no source).
+alarm-what = What happened? Swallowed: call a doctor or the poison centre at once, for a pet a vet. In an eye or on skin: rinse with plenty of clear water. Too much on a plant: clear water through the pot until it runs freely, several times, and no feed. Then tell me in a line, like: the dog drank from the can.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = I work out how much feed goes into the can, and remember your plants. A question at once: 2 l 20-20-20 powder, phals in bark.
@@ -832,6 +948,7 @@ post-no-place = I know no town near there. Send the nearest larger town: I live 
 post-details = Details
 post-save = Save these plants
 post-own-water = Ask with my own water
+post-card-season = No season was said: this is the more careful answer of both hemispheres.
 post-card-gone = That card is too old. Send the question again.
 post-card-no-plants = That card names no plants. Tell me yours: add 3 phals in bark.
 post-saved-already = They are on your list already: my plants.
@@ -854,6 +971,7 @@ menu-help-says = help
 menu-dose-says = how much feed
 
 # --- reminders ---
+reminder-and = and also plus
 reminder-cue = remind me to
 reminder-own-words = “{ $text }”
 reminder-what = { $kind ->
@@ -927,6 +1045,8 @@ reminder-nth-yearly = on { $days } in { $months }
 reminder-on = on { $days }
 reminder-months = from { $first } to { $last }
 reminder-in-months = in { $months }
+reminder-not-months = except in { $months }
+reminder-not-days = except on { $days }
 reminder-at = at { $time }
 reminder-until = until { $day }
 reminder-times = ({ $times } times)
@@ -950,6 +1070,7 @@ reminder-guess-first-of-month = Taken as the first of each month; else send: on 
 reminder-utc = I do not know where you live, so this is in UTC, which may be hours off your clock. Send it like: I live in Porto.
 reminder-none-yet = No { $plants } on record yet; it counts once there are some.
 reminder-dropped = All right, no reminder set.
+reminder-not-now = All right, not now: nothing was changed. To end your reminders, send: stop reminding me.
 reminder-kept = All right, all stays as it is.
 reminder-gone = That one has ended already.
 reminders-moved-along = { $count ->
@@ -998,11 +1119,14 @@ rhythm-choice-3 = on the first Sunday of each month
 ask-remind-when = When, or how often, shall I remind you of that? Send it like: every first Sunday at 9, every 10 days, in 3 weeks.
 ask-remind-what = What shall I remind you of? Send it like: flush all phals.
 ask-remind-home = Where do you live? I need your clock for that; a town is enough, like: Porto.
+ask-remind-home-changed = Changed. And where do you live? I need your clock; a town is enough, like: Porto.
+ask-remind-wish = Shall I remind you of it? Yes or no; I keep no rhythm without a reminder.
 ask-remind-home-first = First I need your clock, then that can be changed. Send a town, like: Porto.
 ask-rhythm-which-days = On which days? Send them like: Monday and Thursday.
 ask-rhythm-two-meanings = Twice as often or half as often? Send it like: every two weeks, or: Monday and Thursday.
 ask-rhythm-too-often = Once a day is the most I remind. Send it like: every day at 8.
 ask-rhythm-range = That leaves it open. Send one figure, like: every 2 weeks.
+ask-rhythm-exception = Months, seasons and days of the week I can leave out, single days not. Send it like: every 2 weeks except in December; on the day say: skip it this time.
 ask-rhythm-vague = How often is that? Send it like: every 2 weeks, or: on the first Sunday of each month.
 ask-rhythm-number = I take 1 to 999. Send it like: every 10 days.
 ask-rhythm-clock = There is no such time. Send it like: at 9:30, or: at 6 pm.
@@ -1145,6 +1269,7 @@ ask-import-file = { $name ->
     [none] Which file? Send it like: import sinkside-2026-03-01.json.
    *[other] I cannot open “{ $name }”. Send the name of an export, like: import sinkside-2026-03-01.json.
 }
+ask-import-late = The file did not come in time. Send it once more.
 ask-import = The file holds { $what }. Take it in? Send “yes” or “no”.
 ask-import-replace = The file holds { $what }. It would replace what you have: { $had }. Send “yes” or “no”.
 import-cancelled = Nothing was changed.
@@ -1179,6 +1304,7 @@ refuse-count = Send how many there are, from 1 to { $most }.
 refuse-too-many = That would be more than { $most } entries. Take some off first, or put plants that are alike in one entry, like: add 40 phals.
 refuse-bad-value = That holds a value that does not fit: too long, too large, or below nothing. Nothing was written. Send it again with another.
 refuse-records = That does not fit what is on record. Nothing was written. Send “my plants” to see what there is.
+refuse-changed-since = Somebody else changed that a moment before. Nothing of yours was written. Send “my plants” to see what there is.
 refuse-future = That day is still to come. Send a day that has been, like: fed Ruby yesterday.
 refuse-date-ahead = That day is still to come. Send a day that has been; or, if it was last year, the year too, like: fed Ruby on 3 march 2025.
 refuse-which-day = Which day? Send one, like: fed Ruby yesterday; or: on 3 march.
@@ -1212,6 +1338,7 @@ reason-rescue = { $weeks ->
    *[other] recovers, no feed for { $weeks } weeks yet
 }
 reason-rescue-resume = weaker after its rescue, and only if it shows new tips
+reason-flush-overfed = too much feed: rinse it out first
 reason-types-rest = some of its kind rest now: tell me the species
 reason-not-yet = not yet its turn
 reason-plant-unknown = kind unknown, careful
@@ -1287,13 +1414,35 @@ refuse-stock-ratio = A stock is thinned at most 1:{ $most }. Send it like: stock
 refuse-stock-strong = So strong a stock does not stay clear: take 1:{ $times }.
 refuse-stock-clash = Two bottles are not enough for { $products }: leave one out, and put it into the can by itself.
 stock-make = { $grams } g of { $product } in water to { $volume }.
-stock-use = A litre takes { $quarter } ml of it for a quarter of full strength; never more than { $full } ml.
+stock-use = A litre takes { $use } ml of it { $how ->
+    [n] for { $value } mg/l N
+    [ec] for EC { $value } mS/cm
+    [share] { $value ->
+        [full] for full strength
+       *[other] for { $value } of full strength
+    }
+   *[quarter] for a quarter of full strength
+}; never more than { $full } ml.
+stock-of-last = As you had the last dose.
+stock-held = { $n ->
+    [none] Held to the label: never more.
+   *[other] Held to { $n } mg/l N: more would pass the label or what your plants bear.
+}
+stock-shares = The { $count } feeds share it: each is { $percent } % of its own full strength.
 stock-for-the-bottle = For its label: { $label }
 stock-why = { $g_l } g a litre is at most half of what stays dissolved at { $cold } °C.
 stock-cautions = Shake it before use; throw it out if it goes cloudy.
 stock-ratio = { $bottles ->
-    [one] One bottle, thinned 1:{ $times }, for a quarter of full strength:
-   *[other] Two bottles that never meet undiluted, each thinned 1:{ $times }, for a quarter of full strength:
+    [one] One bottle, thinned 1:{ $times },
+   *[other] Two bottles that never meet undiluted, each thinned 1:{ $times },
+} { $how ->
+    [n] for { $value } mg/l N:
+    [ec] for EC { $value } mS/cm:
+    [share] { $value ->
+        [full] for full strength:
+       *[other] for { $value } of full strength:
+    }
+   *[quarter] for a quarter of full strength:
 }
 stock-bottle = { $name }: { $what } in water to { $volume }; { $use } ml a litre.
 stock-ratio-means = 1:{ $times } is taken as one part in { $times } of the ready feed.
@@ -1337,10 +1486,23 @@ why-blend = { $nutrient } { $mg_l } mg/l wanted
 rescue-answer-yes = yes
 rescue-answer-no = no
 rescue-answer-unknown = don't know
-ask-rescue-mushy-roots = { $plant ->
-    [none] Take it out of the pot:
-   *[other] Take { $plant } out of the pot:
-} are roots soft, brown and hollow when you press them?
+rescue-whom = { $named ->
+    [yes] { $plant }
+   *[no] the { $plant }
+}
+ask-rescue-mushy-roots = { $pot ->
+    [no] Look at the roots
+   *[other] Take { $plant ->
+        [none] it
+       *[other] { $plant }
+    } out of the { $pot ->
+        [maybe] pot or basket
+       *[yes] { $n ->
+            [many] pots
+           *[one] pot
+        }
+    }
+}: are roots soft, brown and hollow when you press them?
 ask-rescue-sudden-after-cold = Did it come within days of a cold night, a draught or a journey in the cold?
 ask-rescue-one-old-leaf = Is it only the lowest, oldest leaf?
 ask-rescue-dry-light-pot = Is the pot often dry through and very light?
@@ -1350,10 +1512,12 @@ ask-rescue-medium-stays-wet = Is the medium still wet a week after watering?
 ask-rescue-new-growth-sound = Do the newest leaf and the root tips look sound?
 ask-rescue-many-plants = Do other plants of yours show the same?
 cause-root-rot = root rot
+cause-tissue-rot = rot of crown or leaf
 cause-salt-burn = salt burn
 cause-thirst = thirst
 cause-cold = cold
 cause-old-age = old age
+cause-rest = leaf drop before the rest
 rescue-likely = { $likely ->
     [none] Nothing is certain. Possible: { $possible }.
    *[other] Likely: { $likely }.{ $possible ->
@@ -1368,40 +1532,84 @@ rescue-unclear = From that I cannot tell what it is.
 rescue-do-flush = { $lead ->
     [no] Flush again with { $volume } of clear water in { $passes } parts.
    *[yes] Flush { $plant ->
-        [none] it
+        [none] { $n ->
+            [many] them
+           *[one] it
+        }
        *[other] { $plant }
     } with { $volume } of clear water: { $passes } parts of { $part }, { $rest } minutes apart.
 }
+flush-now = Flush { $plants } with { $volume } of clear water: { $passes } parts of { $part }, { $rest } minutes apart. Let it run off; feed nothing that day.
 rescue-do-soak = Water { $plant ->
-    [none] it
+    [none] { $n ->
+        [many] them
+       *[one] it
+    }
    *[other] { $plant }
-} through with { $volume }, until it runs out below.
+} through with { $volume }, until water runs out below.
 rescue-do-rinse = Rinse the roots with { $volume } of clear water.
 rescue-do-unpot = Take { $plant ->
-    [none] it
+    [none] { $n ->
+        [many] them
+       *[one] it
+    }
    *[other] { $plant }
-} out of the pot and the old medium.
+} out of the { $pot ->
+    [maybe] pot or basket
+   *[yes] { $n ->
+        [many] pots
+       *[one] pot
+    }
+} and the old medium.
 rescue-do-cut-dead-roots = Cut off what is soft; firm roots stay.
-rescue-do-fresh-medium = Put it into fresh medium and a clean pot.
-rescue-do-keep-apart = Keep it away from other plants and do not splash.
+rescue-do-fresh-medium = Put { $n ->
+    [many] them into fresh medium and clean pots.
+   *[one] it into fresh medium and a clean pot.
+}
+rescue-do-keep-apart = Keep { $n ->
+    [many] them
+   *[one] it
+} away from other plants and do not splash.
 rescue-do-humid-shade = Shade and moist air.
 rescue-do-water-when-nearly-dry = Water again, and only when nearly dry.
 rescue-do-remove-crust = Take the crust off first, no more than 6 mm deep.
-rescue-do-shade = Keep it shaded.
+rescue-do-shade = Keep { $n ->
+    [many] them
+   *[one] it
+} shaded.
 rescue-do-clear-water-only = Clear water only.
 rescue-do-water-more-often = Water more often.
 rescue-do-move-to-warmth = Move { $plant ->
-    [none] it
+    [none] { $n ->
+        [many] them
+       *[one] it
+    }
    *[other] { $plant }
 } to a warm place, 10 to 27 °C.
 rescue-do-leave-leaf = Nothing to do: leave the leaf{ $plant ->
     [none] {""}
    *[other] {" "}of { $plant }
 } until it comes off by itself.
-rescue-do-look-at-roots = Take { $plant ->
-    [none] the plant
-   *[other] { $plant }
-} out of the pot and look at the roots: firm and plump is sound, soft is rot, brown tips are salts.
+rescue-do-dry-crown = Tip the water out of the crown and dab it dry.
+rescue-do-cut-to-sound = Cut soft or black parts back to sound tissue with a clean blade, and let the cut dry.
+rescue-do-keep-dry = No water on leaves or into the crown; moving air.
+rescue-do-let-shed = Likely the normal leaf drop before the rest: nothing to do, and leave { $n ->
+    [many] them in their pots.
+   *[one] it in its pot.
+} Little clear water, no feed. Soft canes, bulbs or roots would be rot: then tell me.
+rescue-do-look-at-roots = { $pot ->
+    [no] Look at the roots
+   *[other] Take { $plant ->
+        [none] the plant
+       *[other] { $plant }
+    } out of the { $pot ->
+        [maybe] pot or basket
+       *[yes] { $n ->
+            [many] pots
+           *[one] pot
+        }
+    } and look at the roots
+}: firm and plump is sound, soft is rot, brown tips are salts.
 rescue-do-look-for-spreading = Does it spread?
 rescue-do-look-for-new-root-tips = Are there new root tips?
 rescue-do-look-for-firmer-leaves = Are the leaves firmer?
@@ -1426,6 +1634,7 @@ rescue-resume = { $days ->
        *[other] {", "}{ $share } of the usual.
     }
 }
+rescue-rests = No feed until new growth or roots show.
 rescue-no-feed = No feed at all until it has made new roots; look again { $day }.
 rescue-no-feed-yet = No feed for { $days } days, until it is known what is wrong.
 rescue-assumed = Taken for the water: { $what ->
@@ -1433,8 +1642,24 @@ rescue-assumed = Taken for the water: { $what ->
     [medium] a pot of bark.
    *[both] a { $pot } cm pot of bark.
 } Tell me the right one, and ask again.
-rescue-logged = Written down: the plan gives it no feed until { $day }.
-rescue-still = { $plants } recovers: no feed until { $day }. Give clear water instead.
+rescue-their-rate = { $rate } g per litre is about { $times } times a full label{ $known ->
+    [yes] {""}
+   *[no] , taken as a 20-20-20
+}: too much. No feed until this is clear; then weekly about { $part } g per litre.
+rescue-logged = Written down: the plan gives { $n ->
+    [many] them
+   *[one] it
+} no feed until { $day }.
+overfed-logged = In the plan: flush { $plants } first, then no feed until { $day }.
+overfed-still = { $plants } got too much feed: flush first, with plenty of clear water. No feed until { $day }.
+overfed-told = That was too much. Flush now: plenty of clear water through the pot, and once more half an hour later. Then pause the feed, and look for brown tips.
+overfed-undo = Not poured yet, or other plants? Send “undo”, then say which.
+reading-still = { $plants }: the last runoff was over the limit, so no feed until it reads less. Flush with clear water first.
+repot-still = { $plants }: repotted lately, so no feed until { $day }, or until new roots show. Give clear water instead.
+rescue-still = { $plants } { $n ->
+    [many] recover
+   *[one] recovers
+}: no feed until { $day }. Give clear water instead.
 rescue-remind = remind me to look at { $plant } on { $day } { $month ->
     [m1] january
     [m2] february
@@ -1466,10 +1691,16 @@ sign-medium-stays-wet = medium that stays wet
 sign-new-growth-sound = sound new growth
 sign-many-plants = many plants at once
 sign-roots-gone = roots gone
+sign-leaves-gone = leaves that drop
 sign-black-spreading = black that spreads
 sign-rot = rot
+sign-crown-rot = crown or stem rot
+sign-leaf-rot = a wet or growing spot on the leaf
 sign-sour-smell = a sour smell
 sign-firm-roots = firm roots
+sign-watered-little = little water
+sign-watered-well = water as usual
+sign-sheds-in-rest = a kind that drops leaves when it rests
 sign-leaf-tips-brown = brown leaf tips
 sign-wilting-wet = wilting in a wet pot
 sign-wilting-dry = wilting in a dry pot
@@ -1610,6 +1841,8 @@ meter-under = Not too strong{ $plants ->
     [none] {""}
    *[other] {" "}for { $plants }
 }.
+meter-water-alone = It is the water, not the feed: with EC { $own } it is over the { $most } mS/cm that these plants bear by itself.
+meter-water-adds = The feed is as meant; with the EC { $own } of your water it comes over the { $most } mS/cm that these plants bear.
 up-to = up to { $high }
 meter-anew = { $instead ->
     [yes] Mix it
@@ -1644,12 +1877,62 @@ meter-meant-same = That is { $share } % of { $whose ->
     [said] what you meant to dissolve
    *[given] the dose I gave
 }: it can well be right.
+meter-meant-fine = That is { $share } % of { $whose ->
+    [said] what you meant to dissolve
+   *[given] the dose I gave
+}: as meant, as far as a meter can tell.
 meter-scale-unknown = ppm is 500, 640 or 700 for 1 mS/cm, by the meter: say which, like “on the 500 scale”.
 meter-unit-taken = Taken as mS/cm.
 meter-temperature = Most meters correct to 25 °C; yours may not, so both are counted.
 meter-water-unknown = Your water is not on record, so this is the most it can be. Send it like: my tap is 0.4 mS.
 meter-water-estimated = Your water's own EC is estimated from its hardness. Tell me its EC for a better figure, like: my tap is 0.4 mS.
 meter-forms-unknown = A range, as the label I know shows no forms of nitrogen (nitrate, ammonium, urea).
+convert-meter = { $value } { $unit } is { $kind ->
+    [ms] {""}
+   *[other] { $ec } mS/cm;{" "}
+}{ $ppm }{ $kind ->
+    [cf] .
+   *[other] ; CF { $cf }.
+}
+convert-on-scale = { $value } { $unit } on the { $scale } scale
+convert-ppm-unit = ppm on the { $scale } scale
+convert-ppm-open = { $value } ppm is { $each }.
+convert-oxide = { $value } { $unit } { $of } is { $result } { $unit } { $to } ({ $oxide } × { $factor } = { $element }).
+convert-oxide-none = { $of } and { $to } are not two names of one thing. I turn P2O5 into P, K2O into K, CaO into Ca, MgO into Mg, and back.
+pour-together = Together { $volume } at EC { $ec } mS/cm.
+pour-thinned = Add { $add } of { $water }: that makes { $whole } at EC { $ec } mS/cm.
+most-ec = At most EC { $most } mS/cm in the ready feed, your water counted{ $plants ->
+    [none] : that holds for most orchids; name the plant for its own.
+   *[other] , for { $plants }. Less does no harm.
+}
+most-ec-source = Where that is from: { $source }.
+brings-over = { $sure ->
+    [yes] Too much
+   *[no] Perhaps too much
+}: the most is { $most } { $unit } in { $volume }.
+nitrogen-over = Too much{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+}: at most { $most } mg/l N{ $what ->
+    [ammonium] {" "}of it as ammonium
+   *[all] {""}
+}.
+nitrogen-perhaps = Too much{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+} if your figure counts nitrogen (N): at most { $most } mg/l N{ $what ->
+    [ammonium] {" "}as ammonium
+   *[all] {""}
+}.
+nitrogen-under = Not too much{ $plants ->
+    [none] {""}
+   *[other] {" "}for { $plants }
+}: the most is { $most } mg/l N{ $what ->
+    [ammonium] {" "}as ammonium
+   *[all] {""}
+}.
+nitrogen-as-ion = { $value } mg/l { $ion } is { $n } mg/l N; counted as nitrogen it is { $value } mg/l N.
+nitrogen-ammonium = At least half of the nitrogen as nitrate, better three quarters (Wang, HortScience).
 why-meter-difference = feed = what the meter shows less the water's own, over what a gram a litre adds in that water
 why-meter-temperature = brought to 25 °C, about 2 % for a degree
 why-meter-scale = ppm over the meter's scale is mS/cm
@@ -1713,6 +1996,9 @@ suits-limits = Limits for { $class_ ->
     [hungry] hungry plants
    *[other] most orchids
 }: growers' figures, no trial gives any.
+blend-taken = With { $percent } % { $water } in the can it is { $values }; the amount of feed stays the same.
+blend-unknown = Same amount of feed. What { $percent } % { $water } makes of your water I cannot say: send its hardness, like: my tap is 14 dH.
+mix-parts = { $first_percent } % { $first } with { $second_percent } % { $second }: { $values }.
 ask-mix-unit = In which unit? Send it like: mix tap and RO to 6 dH, or: to 0.3 mS.
 ask-mix-figure = What is your { $water } like? Send { $quantity ->
     [ec_ms_cm] its EC, like: my tap is 0.5 mS
@@ -1751,7 +2037,11 @@ supplement-gap = { $element ->
    *[Mg] magnesium
 } { $mg_l } of { $target } mg/l
 supplement-water-unknown = Your water is not on record, so none is counted from it. Send it like: my tap is 14 dH.
-supplement-none = Nothing on your shelf brings it. It takes { $kind ->
+supplement-fed = Your feed itself brings { $what } mg/l.
+supplement-none = { $fed ->
+    [yes] Nothing else on your shelf brings the rest.
+   *[no] Nothing on your shelf brings it.
+} It takes { $kind ->
     [Ca] calcium nitrate, or a supplement with calcium
     [Mg] magnesium sulphate (Epsom salt), or a supplement with magnesium
    *[both] a supplement with calcium and magnesium, or some tap water in the mix

@@ -23,13 +23,22 @@ volume-own = { $amount } { $unit ->
 
 measure-weigh = Pésalo en una báscula de { $step } g (error de hasta el { $error } %).
 measure-syringe = Mídelo con una jeringa de { $step } ml (error de hasta el { $error } %).
-measure-stock = Disuelve { $product } g en agua hasta { $bottle } ml, y echa { $use } ml de eso a la regadera: aquí una báscula de { $step } g falla hasta un { $error } %. Aguanta { $days } días en sitio fresco y oscuro, con etiqueta. O prepara { $batch } o más.
-measure-stock-liquid = Completa { $product } ml con agua hasta { $bottle } ml, y echa { $use } ml de eso a la regadera: aquí una jeringa de { $step } ml falla hasta un { $error } %. Aguanta { $days } días en sitio fresco y oscuro, con etiqueta. O prepara { $batch } o más.
+measure-stock = Disuelve { $product } g en agua hasta { $bottle } ml, y echa { $use } ml de eso a la regadera: aquí una báscula de { $step } g { $error ->
+    [none] no puede pesar tan poco.
+   *[other] falla hasta un { $error } %.
+} Aguanta { $days } días en sitio fresco y oscuro, con etiqueta. O prepara { $batch } o más.
+measure-stock-liquid = Completa { $product } ml con agua hasta { $bottle } ml, y echa { $use } ml de eso a la regadera: aquí una jeringa de { $step } ml { $error ->
+    [none] no puede medir tan poco.
+   *[other] falla hasta un { $error } %.
+} Aguanta { $days } días en sitio fresco y oscuro, con etiqueta. O prepara { $batch } o más.
 measure-cross-check = Más o menos { $spoons } { $many ->
     [yes] cucharaditas rasas
    *[no] cucharadita rasa
 } de polvo: solo para cazar un error de coma.
-measure-batch = Es muy poco para lo que tienes para medir (falla hasta un { $error } %). Prepara al menos { $batch } y guarda lo que sobre para el próximo riego.
+measure-batch = Es muy poco para lo que tienes para medir{ $error ->
+    [none] .
+   *[other] {" "}(falla hasta un { $error } %).
+} Prepara al menos { $batch } y guarda lo que sobre para el próximo riego.
 measure-spoon-stock = Disuelve { $spoons } de cucharadita rasa en agua hasta { $bottle } ml y echa { $use } ml de eso en la regadera. Dura { $days } días, en fresco, a oscuras y con etiqueta. Mejor: pesa una cucharada y manda la dosis de la etiqueta en gramos.
 measure-spoon = Una cucharadita rasa es medir a ojo. Mejor: pesa una y manda la dosis de la etiqueta en gramos.
 
@@ -49,12 +58,13 @@ why-density-assumed = líquido contado a 1,2 kg por litro
 why-measure-us = medidas de EE. UU.
 why-measure-imperial = medidas imperiales
 why-ec-water_unknown = contado como lo que suma el abono, porque no dijiste la EC de tu agua
+why-ec-water_known = de los { $wanted } se resta la EC { $own } de tu agua
 why-ec-water_hardness = tu agua contada a { $middle } mS/cm (de { $low } a { $high } por su dureza; dime su EC y afino)
 why-strength-asked = pediste { $factor ->
     [full] la dosis completa
    *[other] { $factor }
 }
-why-strength-target = sin rebajar nada
+why-strength-target = sin rebajar por estación ni sustrato
 why-strength-default = { $factor } porque no dijiste dosis ni cada cuánto
 why-strength-every_watering = { $factor } en cada riego
 why-strength-weekly = { $factor } abonando cada semana
@@ -76,8 +86,18 @@ no-feed-genus = Sin abono: agua sola, y poca. { $count ->
     [one] En esta época está
    *[other] En esta época están
 } en reposo: { $plants }.
+clear-only = Sin abono: { $volume } de agua sola{ $plants ->
+    [none] .
+   *[other] , para { $plants }.
+}
+clear-how = Riega hasta que salga por abajo y el sustrato quede mojado entero, y deja escurrir. ¿Con abono al final? Manda «abono» con los litros.
+clear-flush = { $enough ->
+    [yes] Eso llega también para el lavado mensual (unos { $volume }): pásala despacio, en dos veces.
+   *[no] El lavado mensual pide más: unos { $volume }, dos veces las macetas, pasados despacio.
+}
 no-feed-growth = Sin abono: agua sola, y poca. Una planta en reposo no toma nada, y lo que deja le quema las raíces.
 no-feed-until = Vuelve a empezar cuando asomen brotes o raíces nuevas.
+no-feed-months = Reposo según el calendario: de { $begin } a { $end }. Vuelve a empezar después, con brotes o raíces nuevas.
 no-feed-others = Solo para { $plants }: { $amount } { $unit ->
     [tsp] cdta
    *[other] { $unit }
@@ -89,6 +109,13 @@ caution-types-rest = Algunas de este género ahora reposan y no comen: dime la e
 caution-ailing = Una planta enferma no lleva abono, solo agua. Manda solo lo que ves, como «raíces podridas en mi phalaenopsis», y haré un plan.
 caution-wet-roots-first = Moja antes las raíces con agua sola.
 caution-softened-water = El agua descalcificada va llena de sodio: no la uses con orquídeas. Usa la de antes del descalcificador, o lluvia.
+caution-water-over-limit = { $alone ->
+    [yes] Con esta agua no: ella sola tiene EC { $own }, más de los { $most } mS/cm que aguantan estas plantas.
+   *[no] Con esta agua sola no: con su EC { $own } sube a { $total }, y estas plantas aguantan { $most } mS/cm.
+} { $litres ->
+    [none] Usa agua de lluvia o de ósmosis.
+   *[other] Usa agua de lluvia o de ósmosis, con { $litres } de la tuya como mucho en { $volume }.
+}
 caution-spoon-is-rough = Una cucharadita puede pesar el doble que otra: rásala, y mejor de menos.
 caution-sensitive-roots = Estas raíces se queman enseguida: mejor flojo que fuerte.
 caution-winter-half = En invierno se da la mitad de esto, salvo que esté creciendo.
@@ -123,6 +150,7 @@ ask-product = ¿Qué pone en la etiqueta? Manda los tres números, como 20-20-20
 ask-product-with-rate = ¿Qué tres números trae la etiqueta (como 20-20-20)? Sin ellos no sé si la dosis de la etiqueta es demasiado para la planta.
 ask-volume-and-product = ¿Cuántos litros, y qué tres números trae la etiqueta? Como: 5 litros, 20-20-20 en polvo.
 ask-label-rate = Casi no lleva nitrógeno, así que necesito la dosis de la etiqueta. Mándala así: la etiqueta dice 1 g por litro.
+ask-element-none = En esta etiqueta no sale { $element }, así que no puedo dosificar por él. Dime un abono que lo lleve, o un objetivo de nitrógeno, como: 50 ppm N.
 ask-ec-perhaps = Por su dureza, puede que tu agua sola ya tenga esa EC (de { $low } a { $high } mS/cm). Dime la suya, como: mi agua del grifo tiene 0,5 mS. O manda una más alta, o usa lluvia.
 ask-ec-reached = Tu agua sola ya tiene esa EC. Manda una más alta, o usa agua de lluvia.
 ask-form-unit = La dosis de la etiqueta va en mililitros, pero pusiste polvo. ¿Cuál es? Manda la dosis en gramos, o pon líquido.
@@ -229,6 +257,7 @@ plants-fewer = { $gone }{ $kind ->
    *[other] {" "}{ $kind }
 } menos, quedan { $left }.
 plants-lost = Fuera de tu lista: { $plants }. Lo que recibió queda en el diario.
+plants-meanwhile = Alguien lo había cambiado un momento antes; había apuntado: { $held }.
 who-rests = En reposo { $when ->
     [now] ahora
     [month] en { $month }
@@ -283,6 +312,7 @@ ask-names-count = { $count } { $count ->
     [one] planta
    *[other] plantas
 } y más nombres: { $names }. No apunté nada; manda un número y nombres que cuadren, por ejemplo: añade 2 phals llamadas Ruby y Max.
+ask-further-named = Ya apuntado, sin nombre: { $known }. Si { $name } es esa, manda: la { $kind } se llama { $name }. Si es otra más, di sí.
 ask-further = Ya apuntado: { $known }. ¿Añado { $plants } como nuevas? Si esas son todas las que tienes, di no.
 ask-fewer-than = Apuntado: { $plants }, { $gone } más que { $count }. No cambié nada; manda qué fue de las otras, por ejemplo: se murieron { $gone } { $kind }.
 plants-in-all = En total: { $count } { $kind }.
@@ -293,6 +323,12 @@ plants-split = { $left ->
    *[other] Las otras { $left } { $kind } siguen como estaban.
 }
 ask-name-one = Sin nombre en tu lista: { $known }. No cambié nada; ponles nombre de una en una, por ejemplo: llama { $name } a la { $kind } del balcón.
+ask-them = La planta de la que hablabas no está apuntada. Manda su nombre o su género, o apúntala primero. Apuntadas: { $known }.
+dose-for-nobody = No tengo apuntado ningún nombre “{ $meant }”. Apuntadas: { $known }. { $some ->
+    [none] Esto vale para una orquídea cualquiera; si sabes cuál es, añádela antes:
+   *[other] Esto vale solo para { $some }:
+}
+ask-no-such = “{ $meant }” no está en tu estante: no doy cantidad. En el estante: { $feeds }. Manda uno de esos, o su etiqueta: { $meant } es 20-20-20 polvo, 1 g por litro.
 ask-not-on-record = No tengo ninguna “{ $meant }” apuntada{ $known ->
     [none] .
    *[other] . Apuntadas: { $known }.
@@ -321,6 +357,17 @@ product-name-it = Para ponerle nombre, manda: llámalo Azul
 ask-rate-or-mix = ¿Lo dice la etiqueta o es lo que mezclaste? Manda: { $name }, etiqueta { $rate } { $unit } por litro; o toda la cantidad con: ¿es demasiado?
 ask-name-of-what = ¿Qué se llama { $name }? Mándalo así: llama { $name } a la vanda
 ask-which-feed = ¿De qué abono es eso? Envía uno cada vez, por ejemplo: { $name } cuesta 12 € los 500 g.
+ask-unshelved = { $what } no está en tu estante: no doy cantidad, y no anoto nada. Apúntalo con los datos de su etiqueta, por ejemplo: sulfato de magnesio 9,8 % Mg en polvo, etiqueta 0,3 g por litro, llámalo epsom
+ask-ceased = { $name } sigue en tu estante. Para quitarlo, manda: borra { $name }. Para usar otro: “usa NOMBRE desde ahora”.
+says-remove = borra { $name }
+ask-which-product = { $several ->
+    [yes] ¿Cuál? Hay varios así: { $products }. Manda sus números o su nombre.
+   *[no] No tienes ninguno así. En tu estante: { $products }.
+}
+newest-taken = “El nuevo”: { $name }, el último que apuntaste.
+can-taken = Para tu regadera llena: { $volume }.
+ask-can = ¿Cuánto le cabe? Mándalo así: mi regadera es de 5 l, y me lo apunto.
+one-feed = Calculado solo para { $name }, no para { $others }: los dos con su dosis entera son demasiado. ¿Se pueden juntar? Manda: ¿{ $name } y { $others } en una botella?
 product-changed = Cambiado: { $product }.
 product-removed = Quitado de tu estante: { $name }.
 product-default = Desde ahora cuento con { $name }, si no nombras otro.
@@ -381,6 +428,7 @@ home-recorded = { $place }{ $country ->
    *[north] hemisferio norte
 }.
 home-others = ¿O era { $others }? Entonces manda también el país.
+home-besides = No lo he usado: { $texts }. Mándalo en una línea aparte.
 home-south = Hemisferio sur: pongo las estaciones al revés.
 home-north = Hemisferio norte.
 home-line = Casa: { $place ->
@@ -444,10 +492,25 @@ amended-undone = Como antes. { $entry }
 amended-same = Ya está así. { $entry }
 ask-amend = ¿Qué estaba mal? { $entry } Envíalo así: era Ruby; o: fue ayer; o: deshacer.
 ask-amend-undo = Para corregirlo envía: deshacer; y después la línea de nuevo.
+ask-undo-last = Lo último apuntado es otra cosa: { $what }{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}. “deshacer” lo quita, y después lo anterior.
+ask-wrong = ¿Qué estaba mal? Manda la línea como debe ser; “deshacer” quita lo último apuntado.
 ask-two-days = Son dos días a la vez. Envíalos uno a uno, por ejemplo: aboné a Ruby ayer.
 ask-two-things = Son dos cosas a la vez, y no sé qué plantas recibieron cuál. Envíalas una a una, por ejemplo: aboné las phals.
 not-changed = Entonces no cambio nada. Lo que se cambió por error se quita con “deshacer”.
-not-yours = Parecen plantas de otra persona, así que no anoto nada. Si son tuyas, dilo sin nombrar a la otra persona.
+not-yours = Parece cosa de otra persona, así que no anoto nada. Si es tuyo, dilo sin nombrar a la otra persona.
+not-your-water = Parece el agua de otra persona, o de hace años: no anoto nada. La tuya de ahora, por ejemplo: mi agua del grifo tiene 14 dH
+not-used-now = No cambio nada. Para quitar un abono del estante, manda: borra, y su nombre.
+not-told-doubt = Mientras no sea seguro, no anoto nada. Si fue así, mándalo { $verb ->
+    [clear] así: regué a Ruby
+    [flush] así: lavé a Ruby
+    [repot] así: trasplanté a Ruby
+   *[fed] así: aboné a Ruby
+}.
+feed-pause = No llevo pausas de abono sueltas. Manda “Ruby está en reposo” y el plan dará solo agua, hasta que mandes “Ruby tiene raíces nuevas” o “Ruby está creciendo”.
+not-from-today = Solo por hoy: lo apuntado no cambia. Para una dosis con esa agua dilo en la línea, como: 2 l con agua de lluvia.
 not-told = Todavía no anoto nada. Cuando esté hecho, mándalo { $verb ->
     [fed] así: aboné a Ruby
     [clear] así: regué a Ruby
@@ -457,6 +520,7 @@ not-told = Todavía no anoto nada. Cuando esté hecho, mándalo { $verb ->
     [lose] así: Ruby murió; si solo está enferma, lo que ves
    *[other] en una línea
 }.
+logged-twice = Ya van dos veces ese día: { $plants }. ¿Fue un solo abono, contado dos veces? Manda: deshacer.
 not-given = Entonces no anoto nada: solo anoto lo que se dio. Lo que anoté por error se quita con “deshacer”.
 ask-all-or-some = ¿Todas menos { $names }, o solo { $names }? Todavía no hay nada anotado; manda la línea otra vez con una de las dos.
 ask-runoff = ¿Qué marcó el medidor? Mándalo así: drenaje de Ruby 1,6 mS.
@@ -477,6 +541,8 @@ event-fed = abono
 event-clear = agua sola
 event-flush = lavado
 event-reading = drenaje medido
+event-pause = la pausa sin abono
+event-overfed = demasiado abono
 event-rescue = planta enferma: { $cause ->
     [root-rot] raíces podridas
     [salt-burn] quemadura por sales
@@ -594,11 +660,13 @@ on-record = { $whose ->
    *[own] De lo que tienes apuntado
 }: { $items }.
 on-record-asleep = En reposo, no cuentan: { $plants }.
+on-record-rate = Dijiste { $rate } { $unit } por litro; la etiqueta de tu estante dice menos, y no pasé de ahí. Si la etiqueta es nueva, manda: { $name } etiqueta { $rate } { $unit } por litro.
 on-record-volume = A estas macetas les van más o menos { $volume }.
 on-record-differ = No piden lo mismo, así que va la dosis más floja; “plan” da a cada una la suya.
 on-record-spoons = Dijiste que solo tienes cucharas: son demasiado gruesas para esto. Usa una jeringa pequeña de farmacia o una báscula de décimas de gramo; hasta entonces, mejor menos que más.
 on-record-plants = tus { $count } plantas
 on-record-deciding = { $plants } (decide la que menos aguanta: { $plant })
+follow-up-more = Eso es { $times } veces la dosis de antes. Para la mitad de aquella manda: la mitad de eso.
 follow-up-strength-stays = Sigue en { $share }, como pediste. Para otra dosis envíala, por ejemplo: media.
 ask-no-last = No hay una dosis de la que partir. Manda una línea, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
 refuse-overtaken = Después calculé otra dosis, y solo sigo desde la última. Manda una línea entera, como: 5 litros, 20-20-20 en polvo, un cuarto de dosis.
@@ -610,17 +678,53 @@ help-lost = Eso no lo entendí: no cambié nada.
 tell-water = Riega cuando el sustrato esté casi seco: levanta la maceta, si pesa poco está seca. En corteza suele ser una vez por semana en verano y menos en invierno; el musgo tarda más. Yo planeo abono y sales, no la sed (práctica común, sin fuente).
 tell-need = Viven mucho tiempo sin abono, pero crecen y florecen mejor con un poco mientras crecen: un cuarto de la etiqueta en cada riego. Demasiado daña más que nada (práctica común, sin fuente).
 tell-winter = Lo que sigue creciendo en invierno recibe la mitad de lo habitual, lo que reposa nada: agua sola, y menos. Desde la primavera, con brotes o raíces nuevas, como antes (práctica común, sin fuente).
+tell-winter-half = Sí: en invierno la mitad de lo habitual. Mis dosis de invierno ya llevan esa mitad: no la partas otra vez. En reposo, nada (práctica común, sin fuente).
 tell-which-water = Agua de lluvia o de ósmosis, o del grifo si no es dura; nunca la de un descalcificador de sal. La de lluvia y la de ósmosis no traen calcio ni magnesio: los pone el abono. Manda la tuya, como: mi agua tiene 14 dH (práctica común, sin fuente).
 tell-repot-when = Cuando el sustrato se deshace o las raíces no caben, más o menos cada dos años, mejor al empezar raíces nuevas (práctica común, sin fuente). Luego di: trasplanté Ruby a corteza; yo retengo el abono.
 tell-bottle = No en una misma botella de concentrado: su calcio cae con el sulfato y el fosfato del abono, como un lodo blanco. Cada uno con su botella y su jeringa; en la regadera llena pueden juntarse, uno después del otro y removiendo (práctica común, sin fuente).
+tell-keiki = Unido a la madre vive de su abono. Sepáralo con tres raíces de unos 5 cm, en maceta pequeña, tres semanas con agua sola, y después la mitad de lo que recibe ella (práctica común, sin fuente).
+tell-dry = Nunca abones raíces secas: se queman. Mójalas antes con agua sola, espera un cuarto de hora y abona después (práctica común, sin fuente).
+tell-first = Primero agua sola y luego el abono, nunca al revés: en raíces secas quema. Tras un lavado de verdad abona en el riego siguiente, no el mismo día (práctica común, sin fuente).
+tell-spray = Abona las raíces, no las hojas: toman poco, y lo que queda en el cogollo o en las axilas hace daño. Si pulverizas, agua sola y por la mañana (práctica común, sin fuente).
+tell-heat = Por encima de unos 35 °C apenas crecen: solo agua, con el fresco de la mañana, y abono otra vez cuando refresque (práctica común, sin fuente).
+tell-no-bloom = Más abono no trae flores; la luz sí: mucha, sin sol de mediodía, y para una Phalaenopsis unas semanas de noches por debajo de unos 18 °C. Basta un cuarto de la dosis de la etiqueta mientras crece (práctica común, sin fuente).
+tell-summer = No más fuerte: la dosis de siempre. En verano beben más a menudo y así ya reciben más; por encima de unos 35 °C, solo agua clara (práctica común, sin fuente).
+tell-in-flower = Sí, su dosis de siempre o la mitad, nunca más por las flores. Moja antes las raíces y no mojes las flores con abono (práctica común, sin fuente).
+tell-repot-flower = Mejor no: puede tirar las flores. Espera a que acaben y empiecen raíces nuevas; solo no esperan las raíces podridas o un sustrato empapado y deshecho (práctica común, sin fuente).
+tell-before-repot = No: agua clara el día antes, que ablanda las raíces. Abona otra vez cuando salgan puntas de raíz nuevas, o pasadas { $weeks } semanas (práctica común, sin fuente).
+tell-rest-feed = En reposo nada de abono: no lo toma, y las sales se quedan en las raíces. Poca agua clara, o ninguna si reposa en seco, hasta que brote (práctica común, sin fuente).
+tell-rest-which = Depende de la especie. Mándalo con el nombre, como: ¿cuándo descansa el Dendrobium nobile?
+tell-rest-none = { $plants } no tiene reposo fijo en mi almanaque: sigue abonando mientras crezca, en invierno la mitad.
+tell-rest-span = { $plants } reposa según el calendario de { $begin } a { $end }: sin abono{ $dry ->
+    [yes] {" "}y en seco
+   *[no] {" "}y con poca agua clara
+}. Vuelve a empezar después, con brotes o raíces nuevas.
+tell-water-amount = La que haga falta para que salga algo por abajo; luego deja escurrir, nunca en agua estancada. Mándame la maceta, como: la phal está en corteza, maceta de 12 cm; el plan dice cuántos ml (práctica común, sin fuente).
+tell-soak = Valen las dos: regar arrastra las sales viejas, diez minutos en remojo mojan mejor la corteza seca. Agua nueva para cada maceta: la compartida lleva podredumbre y plagas (práctica común, sin fuente).
+tell-ice = Mejor agua a temperatura ambiente: el hielo enfría las raíces, no lleva abono y no arrastra sales (práctica común, sin fuente).
+tell-boiled = Hervir o filtrar quita solo parte de la cal; deja enfriar la hervida. Con agua dura mezcla lluvia u ósmosis; nunca agua de un descalcificador de sal (práctica común, sin fuente).
+tell-lime = El agua dura vale mezclada a medias con lluvia u ósmosis; lava con ella las costras blancas. Manda su valor y cuento con él, como: mi agua del grifo tiene 18 dH (práctica común, sin fuente).
+tell-normal = Yo no veo nada: cuéntame cómo está, como: mi phal tiene hojas amarillas. Hasta saberlo, agua clara y nada de abono.
 tell-often = En cada riego, un cuarto de la dosis de la etiqueta y una vez al mes solo agua; o cada dos semanas la mitad. En invierno la mitad de eso, en reposo nada (práctica común, sin fuente).
+tell-often-sensitive = Estas aguantan poco: en cada riego, de un octavo a un cuarto de la dosis de la etiqueta, nunca más, y una vez al mes solo agua. En invierno la mitad de eso, en reposo nada (práctica común, sin fuente).
+tell-away = Antes de irte, lava las macetas con agua sola. Dos o tres semanas sin abono no hacen daño: quien riegue, que dé solo agua cuando la maceta pese poco, y que ninguna quede en agua. A la vuelta abona como siempre, nunca más para compensar (práctica común, sin fuente).
 tell-sticky = Las gotas claras en varas y hojas jóvenes suelen ser solo savia. Hojas pegajosas con bultos marrones o blancos pueden ser cochinillas: límpialas y aparta la planta (práctica común, sin fuente).
+tell-gnats = Las mosquitas de las macetas suelen ser moscas del sustrato: viven en sustrato mojado y viejo y apenas dañan a plantas adultas. Deja secar más entre riegos, vacía los platos, cuelga trampas amarillas; sustrato nuevo si se deshace (práctica común, sin fuente).
+tell-dry-roots = Blanca o plateada y firme es una raíz sana y seca: mojada se pone verde. Riega cuando casi todas estén plateadas; no cortes nada ni abones más. Plana, hueca o marrón está muerta (práctica común, sin fuente).
+tell-sunburn = Quítala del sol directo. La mancha quemada, clara y luego marrón y seca, no se cura: deja la hoja. Corta solo si se ablanda y avanza. Nada de abono extra; riega como siempre (práctica común, sin fuente).
+tell-heat-stress = Agua sola, nada de abono mientras haga calor. Ponla en el sitio más fresco y sombreado, con aire en movimiento; raíces húmedas, pulveriza por la mañana. Las de clima fresco, como Masdevallia, tiran hojas por encima de unos 25 °C. ¿Raíces o tallos blandos? Dímelo (práctica común, sin fuente).
+tell-mould = El moho vive del sustrato muerto, no de la planta: hay demasiada agua, poco aire o está viejo. Ráspalo, deja secar más, da más aire; sustrato nuevo si está blando o huele. Sin abono hasta que seque (práctica común, sin fuente).
+tell-algae = Lo verde son algas: luz y abono sobre arlita, musgo o macetas mojadas. Apenas dañan las raíces. Tapa la maceta de la luz, enjuaga con agua sola una vez al mes, deja secar arriba (práctica común, sin fuente).
+tell-broken = Corta lisas las hojas y raíces rotas con una cuchilla limpia, mantén los cortes secos unos días y ponla derecha y firme a la sombra. Agua sola, nada de abono hasta ver puntas de raíz nuevas (práctica común, sin fuente).
 tell-air-roots = Las raíces fuera de la maceta son normales: déjalas. Plateadas o verdes y firmes están sanas; marrones y huecas, muertas (práctica común, sin fuente).
 tell-flowers-over = Las flores se marchitan tras semanas o meses: es normal. Sigue abonando igual. Si sufren también hojas o raíces, dímelo, por ejemplo: hojas amarillas en mi phal.
+tell-buds = Los capullos suelen caer por un cambio: otro sitio, corriente fría o caliente, aire seco, raíces secas o fruta madura cerca. Deja la planta donde está, con las raíces algo húmedas, y sin abono extra (práctica común, sin fuente). ¿Raíces blandas o manchas en las hojas? Dímelo también.
 tell-spike = En una Phalaenopsis corta por la base la vara marrón y seca; la verde puede quedarse, pues puede volver a florecer (práctica común, sin fuente).
 tell-missed = Saltarse un abono no hace daño: nunca lo compenses con más. Primero agua sola, luego sigue con la cantidad de siempre (práctica común, sin fuente).
 tell-repotted = Tras el trasplante, agua sola hasta que salgan puntas de raíz nuevas, o { $weeks } semanas; después, como siempre. Di “trasplanté Ruby” y el plan lleva la cuenta (práctica común, sin fuente).
 tell-keeps = Seco y cerrado, el polvo dura años; el líquido, hasta la fecha de su botella. No lo uses si huele, si tiene grumos que ya no se disuelven o si ha soltado cristales (práctica común, sin fuente).
+tell-ph = Lo habitual es pH 5,5 a 6,5 en el abono ya diluido (práctica común, sin fuente). Los ácidos y el “pH down” o “pH up” no los calculo: queman piel y raíces, así que solo según su etiqueta, con guantes y medidor de pH. Mezclar agua de lluvia o de ósmosis baja la dureza y el pH sin ácido.
+tell-ppm-scale = La escala está en el medidor o en su manual (500, 640 o 700; también 0,5, 0,64, 0,7). O mide la misma agua en mS/cm: ppm entre mS/cm es la escala.
 thanked = De nada. Que crezcan bien.
 help-of-plant = Conozco { $name }, pero no sé qué quieres. Envía una de estas líneas:
 help-of-plant-say = plan para { $name } | historial de { $name } | 2 l para { $name }
@@ -731,7 +835,7 @@ explain-npk = Los tres números son tanto por ciento en peso: nitrógeno N, fosf
 explain-hardness = La dureza es el calcio y el magnesio del agua; 1 °dH son 17,8 mg/l como CaCO3. Una parte alimenta, mucha se queda en la maceta y sube el pH.
 explain-strength = La dosis completa es la de la etiqueta, o 200 mg/l de N si no la sé. Las orquídeas crecen despacio: un cuarto en cada riego alimenta al mes lo mismo que una dosis completa de golpe, y quema menos.
 explain-flush = Un lavado es agua sola, despacio, hasta que pase más o menos el doble de la maceta: se lleva las sales que dejan el abono y el agua. Una vez al mes, más o menos, mientras abonas.
-explain-overfed = El exceso de abono se ve primero en las raíces: puntas marrones, después puntas de hoja secas y costra blanca en el sustrato o la maceta. Entonces lava con agua sola y no abones hasta ver puntas de raíz nuevas. Manda lo que ves, como: puntas de raíz marrones en Ruby.
+explain-overfed = El exceso de abono se ve primero en las raíces: puntas marrones, después puntas de hoja secas y costra blanca en el sustrato o la maceta. Entonces pasa agua sola por la maceta hasta que corra libre, varias veces, y no abones hasta ver puntas de raíz nuevas. Manda lo que ves, como: puntas de raíz marrones en Ruby.
 explain-salts = Lo que las raíces no toman se queda en la maceta, y al secarse se concentra. Puntas de raíz marrones, puntas de hoja secas y costra blanca son la señal.
 explain-rest = Algunas orquídeas paran en invierno y no toman nada. Abonar entonces solo sala la maceta: agua sola, poca o ninguna, hasta que asomen brotes o raíces.
 explain-winter = En invierno hay poca luz y crecen despacio; las raíces toman como la mitad, así que va media dosis. Si crece bajo lámpara puede llevar más: di “creciendo”.
@@ -747,6 +851,7 @@ explain-ceiling = Ninguna respuesta pasa de la etiqueta, ni de lo que aguanta la
 # --- is it too much, home remedies, pets ---
 ask-judge-measure = ¿Cuánto es eso? Mídelo una vez en mililitros o gramos, y manda: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
 ask-judge-volume = ¿En cuántos litros? Manda, por ejemplo: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
+ask-judge-volume-given = ¿En cuántos litros fue? Mándalo así: puse 10 g en 8 l. Hasta entonces sin abono, agua sola.
 ask-judge-product = ¿De qué abono? Mándalo con los tres números de la etiqueta, como: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
 judge-unknown-feed = Si fue demasiado, solo lo sé con los tres números de la etiqueta. Mándalo así: 5 ml de 7-5-6 en 2 l, ¿es demasiado?
 judge-over = Demasiado: { $times } veces el máximo. Como mucho { $most } { $unit ->
@@ -801,6 +906,7 @@ last-strong = { $amount } { $unit } es el { $percent } % de la dosis completa{ $
 }
 last-spoon = { $spoons ->
     [none] No: es menos de lo que se puede medir con una cucharadita.
+    [many] No: con tantas cucharaditas se pierde la cuenta. Pésalo o mídelo.
    *[other] { $unit ->
         [ml] Más o menos { $spoons } de cucharadita, si es una cuchara de medir.
        *[other] Más o menos { $spoons } de cucharadita rasa; cada polvo es distinto, así que pésalo.
@@ -813,17 +919,27 @@ refuse-remedy = Sin dosis para { $what }: ninguna etiqueta dice qué lleva, no h
 } un abono con sus números, como: 2 l 20-20-20 en polvo, un cuarto.
 pets-keep = El abono, las botellas de solución y la regadera llena, lejos de mascotas y niños, y nunca en una botella de beber; vacía los platos. No puedo decir de ningún abono que se pueda beber sin peligro.
 pets-call = { $who ->
+    [told_child] Llama ya a toxicología, con la etiqueta en la mano.
+    [told_pet] Llama ya al veterinario o, si es un niño, a toxicología, con la etiqueta en la mano.
     [child] Si un niño ha bebido o comido: llama ya a toxicología, con la etiqueta en la mano.
+    [anyone] Si alguien ha bebido o comido: llama ya a toxicología o, si es una mascota, al veterinario, con la etiqueta en la mano.
+    [fish] Si cayó abono en un estanque o una pecera: cambia ya gran parte del agua y llama al veterinario (práctica común, sin fuente).
    *[other] Si ha bebido o comido: llama ya al veterinario o, si es un niño, a toxicología, con la etiqueta en la mano.
 }
 argue-stays = Me quedo a propósito por debajo de la dosis completa: demasiado quema las raíces, poco solo frena el crecimiento (práctica común, sin fuente). Quien la quiera más fuerte lo dice en la línea, como: media dosis. De la etiqueta no paso nunca.
-refuse-pests = Sé de abono y de agua, no de lo que mata plagas u hongos, así que para eso no doy dosis. Sigue la etiqueta del producto, aleja a niños y mascotas, y pregunta en una asociación de orquídeas o un servicio agrario de tu zona.
-refuse-food = No para plantas que se comen, ni para sus vainas, hojas o flores: solo calculo para orquídeas de mirar. Con verduras y hierbas, sigue la etiqueta de un abono hecho para ellas.
+refuse-pests = Aparta la planta y quita lo que veas con un paño húmedo o un bastoncillo, también en las axilas y el envés de las hojas; vuelve a mirar cada pocos días (práctica común, sin fuente). Sé de abono y de agua, no de lo que mata plagas u hongos, así que para eso no doy dosis: sigue la etiqueta del producto, aleja a niños y mascotas, y pregunta en una asociación de orquídeas o un servicio agrario de tu zona.
+refuse-food = { $how ->
+    [eat] No lo comas ni lo bebas, ni el abono ni una orquídea. Si alguien lo hizo: llama ya a toxicología o, si es una mascota, al veterinario, con la etiqueta en la mano.
+   *[other] No para plantas que se comen, ni para sus vainas, hojas o flores: solo calculo para orquídeas de mirar. Con verduras y hierbas, sigue la etiqueta de un abono hecho para ellas.
+}
 hurt-call = { $how ->
     [swallowed] Si se tragó: llama ya al médico o a toxicología, con la etiqueta en la mano. En el ojo o en la piel: enjuaga con mucha agua limpia.
+    [breathed] Sal ya al aire libre. Si sigues con tos, te sientes mal o te cuesta respirar: llama al médico o a toxicología, con la etiqueta en la mano. En el ojo o en la piel: enjuaga con mucha agua limpia.
    *[other] En el ojo o en la piel: enjuaga enseguida con mucha agua limpia. Si se tragó o se respiró, o si sigue picando: llama al médico o a toxicología, con la etiqueta en la mano.
 }
 spill-wipe = Recógelo con papel y mucha agua, y lávate las manos. Niños y mascotas lejos hasta que esté limpio; nada a un estanque, un arroyo ni un desagüe de la calle. Si una planta lo recibió sin diluir, lávala enseguida con agua sola (práctica común, sin fuente).
+leftover-goes = Lo que sobre va a otras plantas o a la tierra, nunca al desagüe, al inodoro, a un estanque ni a un arroyo. Guarda el abono ya mezclado solo hasta el próximo riego, tapado, a oscuras y con etiqueta, nunca en una botella de beber; si huele o se enturbia, también a la tierra (práctica común, sin fuente).
+alarm-what = ¿Qué pasó? Si se tragó: llama ya al médico o a toxicología, y si es una mascota al veterinario. En el ojo o en la piel: enjuaga con mucha agua limpia. Demasiado en una planta: agua sola por la maceta hasta que corra libre, varias veces, y nada de abono. Luego dímelo en una línea, como: el perro se tomó el agua con abono.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Te digo cuánto abono va en la regadera y me acuerdo de tus plantas. Pregunta ya si quieres: 2 l 20-20-20 en polvo, phalaenopsis en corteza.
@@ -879,6 +995,7 @@ post-no-place = No conozco ninguna ciudad por ahí. Manda la más grande que hay
 post-details = Detalles
 post-save = Guardar estas plantas
 post-own-water = Preguntar con mi agua
+post-card-season = No se dijo la estación: esta es la respuesta más prudente para los dos hemisferios.
 post-card-gone = Esa tarjeta es muy vieja. Manda la pregunta otra vez.
 post-card-no-plants = Esa tarjeta no nombra plantas. Dime las tuyas: añade 3 phalaenopsis en corteza.
 post-saved-already = Ya están en tu lista: mis plantas.
@@ -901,6 +1018,7 @@ menu-help-says = ayuda
 menu-dose-says = cuánto abono
 
 # --- reminders ---
+reminder-and = y además también
 reminder-cue = recuérdame
 reminder-own-words = “{ $text }”
 reminder-what = { $kind ->
@@ -972,6 +1090,8 @@ reminder-nth-yearly = { $days } de { $months }
 reminder-on = { $days }
 reminder-months = de { $first } a { $last }
 reminder-in-months = en { $months }
+reminder-not-months = salvo en { $months }
+reminder-not-days = salvo en { $days }
 reminder-at = a las { $time }
 reminder-until = hasta { $day }
 reminder-times = ({ $times } veces)
@@ -995,6 +1115,7 @@ reminder-guess-first-of-month = Lo tomo como el primero de cada mes; si no, mand
 reminder-utc = No sé dónde vives, así que va en hora UTC, que puede no ser la tuya. Manda algo como: vivo en Bilbao.
 reminder-none-yet = Aún no hay { $plants } en tu lista; contará en cuanto haya.
 reminder-dropped = De acuerdo, no pongo recordatorio.
+reminder-not-now = Bien, ahora no: no cambié nada. Para acabar del todo, manda: no más recordatorios.
 reminder-kept = De acuerdo, todo queda como está.
 reminder-gone = Ese ya terminó.
 reminders-moved-along = { $count ->
@@ -1043,11 +1164,14 @@ rhythm-choice-3 = el primer domingo de cada mes
 ask-remind-when = ¿Cuándo o cada cuánto te lo recuerdo? Manda, por ejemplo: cada primer domingo a las 9, cada 10 días, dentro de 3 semanas.
 ask-remind-what = ¿Qué te recuerdo? Manda, por ejemplo: lavar todas las phalaenopsis.
 ask-remind-home = ¿Dónde vives? Necesito tu hora para eso; basta la ciudad, como: Bilbao.
+ask-remind-home-changed = Cambiado. ¿Y dónde vives? Necesito tu hora; basta la ciudad, como: Bilbao.
+ask-remind-wish = ¿Te lo recuerdo? Sí o no; sin recordatorio no guardo ningún ritmo.
 ask-remind-home-first = Primero necesito tu hora; después se puede cambiar. Envía una ciudad, como: Bilbao.
 ask-rhythm-which-days = ¿Qué días? Mándalos así: lunes y jueves.
 ask-rhythm-two-meanings = ¿El doble de veces o la mitad? Manda: cada dos semanas, o: lunes y jueves.
 ask-rhythm-too-often = Como mucho aviso una vez al día. Manda: cada día a las 8.
 ask-rhythm-range = Así queda en el aire. Manda un solo número, como: cada 2 semanas.
+ask-rhythm-exception = Puedo saltarme meses, estaciones y días de la semana, pero no días sueltos. Mándalo así: cada 2 semanas menos en diciembre; y ese día di: esta vez no.
 ask-rhythm-vague = ¿Cada cuánto es eso? Manda: cada 2 semanas, o: el primer domingo de cada mes.
 ask-rhythm-number = Valen números del 1 al 999. Manda: cada 10 días.
 ask-rhythm-clock = Esa hora no existe. Manda: a las 9:30, o: a las 6 pm.
@@ -1190,6 +1314,7 @@ ask-import-file = { $name ->
     [none] ¿Qué archivo? Mándalo así: importar sinkside-2026-03-01.json.
    *[other] No puedo abrir “{ $name }”. Manda el nombre de una exportación, como: importar sinkside-2026-03-01.json.
 }
+ask-import-late = El archivo no llegó a tiempo. Mándalo otra vez.
 ask-import = El archivo trae { $what }. ¿Lo importo? Manda “sí” o “no”.
 ask-import-replace = El archivo trae { $what }. Sustituiría lo que tienes: { $had }. Manda “sí” o “no”.
 import-cancelled = No he cambiado nada.
@@ -1224,6 +1349,7 @@ refuse-count = Manda cuántas hay, de 1 a { $most }.
 refuse-too-many = Serían más de { $most } entradas. Quita alguna antes, o junta las plantas iguales en una, como: añade 40 phalaenopsis.
 refuse-bad-value = Ahí hay un valor que no encaja: demasiado largo, demasiado grande o por debajo de cero. No he apuntado nada. Mándalo otra vez con otro.
 refuse-records = Eso no cuadra con lo apuntado. No he apuntado nada. Manda “mis plantas” para ver qué hay.
+refuse-changed-since = Alguien lo cambió un momento antes. De lo tuyo no apunté nada. Manda “mis plantas” para ver qué hay.
 refuse-future = Ese día aún no ha llegado. Manda uno que ya pasó, como: ayer aboné Ruby.
 refuse-date-ahead = Ese día aún no ha llegado. Envía un día pasado; o, si fue el año pasado, con el año, por ejemplo: aboné a Ruby el 3 de marzo de 2025.
 refuse-which-day = ¿Qué día? Manda uno, como: ayer aboné Ruby; o: el 3 de marzo.
@@ -1257,6 +1383,7 @@ reason-rescue = { $weeks ->
    *[other] se recupera, sin abono { $weeks } semanas más
 }
 reason-rescue-resume = se recupera: más flojo, solo si saca puntas nuevas
+reason-flush-overfed = demasiado abono: primero lavar
 reason-types-rest = algunas de su género ahora reposan: dime la especie
 reason-not-yet = aún no le toca
 reason-plant-unknown = no sé cuál es: con cuidado
@@ -1332,13 +1459,35 @@ refuse-stock-ratio = Una solución madre se diluye como mucho 1:{ $most }. Manda
 refuse-stock-strong = Tan concentrada se enturbia: usa 1:{ $times }.
 refuse-stock-clash = Dos botellas no bastan para { $products }: deja uno fuera y échalo aparte en la regadera.
 stock-make = { $grams } g de { $product } en agua hasta { $volume }.
-stock-use = Por litro, { $quarter } ml para un cuarto de la dosis completa; nunca más de { $full } ml.
+stock-use = Por litro, { $use } ml { $how ->
+    [n] para { $value } mg/l de N
+    [ec] para EC { $value } mS/cm
+    [share] { $value ->
+        [full] para la dosis completa
+       *[other] para { $value } de la dosis completa
+    }
+   *[quarter] para un cuarto de la dosis completa
+}; nunca más de { $full } ml.
+stock-of-last = Como la última dosis.
+stock-held = { $n ->
+    [none] Dejado en lo que dice la etiqueta: nunca más.
+   *[other] Dejado en { $n } mg/l de N: más pasaría de la etiqueta o de lo que aguantan tus plantas.
+}
+stock-shares = Los { $count } abonos se lo reparten: cada uno al { $percent } % de su dosis completa.
 stock-for-the-bottle = Para su etiqueta: { $label }
 stock-why = { $g_l } g por litro es como mucho la mitad de lo que sigue disuelto a { $cold } °C.
 stock-cautions = Agítala antes de usarla; tírala si se enturbia.
 stock-ratio = { $bottles ->
-    [one] Una botella, diluida 1:{ $times }, para un cuarto de la dosis completa:
-   *[other] Dos botellas que nunca se juntan sin diluir, cada una 1:{ $times }, para un cuarto de la dosis completa:
+    [one] Una botella, diluida 1:{ $times },
+   *[other] Dos botellas que nunca se juntan sin diluir, cada una 1:{ $times },
+} { $how ->
+    [n] para { $value } mg/l de N:
+    [ec] para EC { $value } mS/cm:
+    [share] { $value ->
+        [full] para la dosis completa:
+       *[other] para { $value } de la dosis completa:
+    }
+   *[quarter] para un cuarto de la dosis completa:
 }
 stock-bottle = { $name }: { $what } en agua hasta { $volume }; { $use } ml por litro.
 stock-ratio-means = 1:{ $times } quiere decir una parte en { $times } de abono ya diluido.
@@ -1385,10 +1534,22 @@ why-blend = { $nutrient ->
 rescue-answer-yes = sí
 rescue-answer-no = no
 rescue-answer-unknown = no sé
-ask-rescue-mushy-roots = { $plant ->
-    [none] Sácala de la maceta:
-   *[other] Saca { $plant } de la maceta:
-} ¿hay raíces blandas, marrones y huecas al apretarlas?
+rescue-whom = { $named ->
+   *[no] { $plant }
+}
+ask-rescue-mushy-roots = { $pot ->
+    [no] Mira las raíces
+   *[other] { $plant ->
+        [none] Sácala
+       *[other] Saca { $plant }
+    } de { $pot ->
+        [maybe] la maceta o cesta
+       *[yes] { $n ->
+            [many] las macetas
+           *[one] la maceta
+        }
+    }
+}: ¿hay raíces blandas, marrones y huecas al apretarlas?
 ask-rescue-sudden-after-cold = ¿Vino a los pocos días de una noche fría, una corriente o un viaje con frío?
 ask-rescue-one-old-leaf = ¿Es solo la hoja de más abajo, la más vieja?
 ask-rescue-dry-light-pot = ¿La maceta suele estar seca del todo y muy ligera?
@@ -1398,10 +1559,12 @@ ask-rescue-medium-stays-wet = ¿El sustrato sigue mojado una semana después de 
 ask-rescue-new-growth-sound = ¿Se ven sanas la hoja más nueva y las puntas de las raíces?
 ask-rescue-many-plants = ¿Les pasa lo mismo a otras plantas tuyas?
 cause-root-rot = raíces podridas
+cause-tissue-rot = podredumbre de la corona o de la hoja
 cause-salt-burn = quemadura por sales
 cause-thirst = sed
 cause-cold = frío
 cause-old-age = vejez
+cause-rest = caída de hojas antes del reposo
 rescue-likely = { $likely ->
     [none] Nada es seguro. Posible: { $possible }.
    *[other] Probable: { $likely }.{ $possible ->
@@ -1416,40 +1579,90 @@ rescue-unclear = Con eso no sé decir qué es.
 rescue-do-flush = { $lead ->
     [no] Lava otra vez con { $volume } de agua sola en { $passes } veces.
    *[yes] Lava { $plant ->
-        [none] la maceta
+        [none] { $n ->
+            [many] las macetas
+           *[one] la maceta
+        }
        *[other] { $plant }
     } con { $volume } de agua sola: { $passes } veces { $part }, con { $rest } minutos entre medias.
 }
+flush-now = Lava { $plants } con { $volume } de agua sola: { $passes } veces { $part }, con { $rest } minutos entre medias. Deja que escurra; ese día no abones.
 rescue-do-soak = Riega { $plant ->
-    [none] la planta
+    [none] { $n ->
+        [many] las plantas
+       *[one] la planta
+    }
    *[other] { $plant }
 } a fondo con { $volume }, hasta que salga por abajo.
 rescue-do-rinse = Enjuaga las raíces con { $volume } de agua sola.
 rescue-do-unpot = Saca { $plant ->
-    [none] la planta
+    [none] { $n ->
+        [many] las plantas
+       *[one] la planta
+    }
    *[other] { $plant }
-} de la maceta y quítale el sustrato viejo.
+} de { $pot ->
+    [maybe] la maceta o cesta
+   *[yes] { $n ->
+        [many] las macetas
+       *[one] la maceta
+    }
+} y { $n ->
+    [many] quítales
+   *[one] quítale
+} el sustrato viejo.
 rescue-do-cut-dead-roots = Corta lo blando; las raíces firmes se quedan.
-rescue-do-fresh-medium = Ponla en sustrato nuevo y maceta limpia.
-rescue-do-keep-apart = Apártala de las demás y no salpiques.
+rescue-do-fresh-medium = { $n ->
+    [many] Ponlas en sustrato nuevo y macetas limpias.
+   *[one] Ponla en sustrato nuevo y maceta limpia.
+}
+rescue-do-keep-apart = { $n ->
+    [many] Apártalas
+   *[one] Apártala
+} de las demás y no salpiques.
 rescue-do-humid-shade = Sombra y aire húmedo.
-rescue-do-water-when-nearly-dry = Vuelve a regar, y solo cuando esté casi seca.
+rescue-do-water-when-nearly-dry = Vuelve a regar, y solo cuando el sustrato esté casi seco.
 rescue-do-remove-crust = Quita antes la costra, no más de 6 mm.
-rescue-do-shade = Tenla a la sombra.
+rescue-do-shade = { $n ->
+    [many] Tenlas
+   *[one] Tenla
+} a la sombra.
 rescue-do-clear-water-only = Agua sola.
 rescue-do-water-more-often = Riega más a menudo.
 rescue-do-move-to-warmth = Pon { $plant ->
-    [none] la planta
+    [none] { $n ->
+        [many] las plantas
+       *[one] la planta
+    }
    *[other] { $plant }
 } en un sitio cálido, de 10 a 27 °C.
 rescue-do-leave-leaf = No hay que hacer nada: deja la hoja{ $plant ->
     [none] {""}
    *[other] {" "}de { $plant }
 } hasta que se caiga sola.
-rescue-do-look-at-roots = Saca { $plant ->
-    [none] la planta
-   *[other] { $plant }
-} de la maceta y mira las raíces: firmes y gordas, sanas; blandas, podridas; puntas marrones, sales.
+rescue-do-dry-crown = Vuelca el agua de la corona y sécala con un papel.
+rescue-do-cut-to-sound = Corta lo blando o negro hasta tejido sano con una cuchilla limpia y deja secar el corte.
+rescue-do-keep-dry = Nada de agua en las hojas ni en la corona; que corra el aire.
+rescue-do-let-shed = Seguramente es la caída normal de hojas antes del reposo: no hagas nada ni { $n ->
+    [many] las saques de sus macetas.
+   *[one] la saques de la maceta.
+} Poca agua sola, nada de abono. Cañas, bulbos o raíces blandas serían podredumbre: entonces dímelo.
+rescue-do-look-at-roots = { $pot ->
+    [no] Mira las raíces
+   *[other] Saca { $plant ->
+        [none] { $n ->
+            [many] las plantas
+           *[one] la planta
+        }
+       *[other] { $plant }
+    } de { $pot ->
+        [maybe] la maceta o cesta
+       *[yes] { $n ->
+            [many] las macetas
+           *[one] la maceta
+        }
+    } y mira las raíces
+}: firmes y gordas, sanas; blandas, podridas; puntas marrones, sales.
 rescue-do-look-for-spreading = ¿Se extiende?
 rescue-do-look-for-new-root-tips = ¿Hay puntas de raíz nuevas?
 rescue-do-look-for-firmer-leaves = ¿Están más firmes las hojas?
@@ -1474,6 +1687,7 @@ rescue-resume = { $days ->
        *[other] {", "}{ $share } de lo de siempre.
     }
 }
+rescue-rests = Sin abono hasta que salgan brotes o raíces nuevas.
 rescue-no-feed = Nada de abono hasta que saque raíces nuevas; mírala otra vez { $day }.
 rescue-no-feed-yet = Sin abono { $days } días, hasta saber qué le pasa.
 rescue-assumed = Para el agua he supuesto { $what ->
@@ -1481,8 +1695,24 @@ rescue-assumed = Para el agua he supuesto { $what ->
     [medium] una maceta con corteza.
    *[both] una maceta de { $pot } cm con corteza.
 } Dime la buena y pregunta otra vez.
-rescue-logged = Apuntado: el plan no le da abono hasta { $day }.
-rescue-still = Se recupera: { $plants }. Sin abono hasta { $day }; mientras, agua sola.
+rescue-their-rate = { $rate } g por litro son unas { $times } veces la dosis entera{ $known ->
+    [yes] {""}
+   *[no] , contado como un 20-20-20
+}: demasiado. Nada de abono hasta aclararlo; después, cada semana, unos { $part } g por litro.
+rescue-logged = Apuntado: el plan no { $n ->
+    [many] les
+   *[one] le
+} da abono hasta { $day }.
+overfed-logged = En el plan: primero lavado y luego sin abono hasta { $day }: { $plants }.
+overfed-still = Demasiado abono: { $plants }. Primero lava con mucha agua sola; sin abono hasta { $day }.
+overfed-told = Fue demasiado. Lava ahora: mucha agua sola a través de la maceta, y otra vez media hora después. Luego deja el abono un tiempo y mira si hay puntas marrones.
+overfed-undo = ¿Aún no lo has echado, o eran otras plantas? Envía “deshacer” y luego di cuáles.
+reading-still = { $plants }: el último drenaje pasó del límite, así que nada de abono hasta que baje. Primero lava con agua sola.
+repot-still = { $plants }: trasplante reciente, así que sin abono hasta el { $day }, o hasta que salgan raíces nuevas. Mientras tanto, agua sola.
+rescue-still = { $n ->
+    [many] Se recuperan
+   *[one] Se recupera
+}: { $plants }. Sin abono hasta { $day }; mientras, agua sola.
 rescue-remind = recuérdame revisar { $plant } el { $day } de { $month ->
     [m1] enero
     [m2] febrero
@@ -1514,10 +1744,16 @@ sign-medium-stays-wet = sustrato que no se seca
 sign-new-growth-sound = brotes nuevos sanos
 sign-many-plants = muchas plantas a la vez
 sign-roots-gone = sin raíces
+sign-leaves-gone = hojas que se caen
 sign-black-spreading = negro que avanza
 sign-rot = podredumbre
+sign-crown-rot = corona o tallo podridos
+sign-leaf-rot = una mancha mojada o que crece en la hoja
 sign-sour-smell = olor agrio
 sign-firm-roots = raíces firmes
+sign-watered-little = poca agua
+sign-watered-well = riego normal
+sign-sheds-in-rest = una especie que pierde hojas en el reposo
 sign-leaf-tips-brown = puntas de hoja marrones
 sign-wilting-wet = lacia con la maceta mojada
 sign-wilting-dry = lacia con la maceta seca
@@ -1664,6 +1900,8 @@ meter-under = No es demasiado fuerte{ $plants ->
     [none] {""}
    *[other] {" "}para { $plants }
 }.
+meter-water-alone = Es el agua, no el abono: con EC { $own } ella sola ya pasa de los { $most } mS/cm que aguantan estas plantas.
+meter-water-adds = El abono está como querías; con la EC { $own } de tu agua pasa de los { $most } mS/cm que aguantan estas plantas.
 up-to = hasta { $high }
 meter-anew = { $instead ->
     [yes] Prepáralo
@@ -1698,12 +1936,62 @@ meter-meant-same = Es el { $share } % de { $whose ->
     [said] lo que querías disolver
    *[given] la dosis que te di
 }: puede estar bien.
+meter-meant-fine = Es el { $share } % de { $whose ->
+    [said] lo que querías disolver
+   *[given] la dosis que te di
+}: como querías, hasta donde llega un medidor.
 meter-scale-unknown = 1 mS/cm son 500, 640 o 700 ppm, según el medidor: di cuál, como “en la escala de 500”.
 meter-unit-taken = Lo tomo como mS/cm.
 meter-temperature = Casi todos los medidores corrigen a 25 °C; el tuyo quizá no, así que cuento con las dos cosas.
 meter-water-unknown = No tengo apuntada tu agua, así que esto es lo máximo que puede ser. Manda: mi agua del grifo tiene 0,4 mS.
 meter-water-estimated = La EC de tu agua la calculo por su dureza. Dime la suya y afino, como: mi agua del grifo tiene 0,4 mS.
 meter-forms-unknown = Doy un margen: la etiqueta que conozco no dice las formas de nitrógeno (nítrico, amoniacal, ureico).
+convert-meter = { $value } { $unit } son { $kind ->
+    [ms] {""}
+   *[other] { $ec } mS/cm;{" "}
+}{ $ppm }{ $kind ->
+    [cf] .
+   *[other] ; CF { $cf }.
+}
+convert-on-scale = { $value } { $unit } en la escala de { $scale }
+convert-ppm-unit = ppm en la escala de { $scale }
+convert-ppm-open = { $value } ppm son { $each }.
+convert-oxide = { $value } { $unit } de { $of } son { $result } { $unit } de { $to } ({ $oxide } × { $factor } = { $element }).
+convert-oxide-none = { $of } y { $to } no se convierten uno en otro. Paso P2O5 a P, K2O a K, CaO a Ca, MgO a Mg, y al revés.
+pour-together = En total { $volume } con EC { $ec } mS/cm.
+pour-thinned = Añade { $add } ({ $water }): quedan { $whole } con EC { $ec } mS/cm.
+most-ec = Como mucho EC { $most } mS/cm en el abono ya diluido, con tu agua incluida{ $plants ->
+    [none] : vale para la mayoría de las orquídeas; dime la planta y te doy el suyo.
+   *[other] , para { $plants }. Menos no hace daño.
+}
+most-ec-source = De dónde sale: { $source }.
+brings-over = { $sure ->
+    [yes] Es demasiado
+   *[no] Quizá es demasiado
+}: el máximo son { $most } { $unit } en { $volume }.
+nitrogen-over = Demasiado{ $plants ->
+    [none] {""}
+   *[other] {" "}para { $plants }
+}: como mucho { $most } mg/l de N{ $what ->
+    [ammonium] {" "}como amonio
+   *[all] {""}
+}.
+nitrogen-perhaps = Demasiado{ $plants ->
+    [none] {""}
+   *[other] {" "}para { $plants }
+} si tu cifra cuenta nitrógeno (N): como mucho { $most } mg/l de N{ $what ->
+    [ammonium] {" "}como amonio
+   *[all] {""}
+}.
+nitrogen-under = No es demasiado{ $plants ->
+    [none] {""}
+   *[other] {" "}para { $plants }
+}: el máximo es { $most } mg/l de N{ $what ->
+    [ammonium] {" "}como amonio
+   *[all] {""}
+}.
+nitrogen-as-ion = { $value } mg/l de { $ion } son { $n } mg/l de N; contado como nitrógeno son { $value } mg/l de N.
+nitrogen-ammonium = Al menos la mitad del nitrógeno como nitrato, mejor tres cuartos (Wang, HortScience).
 why-meter-difference = abono = lo que marca el medidor menos lo del agua, entre lo que suma un gramo por litro en esa agua
 why-meter-temperature = llevado a 25 °C, cerca de un 2 % por grado
 why-meter-scale = ppm entre la escala del medidor son mS/cm
@@ -1767,6 +2055,9 @@ suits-limits = Límites para { $class_ ->
     [hungry] plantas que comen mucho
    *[other] casi todas las orquídeas
 }: cifras de cultivadores, no hay ensayos que las den.
+blend-taken = Con { $percent } % de { $water } en la regadera queda { $values }; la cantidad de abono no cambia.
+blend-unknown = La misma cantidad de abono. Qué hace { $percent } % de { $water } con tu agua no lo sé: manda su dureza, como: mi agua del grifo tiene 14 °dH.
+mix-parts = { $first_percent } % de { $first } con { $second_percent } % de { $second }: { $values }.
 ask-mix-unit = ¿En qué unidad? Manda: mezclar grifo y ósmosis a 6 dH, o: a 0,3 mS.
 ask-mix-figure = ¿Cómo es tu { $water }? Manda { $quantity ->
     [ec_ms_cm] su EC, como: mi agua del grifo tiene 0,5 mS
@@ -1805,7 +2096,11 @@ supplement-gap = { $element ->
    *[Mg] magnesio
 } { $mg_l } de { $target } mg/l
 supplement-water-unknown = No tengo apuntada tu agua, así que no cuento lo que trae. Manda: mi agua del grifo tiene 14 dH.
-supplement-none = Nada de tu estante lo trae. Hace falta { $kind ->
+supplement-fed = Tu abono ya da { $what } mg/l.
+supplement-none = { $fed ->
+    [yes] El resto no lo trae nada más de tu estante.
+   *[no] Nada de tu estante lo trae.
+} Hace falta { $kind ->
     [Ca] nitrato de calcio, o un suplemento con calcio
     [Mg] sulfato de magnesio (sal de Epsom), o un suplemento con magnesio
    *[both] un suplemento con calcio y magnesio, o algo de agua del grifo en la mezcla

@@ -23,11 +23,17 @@ volume-own = { $amount } { $unit ->
 
 measure-weigh = Odważ na wadze { $step } g (±{ $error } %).
 measure-syringe = Odmierz strzykawką co { $step } ml (±{ $error } %).
-measure-stock = Rozpuść { $product } g w wodzie, dopełnij do { $bottle } ml i wlej z tego { $use } ml do konewki: waga { $step } g myli się tu nawet o { $error } %. Trzyma się { $days } { $days ->
+measure-stock = Rozpuść { $product } g w wodzie, dopełnij do { $bottle } ml i wlej z tego { $use } ml do konewki: waga { $step } g { $error ->
+    [none] nie odważy tak mało.
+   *[other] myli się tu nawet o { $error } %.
+} Trzyma się { $days } { $days ->
     [one] dzień
    *[other] dni
 }: w chłodzie, po ciemku, z opisem. Albo rozrób od razu { $batch } lub więcej.
-measure-stock-liquid = Odmierz { $product } ml, dopełnij wodą do { $bottle } ml i wlej z tego { $use } ml do konewki: strzykawka co { $step } ml myli się tu nawet o { $error } %. Trzyma się { $days } { $days ->
+measure-stock-liquid = Odmierz { $product } ml, dopełnij wodą do { $bottle } ml i wlej z tego { $use } ml do konewki: strzykawka co { $step } ml { $error ->
+    [none] nie odmierzy tak mało.
+   *[other] myli się tu nawet o { $error } %.
+} Trzyma się { $days } { $days ->
     [one] dzień
    *[other] dni
 }: w chłodzie, po ciemku, z opisem. Albo rozrób od razu { $batch } lub więcej.
@@ -35,7 +41,10 @@ measure-cross-check = { $many ->
     [yes] W płaskich łyżeczkach z grubsza
    *[no] W płaskich łyżeczkach z grubsza
 } { $spoons }: tylko po to, żeby wyłapać zły przecinek.
-measure-batch = Za mało na twój sprzęt (błąd do { $error } %). Rozrób co najmniej { $batch }, resztę trzymaj do następnego podlewania.
+measure-batch = Za mało na twój sprzęt{ $error ->
+    [none] .
+   *[other] {" "}(błąd do { $error } %).
+} Rozrób co najmniej { $batch }, resztę trzymaj do następnego podlewania.
 measure-spoon-stock = Rozpuść { $spoons } płaskiej łyżeczki w wodzie, dopełnij do { $bottle } ml i wlej z tego { $use } ml do konewki. Trzyma się { $days } dni: w chłodzie, po ciemku, z opisem. Lepiej: zważ jedną łyżeczkę i podaj dawkę z etykiety w gramach.
 measure-spoon = Płaska łyżeczka to miara na oko. Lepiej zważ jedną łyżeczkę i podaj dawkę z etykiety w gramach.
 
@@ -55,12 +64,13 @@ why-density-assumed = dla płynu przyjęte 1,2 kg na litr
 why-measure-us = przyjęte miary amerykańskie
 why-measure-imperial = przyjęte miary brytyjskie
 why-ec-water_unknown = policzone jako to, co wnosi nawóz, bo nie znam EC twojej wody
+why-ec-water_known = od { $wanted } odjęte EC { $own } twojej wody
 why-ec-water_hardness = twoja woda przyjęta jako { $middle } mS/cm ({ $low } do { $high } z jej twardości; podaj EC, będzie dokładniej)
 why-strength-asked = { $factor ->
     [full] pełna dawka
    *[other] { $factor }
 } na życzenie
-why-strength-target = nic nie odejmuję
+why-strength-target = bez obniżki na porę roku czy podłoże
 why-strength-default = { $factor }, bo nie podano dawki ani rytmu
 why-strength-every_watering = { $factor } przy każdym podlewaniu
 why-strength-weekly = { $factor } przy nawożeniu co tydzień
@@ -82,8 +92,18 @@ no-feed-genus = Bez nawozu: sama czysta woda, i to mało. { $plants } { $count -
     [one] ma
    *[other] mają
 } teraz spoczynek.
+clear-only = Bez nawozu: { $volume } czystej wody{ $plants ->
+    [none] .
+   *[other] . Dla: { $plants }.
+}
+clear-how = Lej, aż wypłynie dołem i całe podłoże będzie mokre, potem daj odciec. Jednak z nawozem? Napisz „nawóz” z litrami.
+clear-flush = { $enough ->
+    [yes] Wystarczy też na comiesięczne płukanie (około { $volume }): przelewaj powoli, na dwa razy.
+   *[no] Comiesięczne płukanie wymaga więcej: około { $volume }, dwa razy tyle co doniczki, przelane powoli.
+}
 no-feed-growth = Bez nawozu: sama czysta woda, i to mało. Roślina w spoczynku nic nie pobiera, a to, co zostanie, pali korzenie.
 no-feed-until = Wróć do nawozu, gdy ruszą nowe przyrosty lub korzenie.
+no-feed-months = Spoczynek według kalendarza: { $begin }–{ $end }. Potem wróć do nawozu, z nowym przyrostem albo korzeniami.
 no-feed-others = Osobno dla { $plants }: { $amount } { $unit ->
     [tsp] łyżeczki
    *[other] { $unit }
@@ -95,6 +115,13 @@ caution-types-rest = Część gatunków tego rodzaju ma teraz spoczynek i nie bi
 caution-ailing = Chora roślina nie dostaje nawozu, tylko czystą wodę. Napisz samo to, co widzisz, np. „zgnite korzenie u falka”, a ułożę plan.
 caution-wet-roots-first = Najpierw zmocz korzenie czystą wodą.
 caution-softened-water = Woda zmiękczona jest pełna sodu: nie dawaj jej storczykom. Bierz wodę sprzed zmiękczacza albo deszczówkę.
+caution-water-over-limit = { $alone ->
+    [yes] Nie na tej wodzie: sama ma EC { $own }, a te rośliny znoszą { $most } mS/cm.
+   *[no] Nie na samej tej wodzie: z jej EC { $own } wyjdzie { $total }, a te rośliny znoszą { $most } mS/cm.
+} { $litres ->
+    [none] Weź deszczówkę albo wodę z RO.
+   *[other] Weź deszczówkę albo wodę z RO, swojej najwyżej { $litres } na { $volume }.
+}
 caution-spoon-is-rough = Jedna łyżeczka bywa dwa razy cięższa od drugiej: zgarnij na płasko i daj raczej mniej.
 caution-sensitive-roots = Te korzenie łatwo przypalić: lepiej słabiej niż mocniej.
 caution-winter-half = Zimą daje się zwykle połowę tego, chyba że roślina rośnie.
@@ -129,6 +156,7 @@ ask-product = Co jest na etykiecie? Napisz trzy liczby, np. 20-20-20.
 ask-product-with-rate = Jakie są trzy liczby na etykiecie (np. 20-20-20)? Bez nich nie wiem, czy dawka z etykiety nie jest dla rośliny za duża.
 ask-volume-and-product = Ile litrów i jakie są trzy liczby na etykiecie? Np.: 5 litrów, 20-20-20 proszek.
 ask-label-rate = Azotu prawie tu nie ma, więc potrzebuję dawki z etykiety. Napisz np.: etykieta 1 g na litr.
+ask-element-none = Na tej etykiecie nie ma { $element }, więc nie policzę według niego. Podaj nawóz, który to ma, albo cel dla azotu, np. 50 ppm N.
 ask-ec-perhaps = Sądząc po twardości, sama twoja woda może już mieć takie EC ({ $low } do { $high } mS/cm). Podaj jej EC, np.: moja kranówka 0,5 mS. Albo podaj wyższe, albo weź deszczówkę.
 ask-ec-reached = Sama twoja woda ma już takie EC. Podaj wyższe EC albo weź deszczówkę.
 ask-form-unit = Na etykiecie są mililitry, a tu jest proszek. Jak to jest? Podaj dawkę w gramach albo napisz: płyn.
@@ -238,6 +266,7 @@ plants-fewer = Ubyło: { $gone }{ $kind ->
    *[other] {" "}({ $kind })
 }, zostało { $left }.
 plants-lost = Skreślone z listy: { $plants }. Co było podane, zostaje w dzienniku.
+plants-meanwhile = Ktoś zmienił to chwilę wcześniej; w zapiskach było wtedy: { $held }.
 who-rests = W spoczynku { $when ->
     [now] teraz
     [month] ({ $month })
@@ -294,6 +323,7 @@ ask-names-count = { $count } { $count ->
     [few] rośliny
    *[other] roślin
 }, a nazw więcej: { $names }. Nic nie zapisano; wyślij pasującą liczbę i nazwy, na przykład: dodaj 2 falenopsis: Ruby i Max.
+ask-further-named = Już zapisane, bez imienia: { $known }. Jeśli „{ $name }” to ta sama, napisz: { $kind } nazywa się { $name }. Jeśli to kolejna, odpowiedz tak.
 ask-further = Już zapisane: { $known }. Dodać { $plants } jako kolejne? Jeśli to już wszystkie, odpowiedz nie.
 ask-fewer-than = Zapisane: { $plants }, o { $gone } więcej niż { $count }. Nic nie zmieniono; napisz, co z resztą, na przykład: padły { $gone } { $kind }.
 plants-in-all = Razem: { $count } { $kind }.
@@ -305,6 +335,12 @@ plants-split = { $left ->
    *[other] Pozostałe { $left } { $kind } zostają bez zmian.
 }
 ask-name-one = Bez imienia: { $known }. Nic nie zmieniono; nazwij je po kolei, na przykład: nazwij { $kind } na balkonie { $name }.
+ask-them = Rośliny, o której była mowa, nie ma na liście. Napisz jej nazwę albo rodzaj, albo najpierw ją dodaj. Na liście: { $known }.
+dose-for-nobody = Nie mam tu „{ $meant }”. Mam: { $known }. { $some ->
+    [none] To jest dla dowolnego storczyka; jeśli znasz gatunek, najpierw go dodaj:
+   *[other] Ta dawka jest tylko dla: { $some }.
+}
+ask-no-such = „{ $meant }” nie ma na twojej półce: nie podaję ilości. Na półce: { $feeds }. Wybierz z tego albo podaj etykietę: nawóz { $meant }: 20-20-20 proszek, 1 g na litr.
 ask-not-on-record = Nie mam tu „{ $meant }”{ $known ->
     [none] .
    *[other] . Mam: { $known }.
@@ -333,6 +369,17 @@ product-name-it = Aby nadać mu nazwę, napisz: nazwij go Niebieski
 ask-rate-or-mix = Tak mówi etykieta, czy tyle dodajesz? Napisz: { $name }, etykieta { $rate } { $unit } na litr; albo całą ilość i: za dużo?
 ask-name-of-what = Co nazwać { $name }? Napisz tak: nazwij vandę { $name }
 ask-which-feed = O którym nawozie to jest? Napisz po jednym, na przykład: { $name } kosztuje 12 € za 500 g.
+ask-unshelved = Na półce nie ma: { $what }. Nie podam ilości i nic nie zapisuję. Dodaj z danymi z etykiety, np.: siarczan magnezu 9,8 % Mg proszek, etykieta 0,3 g na litr, nazwij to epsom
+ask-ceased = { $name } zostaje na półce. Aby zdjąć, napisz: usuń { $name }. Aby używać innego: „od teraz NAZWA”.
+says-remove = usuń { $name }
+ask-which-product = { $several ->
+    [yes] Który? Pasuje kilka: { $products }. Napisz jego liczby albo nazwę.
+   *[no] Takiego nie masz. Na półce: { $products }.
+}
+newest-taken = „Nowy”: { $name }, zapisany jako ostatni.
+can-taken = Na pełną konewkę: { $volume }.
+ask-can = Ile się w niej mieści? Napisz np.: moja konewka ma 5 l, a zapamiętam.
+one-feed = Policzone tylko { $name }, bez: { $others }. Oba w pełnej dawce to razem za dużo. Czy mogą się spotkać? Napisz: { $name } i { $others } w jednej butelce?
 product-changed = Zmienione: { $product }.
 product-removed = Zdjęte z półki: { $name }.
 product-default = Od teraz domyślnie { $name }, chyba że podasz inny nawóz.
@@ -393,6 +440,7 @@ home-recorded = { $place }{ $country ->
    *[north] półkula północna
 }.
 home-others = A może { $others }? Wtedy podaj też kraj.
+home-besides = Pominięte: { $texts }. Wyślij to w osobnej linii.
 home-south = Półkula południowa: odwracam pory roku.
 home-north = Półkula północna.
 home-line = Dom: { $place ->
@@ -458,10 +506,25 @@ amended-undone = Jak przedtem. { $entry }
 amended-same = Tak już jest. { $entry }
 ask-amend = Co było nie tak? { $entry } Napisz na przykład: to była Ruby; albo: to było wczoraj; albo: cofnij.
 ask-amend-undo = Żeby to poprawić, napisz: cofnij; a potem to zdanie od nowa.
+ask-undo-last = Ostatni wpis jest inny: { $what }{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}. „cofnij” usunie właśnie ten, a potem poprzedni.
+ask-wrong = Co było nie tak? Napisz tę linijkę od nowa, jak ma być; „cofnij” usunie ostatni wpis.
 ask-two-days = To dwa dni naraz. Napisz je osobno, na przykład: nawiozłam Ruby wczoraj.
 ask-two-things = To dwie rzeczy naraz i nie wiem, które rośliny co dostały. Napisz je osobno, na przykład: nawiozłem falenopsisy.
 not-changed = W takim razie niczego nie zmieniam. Pomyłkę usunie „cofnij”.
-not-yours = To chyba cudze rośliny, więc nic nie zapisuję. Jeśli są twoje, napisz to bez tej drugiej osoby.
+not-yours = To chyba cudze, więc nic nie zapisuję. Jeśli to twoje, napisz to bez tej drugiej osoby.
+not-your-water = To chyba cudza woda albo sprzed lat: nic nie zapisuję. Swoją dzisiejszą podaj np.: moja kranówka ma 14 dH
+not-used-now = Nic nie zmieniam. Aby zdjąć nawóz z półki, napisz: usuń, i jego nazwę.
+not-told-doubt = Dopóki to nie jest pewne, nic nie zapisuję. Jeśli tak było, napisz { $verb ->
+    [clear] tak: podlałam Ruby
+    [flush] tak: przepłukałam Ruby
+    [repot] tak: przesadziłam Ruby
+   *[fed] tak: nawiozłam Ruby
+}.
+feed-pause = Samej przerwy w nawożeniu nie zapisuję. Napisz „Ruby odpoczywa”, a plan da tylko czystą wodę, aż napiszesz „Ruby ma nowe korzenie” albo „Ruby rośnie”.
+not-from-today = Tylko dziś: w zapisach nic się nie zmienia. Do dawki z tą wodą dopisz ją w wierszu, np.: 2 l z deszczówką.
 not-told = Na razie nic nie zapisuję. Gdy będzie zrobione, napisz { $verb ->
     [fed] tak: nawiozłam Ruby
     [clear] tak: podlałam Ruby
@@ -471,6 +534,7 @@ not-told = Na razie nic nie zapisuję. Gdy będzie zrobione, napisz { $verb ->
     [lose] tak: Ruby zginęła; jeśli tylko choruje, co widzisz
    *[other] to w jednej linii
 }.
+logged-twice = Już drugi raz tego dnia: { $plants }. To było jedno nawożenie, wpisane dwa razy? Napisz: cofnij.
 not-given = W takim razie nic nie zapisuję: w dzienniku jest tylko to, co było podane. Błędny zapis usunie „cofnij”.
 ask-all-or-some = Wszystkie oprócz { $names } czy tylko { $names }? Nic nie jest jeszcze zapisane; wyślij ten wiersz jeszcze raz z jednym z nich.
 ask-runoff = Co pokazał miernik? Napisz np.: odciek z Ruby 1,6 mS.
@@ -491,6 +555,8 @@ event-fed = nawóz
 event-clear = czysta woda
 event-flush = płukanie
 event-reading = pomiar odcieku
+event-pause = przerwa w nawożeniu
+event-overfed = za dużo nawozu
 event-rescue = diagnoza ({ $cause ->
     [root-rot] gnicie korzeni
     [salt-burn] przypalenie solami
@@ -613,11 +679,13 @@ on-record = { $whose ->
    *[own] Z twoich zapisków
 }: { $items }.
 on-record-asleep = Pominięte, w spoczynku: { $plants }.
+on-record-rate = Piszesz { $rate } { $unit } na litr; etykieta na twojej półce mówi mniej, więc trzymam się jej. Jeśli etykieta jest nowa, napisz: { $name } etykieta { $rate } { $unit } na litr.
 on-record-volume = Na te doniczki trzeba mniej więcej { $volume }.
 on-record-differ = Różnią się, więc biorę najsłabszą dawkę; „plan” da każdej własną.
 on-record-spoons = Masz tylko łyżki: są na to za grube. Weź małą strzykawkę z apteki albo wagę co dziesiątą grama; do tego czasu raczej mniej niż więcej.
 on-record-plants = twoje rośliny, razem { $count }
 on-record-deciding = { $plants } (najmniej znosi { $plant } i decyduje)
+follow-up-more = To { $times } razy tyle co poprzednio. Jeśli chodzi o połowę tamtego, napisz: połowa tego.
 follow-up-strength-stays = Nadal { $share }, jak w prośbie. Inną moc podaj na przykład tak: połowa.
 ask-no-last = Nie ma dawki, od której można wyjść. Napisz jedną linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
 refuse-overtaken = Potem była jeszcze inna dawka, a wychodzę tylko od najnowszej. Napisz całą linijkę, np.: 5 litrów, 20-20-20 proszek, ćwierć dawki.
@@ -629,17 +697,53 @@ help-lost = Tego nie rozumiem: nic nie zmieniono.
 tell-water = Podlewaj, gdy podłoże jest prawie suche: podnieś doniczkę, lekka znaczy sucha. W korze to latem często raz w tygodniu, zimą rzadziej; mech schnie dłużej. Planuję nawóz i sole, nie pragnienie (powszechna praktyka, bez źródła).
 tell-need = Długo żyją bez nawozu, ale z odrobiną rosną i kwitną lepiej: ćwierć dawki z etykiety przy każdym podlewaniu, dopóki rosną. Za dużo szkodzi bardziej niż nic (powszechna praktyka, bez źródła).
 tell-winter = Co zimą dalej rośnie, dostaje połowę zwykłej dawki, co odpoczywa, nic: czystą wodę, i mniej. Od wiosny, gdy pojawią się nowe przyrosty albo korzenie, jak przedtem (powszechna praktyka, bez źródła).
+tell-winter-half = Tak: zimą połowa zwykłej dawki. Moje zimowe dawki mają już tę połowę: nie dziel jeszcze raz. W spoczynku nic (powszechna praktyka, bez źródła).
 tell-which-water = Deszczówka albo woda z odwróconej osmozy, albo kranówka, która nie jest twarda; nigdy woda ze zmiękczacza na sól. Deszczówka i osmoza nie wnoszą wapnia ani magnezu: musi je dać nawóz. Podaj swoją, np.: moja kranówka ma 14 dH (powszechna praktyka, bez źródła).
 tell-repot-when = Gdy podłoże się rozpada albo korzenie nie mają miejsca, mniej więcej co dwa lata, najlepiej na początku nowych korzeni (powszechna praktyka, bez źródła). Potem napisz: przesadziłam Ruby w korę; wstrzymam nawóz.
 tell-bottle = Nie w jednej butelce koncentratu: wapń strąca się z siarczanem i fosforanem nawozu jako biały osad. Każdemu osobna butelka i strzykawka; w pełnej konewce mogą się spotkać, jedno wmieszane po drugim (powszechna praktyka, bez źródła).
+tell-keiki = Przy matce żyje z jej nawozu. Oddziel je, gdy ma trzy korzenie po około 5 cm, posadź w małej doniczce, trzy tygodnie sama woda, potem połowa tego, co ona dostaje (powszechna praktyka, bez źródła).
+tell-dry = Nigdy nie nawoź suchych korzeni: parzy je. Najpierw zwilż je czystą wodą, odczekaj kwadrans, potem nawoź (powszechna praktyka, bez źródła).
+tell-first = Najpierw czysta woda, potem nawóz, nigdy odwrotnie: suche korzenie parzy. Po porządnym płukaniu nawieź dopiero przy następnym podlewaniu, nie tego samego dnia (powszechna praktyka, bez źródła).
+tell-spray = Nawoź korzenie, nie liście: pobierają mało, a to, co zostanie w stożku lub kącie liścia, szkodzi. Jeśli zraszasz, to czystą wodą, rano (powszechna praktyka, bez źródła).
+tell-heat = Powyżej około 35 °C prawie nie rosną: sama woda, w chłodzie poranka, a nawóz znowu, gdy się ochłodzi (powszechna praktyka, bez źródła).
+tell-no-bloom = Więcej nawozu nie da kwiatów, daje je światło: jasno, bez południowego słońca, a dla falenopsisa kilka tygodni nocy poniżej około 18 °C. Ćwierć dawki z etykiety w czasie wzrostu wystarczy (powszechna praktyka, bez źródła).
+tell-summer = Nie mocniej: zwykła dawka. Latem piją częściej i same dostają więcej; powyżej około 35 °C tylko czysta woda (powszechna praktyka, bez źródła).
+tell-in-flower = Tak, zwykła dawka albo połowa, nigdy więcej z powodu kwiatów. Najpierw zwilż korzenie i nie lej nawozu na kwiaty (powszechna praktyka, bez źródła).
+tell-repot-flower = Lepiej nie: może zrzucić kwiaty. Poczekaj, aż przekwitnie i ruszą nowe korzenie; nie czekają tylko zgniłe korzenie i mokre, rozłożone podłoże (powszechna praktyka, bez źródła).
+tell-before-repot = Nie: dzień wcześniej czysta woda, korzenie będą giętkie. Nawóz dopiero z nowymi końcówkami korzeni albo po { $weeks } tygodniach (powszechna praktyka, bez źródła).
+tell-rest-feed = W spoczynku bez nawozu: nic nie pobiera, a sole zostają przy korzeniach. Mało czystej wody, albo wcale, gdy spoczywa na sucho, aż ruszy nowy przyrost (powszechna praktyka, bez źródła).
+tell-rest-which = To zależy od gatunku. Napisz z nazwą, np.: kiedy spoczywa Dendrobium nobile?
+tell-rest-none = { $plants } nie ma w moim almanachu stałego spoczynku: nawoź, dopóki rośnie, zimą o połowę mniej.
+tell-rest-span = { $plants } ma spoczynek według kalendarza: { $begin }–{ $end }; bez nawozu{ $dry ->
+    [yes] {" "}i na sucho
+   *[no] , mało czystej wody
+}. Potem wróć do nawozu, z nowym przyrostem albo korzeniami.
+tell-water-amount = Tyle, żeby trochę wyciekło dołem, potem odsącz: nigdy nie zostawiaj w wodzie. Podaj doniczkę, np.: falek stoi w korze, doniczka 12 cm; plan poda, ile ml (powszechna praktyka, bez źródła).
+tell-soak = Można jedno i drugie: podlewanie wypłukuje stare sole, dziesięć minut moczenia lepiej nawilża suchą korę. Dla każdej doniczki świeża woda, bo wspólna przenosi zgniliznę i szkodniki (powszechna praktyka, bez źródła).
+tell-ice = Lepiej woda o temperaturze pokojowej: lód wychładza korzenie, nie niesie nawozu i nie wypłukuje soli (powszechna praktyka, bez źródła).
+tell-boiled = Gotowanie i filtr usuwają tylko część kamienia; przegotowaną wodę ostudź. Do twardej dolej deszczówki albo wody z osmozy; nigdy woda ze zmiękczacza solnego (powszechna praktyka, bez źródła).
+tell-lime = Twarda woda może być pół na pół z deszczówką albo wodą z osmozy; białe naloty wypłucz taką mieszanką. Podaj jej wynik, a uwzględnię go, np.: moja kranówka ma 18 dH (powszechna praktyka, bez źródła).
+tell-normal = Nie widzę tego: opisz, jak wygląda, np.: mój falek ma żółte liście. Dopóki nie wiadomo, czysta woda i bez nawozu.
 tell-often = Przy każdym podlewaniu ćwierć dawki z etykiety, a raz w miesiącu sama woda; albo co dwa tygodnie połowa. Zimą połowa tego, w spoczynku nic (powszechna praktyka, bez źródła).
+tell-often-sensitive = Te znoszą mało: przy każdym podlewaniu od jednej ósmej do ćwierci dawki z etykiety, nigdy więcej, a raz w miesiącu sama woda. Zimą połowa tego, w spoczynku nic (powszechna praktyka, bez źródła).
+tell-away = Przed wyjazdem przepłucz doniczki czystą wodą. Dwa, trzy tygodnie bez nawozu nie szkodzą: kto podlewa, niech daje samą wodę, gdy doniczka jest lekka, i niech żadna nie stoi w wodzie. Po powrocie nawoź jak zwykle, nigdy więcej na zapas (powszechna praktyka, bez źródła).
 tell-sticky = Przejrzyste krople na pędach i młodych liściach to często tylko sok. Lepkie liście z brązowymi albo białymi guzkami to mogą być tarczniki: zetrzyj je i odstaw roślinę (powszechna praktyka, bez źródła).
+tell-gnats = Małe muszki przy doniczkach to zwykle ziemiórki: żyją w mokrym, starym podłożu i dorosłym roślinom prawie nie szkodzą. Daj mu mocniej przesychać, wylewaj wodę z podstawek, zawieś żółte lepy; świeże podłoże, gdy się rozpada (powszechna praktyka, bez źródła).
+tell-dry-roots = Biały lub srebrny i jędrny to zdrowy, suchy korzeń: mokry zielenieje. Podlej, gdy większość jest srebrna; nic nie wycinaj, nie nawoź więcej. Płaski, pusty lub brązowy jest martwy (powszechna praktyka, bez źródła).
+tell-sunburn = Zabierz roślinę z pełnego słońca. Spalona plama, jasna, potem brązowa i sucha, się nie zagoi: zostaw liść. Wytnij tylko, gdy mięknie i się powiększa. Bez dodatkowego nawozu, podlewaj jak zwykle (powszechna praktyka, bez źródła).
+tell-heat-stress = Sama czysta woda, bez nawozu, póki upał. Przenieś roślinę w najchłodniejsze zacienione miejsce z ruchem powietrza, korzenie wilgotne, rano zraszaj. Chłodnolubne, jak Masdevallia, gubią liście powyżej około 25 °C. Miękkie korzenie lub pędy? Napisz (powszechna praktyka, bez źródła).
+tell-mould = Pleśń żyje na martwym podłożu, nie na roślinie: jest za mokro, za mało powietrza albo podłoże stare. Zdejmij ją, daj mocniej przeschnąć, więcej powietrza; świeże podłoże, gdy miękkie lub pachnie. Bez nawozu, aż przeschnie (powszechna praktyka, bez źródła).
+tell-algae = Zielony nalot to glony: światło i nawóz na mokrym keramzycie, mchu lub doniczce. Korzeniom prawie nie szkodzą. Osłoń doniczkę od światła, raz w miesiącu przepłucz czystą wodą, daj górze przeschnąć (powszechna praktyka, bez źródła).
+tell-broken = Poszarpane liście i korzenie przytnij gładko czystym ostrzem, rany kilka dni trzymaj sucho, ustaw roślinę prosto i stabilnie w cieniu. Sama czysta woda, bez nawozu do nowych końcówek korzeni (powszechna praktyka, bez źródła).
 tell-air-roots = Korzenie poza doniczką to nic złego: zostaw je. Srebrne albo zielone i jędrne są zdrowe, brązowe i puste martwe (powszechna praktyka, bez źródła).
 tell-flowers-over = Kwiaty więdną po tygodniach albo miesiącach: to normalne. Nawoź dalej jak dotąd. Jeśli cierpią też liście albo korzenie, napisz, na przykład: żółte liście u mojego falka.
+tell-buds = Pąki opadają zwykle po zmianie: nowe miejsce, zimny lub gorący przeciąg, suche powietrze, suche korzenie albo dojrzałe owoce obok. Nie ruszaj rośliny, trzymaj korzenie lekko wilgotne i nie dawaj więcej nawozu (powszechna praktyka, bez źródła). Miękkie korzenie albo plamy na liściach? Napisz i to.
 tell-spike = U falenopsisa brązowy, suchy pęd utnij przy nasadzie; zielony może zostać, bo może znów zakwitnąć (powszechna praktyka, bez źródła).
 tell-missed = Pominięte nawożenie nie szkodzi: nigdy nie nadrabiaj go większą dawką. Najpierw czysta woda, potem dalej zwykła ilość (powszechna praktyka, bez źródła).
 tell-repotted = Po przesadzeniu sama czysta woda, aż pokażą się nowe końcówki korzeni, albo tyle tygodni: { $weeks }; potem jak zwykle. Napisz „przesadziłam Ruby”, a plan policzy dni (powszechna praktyka, bez źródła).
 tell-keeps = Suchy i zamknięty proszek trzyma się latami, płyn do daty na butelce. Nie używaj, gdy pachnie, ma grudki, które się nie rozpuszczają, albo wytrącił kryształy (powszechna praktyka, bez źródła).
+tell-ph = Zwykle pH 5,5 do 6,5 w gotowym roztworze (ogólna praktyka, bez źródła). Kwasów ani „pH minus” i „pH plus” nie liczę: parzą skórę i korzenie, więc tylko według ich etykiety, w rękawicach i z pehametrem. Domieszka deszczówki albo wody z RO obniża twardość i pH bez kwasu.
+tell-ppm-scale = Skala jest na mierniku albo w instrukcji (500, 640 lub 700; także 0,5, 0,64, 0,7). Albo zmierz tę samą wodę w mS/cm: ppm podzielone przez mS/cm to skala.
 thanked = Proszę bardzo. Niech rosną.
 help-of-plant = Znam { $name }, ale nie wiem, czego chcesz. Napisz jedno z tych:
 help-of-plant-say = plan dla { $name } | historia { $name } | 2 l dla { $name }
@@ -753,7 +857,7 @@ explain-npk = Te trzy liczby to procenty wagi: azot N, fosfor jako P2O5, potas j
 explain-hardness = Twardość to wapń i magnez w wodzie; 1 °dH to 17,8 mg/l jako CaCO3. Trochę z tego to pokarm, dużo odkłada się w doniczce i podnosi pH.
 explain-strength = Pełna dawka to dawka z etykiety, a bez niej 200 mg/l N. Storczyki rosną powoli: ćwierć przy każdym podlewaniu karmi przez miesiąc tak samo jak raz pełna, a mniej pali.
 explain-flush = Płukanie to czysta woda, powoli, aż przeleci jej około dwóch doniczek: wynosi sole po nawozie i wodzie. Mniej więcej raz w miesiącu, póki nawozisz.
-explain-overfed = Nadmiar nawozu widać najpierw na korzeniach: brązowe końcówki, potem schnące końcówki liści i biały nalot na podłożu albo doniczce. Wtedy przepłucz czystą wodą i nie nawoź, aż pojawią się nowe końcówki korzeni. Napisz, co widzisz, np.: brązowe końcówki korzeni u Ruby.
+explain-overfed = Nadmiar nawozu widać najpierw na korzeniach: brązowe końcówki, potem schnące końcówki liści i biały nalot na podłożu albo doniczce. Wtedy kilka razy przelej doniczkę czystą wodą, aż swobodnie wypłynie, i nie nawoź, aż pojawią się nowe końcówki korzeni. Napisz, co widzisz, np.: brązowe końcówki korzeni u Ruby.
 explain-salts = Czego korzenie nie pobiorą, zostaje w doniczce, a przy każdym przesychaniu robi się mocniejsze. Objawy: brązowe końcówki korzeni, schnące końcówki liści, biały nalot.
 explain-rest = Niektóre storczyki zimą stają i nic nie pobierają. Nawóz tylko zasala wtedy doniczkę, więc dostają czystą wodę, mało albo wcale, aż ruszą nowe przyrosty lub korzenie.
 explain-winter = Zimą dni są krótkie, a wzrost powolny; korzenie pobierają mniej więcej połowę, więc i dawka jest o połowę mniejsza. Roślina, która rośnie pod lampami, może dostać więcej: napisz „rośnie”.
@@ -769,6 +873,7 @@ explain-ceiling = Żadna odpowiedź nie przekracza etykiety ani tego, co zniesie
 # --- is it too much, home remedies, pets ---
 ask-judge-measure = Ile to jest? Zmierz raz w mililitrach albo gramach i napisz np.: 5 ml 7-5-6 na 2 l, za dużo?
 ask-judge-volume = Na ile litrów? Napisz np.: 5 ml 7-5-6 na 2 l, za dużo?
+ask-judge-volume-given = Na ile litrów to było? Napisz tak: wsypałam 10 g do 8 l. Do tego czasu bez nawozu, sama czysta woda.
 ask-judge-product = Jakiego nawozu? Podaj trzy liczby z etykiety, np.: 5 ml 7-5-6 na 2 l, za dużo?
 judge-unknown-feed = Czy to było za mocne, powiem tylko z trzema liczbami z etykiety. Napisz tak: 5 ml 7-5-6 na 2 l, za dużo?
 judge-over = Za dużo: { $times } × maksimum. Najwyżej { $most } { $unit ->
@@ -823,6 +928,7 @@ last-strong = { $amount } { $unit } to { $percent } % pełnej dawki{ $at_most ->
 }
 last-spoon = { $spoons ->
     [none] Nie: to mniej, niż da się odmierzyć łyżeczką.
+    [many] Nie: przy tylu łyżeczkach łatwo się pomylić. Zważ albo odmierz.
    *[other] { $unit ->
         [ml] Mniej więcej { $spoons } łyżeczki, jeśli to miarka.
        *[other] Z grubsza { $spoons } płaskiej łyżeczki; proszki są różne, więc zważ.
@@ -835,17 +941,27 @@ refuse-remedy = Nie podam dawki na „{ $what }”: bez etykiety nie wiadomo, co
 } nawóz z jego liczbami, np.: 2 l 20-20-20 proszek, ćwierć dawki.
 pets-keep = Nawóz, butelki z koncentratem i pełną konewkę trzymaj z dala od zwierząt i dzieci, nigdy w butelce po napoju; wylewaj wodę z podstawek. O żadnym nawozie nie powiem, że można go bezpiecznie wypić.
 pets-call = { $who ->
+    [told_child] Od razu dzwoń do ośrodka toksykologicznego, z etykietą w ręku.
+    [told_pet] Od razu dzwoń do weterynarza, przy dziecku do ośrodka toksykologicznego, z etykietą w ręku.
     [child] Jeśli dziecko to wypiło lub zjadło: od razu dzwoń do ośrodka toksykologicznego, z etykietą w ręku.
+    [anyone] Jeśli ktoś to wypił lub zjadł: od razu dzwoń do ośrodka toksykologicznego, przy zwierzęciu do weterynarza, z etykietą w ręku.
+    [fish] Jeśli nawóz dostał się do stawu albo akwarium: od razu wymień dużą część wody i dzwoń do weterynarza (powszechna praktyka, bez źródła).
    *[other] Jeśli ktoś to wypił lub zjadł: od razu dzwoń do weterynarza, przy dziecku do ośrodka toksykologicznego, z etykietą w ręku.
 }
 argue-stays = Celowo zostaję poniżej pełnej dawki: za dużo pali korzenie, za mało tylko spowalnia wzrost (praktyka, bez źródła). Kto chce mocniej, pisze to w linijce, np.: pół dawki. Ponad etykietę nigdy nie wychodzę.
-refuse-pests = Znam nawóz i wodę, nie to, co zabija szkodniki lub pleśń, więc na to dawki nie podam. Trzymaj się etykiety środka, z dala od dzieci i zwierząt, i zapytaj miejscowe towarzystwo storczykowe albo ośrodek doradztwa.
-refuse-food = Nie do roślin, które się je, ani do ich strąków, liści czy kwiatów: liczę tylko dla storczyków do oglądania. Przy warzywach i ziołach trzymaj się etykiety nawozu do nich przeznaczonego.
+refuse-pests = Odstaw roślinę osobno i zetrzyj, co widać, wilgotną szmatką lub patyczkiem, też w kątach i od spodu liści; zaglądaj co kilka dni (powszechna praktyka, bez źródła). Znam nawóz i wodę, nie to, co zabija szkodniki lub pleśń, więc na to dawki nie podam: trzymaj się etykiety środka, z dala od dzieci i zwierząt, i zapytaj miejscowe towarzystwo storczykowe albo ośrodek doradztwa.
+refuse-food = { $how ->
+    [eat] Nie jedz i nie pij tego, ani nawozu, ani storczyka. Jeśli ktoś to zrobił: od razu dzwoń do ośrodka toksykologicznego, przy zwierzęciu do weterynarza, z etykietą w ręku.
+   *[other] Nie do roślin, które się je, ani do ich strąków, liści czy kwiatów: liczę tylko dla storczyków do oglądania. Przy warzywach i ziołach trzymaj się etykiety nawozu do nich przeznaczonego.
+}
 hurt-call = { $how ->
     [swallowed] Po połknięciu: od razu dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku. W oku lub na skórze: płucz dużą ilością czystej wody.
+    [breathed] Od razu wyjdź na świeże powietrze. Jeśli dalej kaszlesz, źle się czujesz albo ciężko ci oddychać: dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku. W oku lub na skórze: płucz dużą ilością czystej wody.
    *[other] W oku lub na skórze: od razu płucz dużą ilością czystej wody. Po połknięciu lub wdychaniu, albo gdy dalej piecze: dzwoń do lekarza lub ośrodka toksykologicznego, z etykietą w ręku.
 }
 spill-wipe = Zetrzyj papierem i dużą ilością wody, umyj ręce. Dzieci i zwierzęta z daleka, aż będzie czysto; nic do stawu, strumienia ani studzienki. Jeśli roślina dostała to bez rozcieńczenia, od razu przepłucz ją czystą wodą (powszechna praktyka, bez źródła).
+leftover-goes = Resztkę dostają inne rośliny albo ziemia w ogrodzie, nigdy zlew, toaleta, staw ani strumień. Rozrobiony nawóz trzymaj najwyżej do następnego podlewania, zamknięty, w ciemności i podpisany, nigdy w butelce po napoju; jeśli pachnie albo mętnieje, też wylej go na ziemię (powszechna praktyka, bez źródła).
+alarm-what = Co się stało? Po połknięciu: od razu dzwoń do lekarza lub ośrodka toksykologicznego, przy zwierzęciu do weterynarza. W oku lub na skórze: płucz dużą ilością czystej wody. Za dużo dla rośliny: kilka razy czysta woda przez doniczkę, aż swobodnie wypłynie, i żadnego nawozu. Potem napisz jedną linijkę, np.: pies wypił wodę z konewki.
 
 # --- the first meeting, groups and sharing ---
 meet-hello = Liczę, ile nawozu dać do konewki, i pamiętam twoje rośliny. Zapytaj od razu: 2 l 20-20-20 proszek, falenopsisy w korze.
@@ -901,6 +1017,7 @@ post-no-place = Nie znam tam żadnego miasta. Podaj najbliższe większe: moje m
 post-details = Szczegóły
 post-save = Zapisz te rośliny
 post-own-water = Policz z moją wodą
+post-card-season = Nie podano pory roku: to ostrożniejsza odpowiedź dla obu półkul.
 post-card-gone = Ta karta jest za stara. Zadaj pytanie jeszcze raz.
 post-card-no-plants = Na tej karcie nie ma roślin. Podaj swoje: dodaj 3 falenopsisy w korze.
 post-saved-already = Są już na twojej liście: moje rośliny.
@@ -923,6 +1040,7 @@ menu-help-says = pomoc
 menu-dose-says = ile nawozu
 
 # --- reminders ---
+reminder-and = i oraz a
 reminder-cue = przypomnij mi
 reminder-own-words = „{ $text }”
 reminder-what = { $kind ->
@@ -1003,6 +1121,8 @@ reminder-nth-yearly = { $days }, { $months }
 reminder-on = { $days }
 reminder-months = od { $first } do { $last }
 reminder-in-months = w ciągu { $months }
+reminder-not-months = oprócz { $months }
+reminder-not-days = oprócz: { $days }
 reminder-at = o { $time }
 reminder-until = do { $day }
 reminder-times = ({ $times } { $times ->
@@ -1036,6 +1156,7 @@ reminder-guess-first-of-month = Przyjmuję pierwszy w miesiącu; jeśli nie, nap
 reminder-utc = Nie wiem, gdzie mieszkasz, więc to czas UTC, może się różnić od twojego o godziny. Napisz np.: moje miasto to Gdynia.
 reminder-none-yet = Nie ma jeszcze takich roślin ({ $plants }); zadziała, gdy się pojawią.
 reminder-dropped = Dobrze, bez przypomnienia.
+reminder-not-now = Dobrze, teraz nie: nic nie zmieniono. Na dobre zakończy je: koniec przypomnień.
 reminder-kept = Dobrze, wszystko zostaje, jak jest.
 reminder-gone = To już się skończyło.
 reminders-moved-along = { $count ->
@@ -1088,11 +1209,14 @@ rhythm-choice-3 = w każdą pierwszą niedzielę miesiąca
 ask-remind-when = Kiedy albo jak często przypominać? Napisz np.: w każdą pierwszą niedzielę miesiąca o 9, co 10 dni, za 3 tygodnie.
 ask-remind-what = O czym przypomnieć? Napisz np.: przepłukać wszystkie falenopsisy.
 ask-remind-home = Gdzie mieszkasz? Potrzebuję twojej godziny; wystarczy miasto, np.: Gdynia.
+ask-remind-home-changed = Zmienione. A gdzie mieszkasz? Potrzebuję twojej godziny; wystarczy miasto, np.: Gdynia.
+ask-remind-wish = Mam o tym przypominać? Tak albo nie; bez przypomnienia nie pamiętam rytmu.
 ask-remind-home-first = Najpierw potrzebuję twojego czasu, potem da się to zmienić. Napisz miejscowość, np.: Gdynia.
 ask-rhythm-which-days = W które dni? Napisz np.: poniedziałek i czwartek.
 ask-rhythm-two-meanings = Dwa razy częściej czy dwa razy rzadziej? Napisz np.: co dwa tygodnie, albo: poniedziałek i czwartek.
 ask-rhythm-too-often = Przypominam najwyżej raz dziennie. Napisz np.: codziennie o 8.
 ask-rhythm-range = To nie mówi, ile dokładnie. Podaj jedną liczbę, np.: co 2 tygodnie.
+ask-rhythm-exception = Mogę pominąć miesiące, pory roku i dni tygodnia, pojedynczych dni nie. Napisz np.: co 2 tygodnie oprócz grudnia; a tego dnia: nie tym razem.
 ask-rhythm-vague = Czyli jak często? Napisz np.: co 2 tygodnie, albo: w każdą pierwszą niedzielę miesiąca.
 ask-rhythm-number = Przyjmuję od 1 do 999. Napisz np.: co 10 dni.
 ask-rhythm-clock = Nie ma takiej godziny. Napisz np.: o 9:30, albo: o 18.
@@ -1244,6 +1368,7 @@ ask-import-file = { $name ->
     [none] Który plik? Napisz np.: importuj sinkside-2026-03-01.json.
    *[other] Nie mogę otworzyć „{ $name }”. Podaj nazwę pliku z eksportu, np.: importuj sinkside-2026-03-01.json.
 }
+ask-import-late = Plik nie dotarł na czas. Wyślij go jeszcze raz.
 ask-import = W pliku: { $what }. Wczytać? Napisz „tak” albo „nie”.
 ask-import-replace = W pliku: { $what }. Zastąpi to, co masz: { $had }. Napisz „tak” albo „nie”.
 import-cancelled = Nic się nie zmieniło.
@@ -1279,6 +1404,7 @@ refuse-count = Podaj, ile ich jest, od 1 do { $most }.
 refuse-too-many = Byłoby ponad { $most } wpisów. Najpierw coś skreśl albo wpisz takie same razem, np.: dodaj 40 falenopsisów.
 refuse-bad-value = Jest tam wartość, która nie pasuje: za długa, za duża albo poniżej zera. Nic nie zapisane. Wyślij jeszcze raz z inną.
 refuse-records = To nie pasuje do zapisków. Nic nie zapisane. Napisz „moje rośliny”, zobaczysz, co jest.
+refuse-changed-since = Ktoś zmienił to chwilę wcześniej. Od ciebie nic nie zapisano. Napisz „moje rośliny”, zobaczysz, co jest.
 refuse-future = Ten dzień dopiero będzie. Podaj taki, który już był, np.: wczoraj nawożona Ruby.
 refuse-date-ahead = Ten dzień dopiero będzie. Podaj dzień, który już był; a jeśli to było w zeszłym roku, także rok, na przykład: nawiozłam Ruby 3 marca 2025.
 refuse-which-day = Którego dnia? Podaj jeden, np.: wczoraj nawożona Ruby; albo: 3 marca.
@@ -1316,6 +1442,7 @@ reason-rescue = { $weeks ->
    *[other] po ratowaniu, jeszcze { $weeks } tygodni bez nawozu
 }
 reason-rescue-resume = po ratowaniu słabiej, i tylko gdy widać nowe końcówki korzeni
+reason-flush-overfed = za dużo nawozu: najpierw wypłukać
 reason-types-rest = część gatunków ma teraz spoczynek: podaj gatunek
 reason-not-yet = jeszcze nie pora
 reason-plant-unknown = nieznany rodzaj, ostrożnie
@@ -1391,13 +1518,35 @@ refuse-stock-ratio = Koncentrat rozcieńcza się najwyżej 1:{ $most }. Napisz n
 refuse-stock-strong = Tak mocny koncentrat się zmąci: zrób 1:{ $times }.
 refuse-stock-clash = Dwie butelki nie wystarczą ({ $products }): jeden nawóz odstaw i wlewaj do konewki osobno.
 stock-make = { $grams } g { $product }, dopełnij wodą do { $volume }.
-stock-use = Na litr { $quarter } ml, to ćwierć dawki; nigdy więcej niż { $full } ml.
+stock-use = Na litr { $use } ml, to { $how ->
+    [n] { $value } mg/l N
+    [ec] EC { $value } mS/cm
+    [share] { $value ->
+        [full] pełna dawka
+       *[other] { $value } pełnej dawki
+    }
+   *[quarter] ćwierć dawki
+}; nigdy więcej niż { $full } ml.
+stock-of-last = Tak jak ostatnia dawka.
+stock-held = { $n ->
+    [none] Przycięte do dawki z etykiety: nigdy więcej.
+   *[other] Przycięte do { $n } mg/l N: więcej przekroczyłoby etykietę albo to, co znoszą twoje rośliny.
+}
+stock-shares = Nawozy ({ $count }) dzielą to między siebie: każdy po { $percent } % własnej pełnej dawki.
 stock-for-the-bottle = Na butelkę: { $label }
 stock-why = { $g_l } g na litr to najwyżej połowa tego, co zostaje rozpuszczone w { $cold } °C.
 stock-cautions = Przed użyciem wstrząśnij; gdy zmętnieje, wylej.
 stock-ratio = { $bottles ->
-    [one] Jedna butelka, rozcieńczana 1:{ $times }, na ćwierć dawki:
-   *[other] Dwie butelki, nigdy razem bez wody, każda rozcieńczana 1:{ $times }, na ćwierć dawki:
+    [one] Jedna butelka, rozcieńczana 1:{ $times },
+   *[other] Dwie butelki, nigdy razem bez wody, każda rozcieńczana 1:{ $times },
+} { $how ->
+    [n] na { $value } mg/l N:
+    [ec] na EC { $value } mS/cm:
+    [share] { $value ->
+        [full] na pełną dawkę:
+       *[other] na { $value } pełnej dawki:
+    }
+   *[quarter] na ćwierć dawki:
 }
 stock-bottle = { $name }: { $what }, dopełnij wodą do { $volume }; { $use } ml na litr.
 stock-ratio-means = 1:{ $times } to jedna część na { $times } części gotowego roztworu.
@@ -1441,10 +1590,28 @@ why-blend = { $nutrient }: potrzeba { $mg_l } mg/l
 rescue-answer-yes = tak
 rescue-answer-no = nie
 rescue-answer-unknown = nie wiem
-ask-rescue-mushy-roots = { $plant ->
-    [none] Wyjmij roślinę z doniczki:
-   *[other] Wyjmij roślinę ({ $plant }) z doniczki:
-} czy korzenie są miękkie, brązowe i puste, gdy je ściśniesz?
+rescue-whom = { $named ->
+   *[no] { $plant }
+}
+ask-rescue-mushy-roots = { $pot ->
+    [no] Obejrzyj korzenie
+   *[other] Wyjmij { $plant ->
+        [none] { $n ->
+            [many] rośliny
+           *[one] roślinę
+        }
+       *[other] { $n ->
+            [many] rośliny
+           *[one] roślinę
+        } ({ $plant })
+    } z { $pot ->
+        [maybe] doniczki lub koszyka
+       *[yes] { $n ->
+            [many] doniczek
+           *[one] doniczki
+        }
+    }
+}: czy korzenie są miękkie, brązowe i puste, gdy je ściśniesz?
 ask-rescue-sudden-after-cold = Czy stało się to w kilka dni po zimnej nocy, przeciągu albo transporcie na mrozie?
 ask-rescue-one-old-leaf = Czy to tylko najniższy, najstarszy liść?
 ask-rescue-dry-light-pot = Czy doniczka często przesycha na wylot i jest bardzo lekka?
@@ -1454,10 +1621,12 @@ ask-rescue-medium-stays-wet = Czy tydzień po podlaniu podłoże jest jeszcze mo
 ask-rescue-new-growth-sound = Czy najmłodszy liść i końcówki korzeni wyglądają zdrowo?
 ask-rescue-many-plants = Czy inne twoje rośliny mają to samo?
 cause-root-rot = gnicie korzeni
+cause-tissue-rot = zgnilizna stożka lub liścia
 cause-salt-burn = przypalenie solami
 cause-thirst = przesuszenie
 cause-cold = przemarznięcie
 cause-old-age = starość liścia
+cause-rest = opad liści przed spoczynkiem
 rescue-likely = { $likely ->
     [none] Nic pewnego. Możliwe: { $possible }.
    *[other] Prawdopodobnie: { $likely }.{ $possible ->
@@ -1471,41 +1640,103 @@ rescue-likely = { $likely ->
 rescue-unclear = Z tego nie da się powiedzieć, co to jest.
 rescue-do-flush = { $lead ->
     [no] Znowu przepłucz, { $volume } czystej wody w { $passes } porcjach.
-   *[yes] Przepłucz{ $plant ->
-        [none] {""}
-       *[other] {" "}roślinę ({ $plant })
+   *[yes] Przepłucz { $plant ->
+        [none] { $n ->
+            [many] rośliny
+           *[one] roślinę
+        }
+       *[other] { $n ->
+            [many] rośliny
+           *[one] roślinę
+        } ({ $plant })
     }, { $volume } czystej wody: { $passes } × { $part }, co { $rest } min.
 }
-rescue-do-soak = Podlej na wylot{ $plant ->
-    [none] {" "}roślinę
-   *[other] {" "}roślinę ({ $plant })
+flush-now = Przepłucz: { $plants }, { $volume } czystej wody, { $passes } × { $part }, co { $rest } min. Niech odcieknie; tego dnia bez nawozu.
+rescue-do-soak = Podlej na wylot { $plant ->
+    [none] { $n ->
+        [many] rośliny
+       *[one] roślinę
+    }
+   *[other] { $n ->
+        [many] rośliny
+       *[one] roślinę
+    } ({ $plant })
 }, { $volume }, aż wypłynie dołem.
 rescue-do-rinse = Opłucz korzenie, { $volume } czystej wody.
-rescue-do-unpot = Wyjmij{ $plant ->
-    [none] {" "}roślinę
-   *[other] {" "}roślinę ({ $plant })
-} z doniczki i starego podłoża.
+rescue-do-unpot = Wyjmij { $plant ->
+    [none] { $n ->
+        [many] rośliny
+       *[one] roślinę
+    }
+   *[other] { $n ->
+        [many] rośliny
+       *[one] roślinę
+    } ({ $plant })
+} z { $pot ->
+    [maybe] doniczki lub koszyka
+   *[yes] { $n ->
+        [many] doniczek
+       *[one] doniczki
+    }
+} i starego podłoża.
 rescue-do-cut-dead-roots = Wytnij, co miękkie; jędrne korzenie zostaw.
-rescue-do-fresh-medium = Posadź w świeżym podłożu i czystej doniczce.
-rescue-do-keep-apart = Odstaw od innych roślin i nie rozchlapuj wody.
+rescue-do-fresh-medium = Posadź w świeżym podłożu i { $n ->
+    [many] czystych doniczkach.
+   *[one] czystej doniczce.
+}
+rescue-do-keep-apart = Odstaw { $n ->
+    [many] rośliny
+   *[one] roślinę
+} z dala od innych i nie rozchlapuj wody.
 rescue-do-humid-shade = Cień i wilgotne powietrze.
 rescue-do-water-when-nearly-dry = Podlej znowu, ale dopiero gdy prawie wyschnie.
 rescue-do-remove-crust = Najpierw zdejmij nalot, nie głębiej niż 6 mm.
-rescue-do-shade = Trzymaj w cieniu.
+rescue-do-shade = Trzymaj { $n ->
+    [many] rośliny
+   *[one] roślinę
+} w cieniu.
 rescue-do-clear-water-only = Sama czysta woda.
 rescue-do-water-more-often = Podlewaj częściej.
-rescue-do-move-to-warmth = Przenieś{ $plant ->
-    [none] {" "}roślinę
-   *[other] {" "}roślinę ({ $plant })
+rescue-do-move-to-warmth = Przenieś { $plant ->
+    [none] { $n ->
+        [many] rośliny
+       *[one] roślinę
+    }
+   *[other] { $n ->
+        [many] rośliny
+       *[one] roślinę
+    } ({ $plant })
 } w ciepłe miejsce, 10 do 27 °C.
 rescue-do-leave-leaf = Nic nie rób: zostaw liść{ $plant ->
     [none] {""}
    *[other] {" "}({ $plant })
 }, aż sam odpadnie.
-rescue-do-look-at-roots = Wyjmij{ $plant ->
-    [none] {" "}roślinę
-   *[other] {" "}roślinę ({ $plant })
-} z doniczki i obejrzyj korzenie: jędrne i pełne są zdrowe, miękkie to zgnilizna, brązowe końcówki to sole.
+rescue-do-dry-crown = Wylej wodę ze stożka wzrostu i osusz go.
+rescue-do-cut-to-sound = Wytnij miękkie lub czarne do zdrowej tkanki czystym ostrzem i daj ranie wyschnąć.
+rescue-do-keep-dry = Bez wody na liściach i w stożku; ruch powietrza.
+rescue-do-let-shed = Pewnie to zwykły opad liści przed spoczynkiem: nic nie rób i nie wyjmuj z { $n ->
+    [many] doniczek.
+   *[one] doniczki.
+} Mało czystej wody, bez nawozu. Miękkie pędy, bulwy lub korzenie to zgnilizna: wtedy napisz.
+rescue-do-look-at-roots = { $pot ->
+    [no] Obejrzyj korzenie
+   *[other] Wyjmij { $plant ->
+        [none] { $n ->
+            [many] rośliny
+           *[one] roślinę
+        }
+       *[other] { $n ->
+            [many] rośliny
+           *[one] roślinę
+        } ({ $plant })
+    } z { $pot ->
+        [maybe] doniczki lub koszyka
+       *[yes] { $n ->
+            [many] doniczek
+           *[one] doniczki
+        }
+    } i obejrzyj korzenie
+}: jędrne i pełne są zdrowe, miękkie to zgnilizna, brązowe końcówki to sole.
 rescue-do-look-for-spreading = Czy się rozszerza?
 rescue-do-look-for-new-root-tips = Czy są nowe końcówki korzeni?
 rescue-do-look-for-firmer-leaves = Czy liście są jędrniejsze?
@@ -1533,18 +1764,35 @@ rescue-resume = { $days ->
        *[other] {", "}czyli { $share } zwykłej.
     }
 }
+rescue-rests = Bez nawozu, aż ruszą nowe przyrosty lub korzenie.
 rescue-no-feed = Żadnego nawozu, aż puści nowe korzenie; obejrzyj znowu { $day }.
 rescue-no-feed-yet = Bez nawozu { $days } { $days ->
     [one] dzień
    *[other] dni
-}, aż będzie wiadomo, co jej jest.
+}, aż będzie wiadomo, co to jest.
 rescue-assumed = Woda policzona na: { $what ->
     [pot_cm] doniczka { $pot } cm.
     [medium] doniczka z korą.
    *[both] doniczka { $pot } cm z korą.
 } Popraw mnie i zapytaj jeszcze raz.
-rescue-logged = Zapisane: w planie bez nawozu do { $day }.
-rescue-still = { $plants }: po ratowaniu, bez nawozu do { $day }. Daj za to czystą wodę.
+rescue-their-rate = { $rate } g na litr to około { $times } × pełna dawka{ $known ->
+    [yes] {""}
+   *[no] , licząc jak 20-20-20
+}: za dużo. Bez nawozu, dopóki to się nie wyjaśni; potem co tydzień około { $part } g na litr.
+rescue-logged = Zapisane: w planie { $n ->
+    [many] te rośliny są
+   *[one] ta roślina jest
+} bez nawozu do { $day }.
+overfed-logged = W planie: { $plants } – najpierw płukanie, potem bez nawozu do { $day }.
+overfed-still = Za dużo nawozu: { $plants }. Najpierw przepłucz dużą ilością czystej wody; bez nawozu do { $day }.
+overfed-told = To było za dużo. Przepłucz teraz: dużo czystej wody przez doniczkę i jeszcze raz po pół godzinie. Potem przerwa w nawożeniu; patrz, czy nie brązowieją końcówki.
+overfed-undo = Jeszcze nie wylane albo to inne rośliny? Napisz „cofnij”, a potem które.
+reading-still = { $plants }: ostatni odciek przekroczył granicę, więc bez nawozu, póki nie spadnie. Najpierw przepłucz czystą wodą.
+repot-still = { $plants }: niedawno po przesadzeniu, więc bez nawozu do { $day } albo do nowych korzeni. Do tego czasu czysta woda.
+rescue-still = { $n ->
+    [many] Dochodzą
+   *[one] Dochodzi
+} do siebie: { $plants }. Bez nawozu do { $day }, daj za to czystą wodę.
 rescue-remind = przypomnij mi obejrzeć { $plant } { $day } { $month ->
     [m1] stycznia
     [m2] lutego
@@ -1576,10 +1824,16 @@ sign-medium-stays-wet = podłoże długo mokre
 sign-new-growth-sound = zdrowe nowe przyrosty
 sign-many-plants = wiele roślin naraz
 sign-roots-gone = brak korzeni
+sign-leaves-gone = opadające liście
 sign-black-spreading = rozszerzająca się czerń
 sign-rot = zgnilizna
+sign-crown-rot = zgnilizna stożka lub łodygi
+sign-leaf-rot = mokra lub rosnąca plama na liściu
 sign-sour-smell = kwaśny zapach
 sign-firm-roots = jędrne korzenie
+sign-watered-little = mało wody
+sign-watered-well = zwykłe podlewanie
+sign-sheds-in-rest = gatunek, który w spoczynku gubi liście
 sign-leaf-tips-brown = brązowe końcówki liści
 sign-wilting-wet = więdnie w mokrym
 sign-wilting-dry = więdnie w suchym
@@ -1733,6 +1987,8 @@ meter-under = Nie za mocne{ $plants ->
     [none] {""}
    *[other] {" "}({ $plants })
 }.
+meter-water-alone = To woda, nie nawóz: ma EC { $own }, a te rośliny znoszą { $most } mS/cm.
+meter-water-adds = Nawozu jest tyle, ile miało być; razem z EC { $own } twojej wody to więcej niż { $most } mS/cm, które te rośliny znoszą.
 up-to = do { $high }
 meter-anew = { $instead ->
     [yes] Rozrób
@@ -1767,12 +2023,62 @@ meter-meant-same = To { $share } % { $whose ->
     [said] tego, co miało się rozpuścić
    *[given] dawki ode mnie
 }: może się zgadzać.
+meter-meant-fine = To { $share } % { $whose ->
+    [said] tego, co miało się rozpuścić
+   *[given] dawki ode mnie
+}: zgadza się, na ile miernik to pokaże.
 meter-scale-unknown = ppm to 500, 640 albo 700 na 1 mS/cm, zależnie od miernika: podaj skalę, np. „skala 500”.
 meter-unit-taken = Przyjęte jako mS/cm.
 meter-temperature = Większość mierników przelicza na 25 °C; twój może nie, więc liczę na oba sposoby.
 meter-water-unknown = Nie znam twojej wody, więc to górna granica. Napisz np.: moja kranówka ma 0,4 mS.
 meter-water-estimated = EC twojej wody szacuję z twardości. Podaj EC, będzie dokładniej, np.: moja kranówka ma 0,4 mS.
 meter-forms-unknown = Od–do, bo na znanej mi etykiecie nie ma form azotu (azotanowy, amonowy, mocznik).
+convert-meter = { $value } { $unit } to { $kind ->
+    [ms] {""}
+   *[other] { $ec } mS/cm;{" "}
+}{ $ppm }{ $kind ->
+    [cf] .
+   *[other] ; CF { $cf }.
+}
+convert-on-scale = { $value } { $unit } w skali { $scale }
+convert-ppm-unit = ppm w skali { $scale }
+convert-ppm-open = { $value } ppm to { $each }.
+convert-oxide = { $value } { $unit } { $of } to { $result } { $unit } { $to } ({ $oxide } × { $factor } = { $element }).
+convert-oxide-none = { $of } i { $to } nie da się przeliczyć jedno na drugie. Przeliczam P2O5 na P, K2O na K, CaO na Ca, MgO na Mg i z powrotem.
+pour-together = Razem { $volume } o EC { $ec } mS/cm.
+pour-thinned = Dolej { $add } ({ $water }): wyjdzie { $whole } o EC { $ec } mS/cm.
+most-ec = Najwyżej EC { $most } mS/cm w gotowym roztworze, razem z wodą{ $plants ->
+    [none] : tyle znosi większość storczyków; podaj roślinę, powiem dokładniej.
+   *[other] {" "}({ $plants }). Mniej nie szkodzi.
+}
+most-ec-source = Skąd to: { $source }.
+brings-over = { $sure ->
+    [yes] Za dużo
+   *[no] Może za dużo
+}: najwyżej { $most } { $unit } na { $volume }.
+nitrogen-over = Za dużo{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}: najwyżej { $most } mg/l N{ $what ->
+    [ammonium] {" "}jako amon
+   *[all] {""}
+}.
+nitrogen-perhaps = Za dużo{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}, jeśli to liczba dla azotu (N): najwyżej { $most } mg/l N{ $what ->
+    [ammonium] {" "}jako amon
+   *[all] {""}
+}.
+nitrogen-under = Nie za dużo{ $plants ->
+    [none] {""}
+   *[other] {" "}({ $plants })
+}: najwyżej { $most } mg/l N{ $what ->
+    [ammonium] {" "}jako amon
+   *[all] {""}
+}.
+nitrogen-as-ion = { $value } mg/l { $ion } to { $n } mg/l N; liczone jako azot to { $value } mg/l N.
+nitrogen-ammonium = Co najmniej połowa azotu jako azotan, lepiej trzy czwarte (Wang, HortScience).
 why-meter-difference = nawóz = wskazanie miernika minus EC wody, przez to, co dodaje gram na litr w tej wodzie
 why-meter-temperature = przeliczone na 25 °C, około 2 % na stopień
 why-meter-scale = ppm przez skalę miernika to mS/cm
@@ -1836,6 +2142,9 @@ suits-limits = Granice dla { $class_ ->
     [hungry] żarłocznych roślin
    *[other] większości storczyków
 }: z praktyki hodowców, badań na to nie ma.
+blend-taken = { $percent } % w konewce to { $water }: razem { $values }; nawozu daje się tyle samo.
+blend-unknown = Nawozu tyle samo. Co da { $percent } % ({ $water }) z twoją wodą, nie wiem: podaj jej twardość, np.: moja kranówka ma 14 °dH.
+mix-parts = { $first_percent } % { $first } i { $second_percent } % { $second }: { $values }.
 ask-mix-unit = W jakiej jednostce? Napisz np.: zmieszaj kranówkę i RO do 6 dH, albo: do 0,3 mS.
 ask-mix-figure = Jaka jest ta woda ({ $water })? Podaj { $quantity ->
     [ec_ms_cm] jej EC, np.: moja kranówka ma 0,5 mS
@@ -1874,7 +2183,11 @@ supplement-gap = { $element ->
    *[Mg] magnez
 } { $mg_l } z { $target } mg/l
 supplement-water-unknown = Nie znam twojej wody, więc nic z niej nie liczę. Napisz np.: moja kranówka ma 14 dH.
-supplement-none = Nic na półce tego nie daje. Trzeba { $kind ->
+supplement-fed = Sam nawóz daje { $what } mg/l.
+supplement-none = { $fed ->
+    [yes] Reszty nie daje nic innego na półce.
+   *[no] Nic na półce tego nie daje.
+} Trzeba { $kind ->
     [Ca] saletry wapniowej albo dodatku z wapniem
     [Mg] siarczanu magnezu (sól gorzka) albo dodatku z magnezem
    *[both] dodatku z wapniem i magnezem albo trochę kranówki w mieszance

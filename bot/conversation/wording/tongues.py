@@ -10,7 +10,7 @@ from functools import cache
 from babel import Locale
 
 from bot.conversation.wording import languages
-from grammar.lexicon import languages as readable
+from grammar import languages as readable
 
 
 def spoken() -> tuple[str, ...]:

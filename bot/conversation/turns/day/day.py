@@ -7,6 +7,7 @@ from typing import Any
 
 from bot.conversation import answer as out
 from bot.conversation.collection import Collection, labels, pick
+from bot.conversation.replies import over_limit_line
 from bot.conversation.turn import Turn, day_ahead
 from bot.conversation.turns.day.can import ASSUMED_CAN_L, CanPlan, can_of, can_plan, whom
 from bot.conversation.turns.day.groups import Group, groups_of
@@ -33,6 +34,8 @@ async def plan(turn: Turn) -> out.Answer:
         return turn.say("plan", "plan-no-plants" if private else "plants-none-group")
     target = turn.order.target
     narrowed = bool(target.names or target.genera or target.place or target.excepts)
+    if target.again and not narrowed and turn.about_others:
+        return turn.ask("ask-them", known=labels(collection.plants[:5], turn.words))
     plants = pick(target, collection, turn.last_plants) if narrowed else list(collection.plants)
     if not plants:
         return turn.ask("ask-which-plants")
@@ -40,11 +43,11 @@ async def plan(turn: Turn) -> out.Answer:
     known = await logged(turn, collection, plants, day)
     groups = groups_of(plants, collection, product, day, turn, logged=known)
     can = can_plan(groups, collection, product, turn)
-    await _keep(turn, groups, can, product, day)
     no_can = bool(can.parts) and can_of(turn) is None
     setter = "own" if turn.incoming.group is None else "member"
     if no_can and setter == "member" and await turn.administers():
         setter = "administrator"
+    await _keep(turn, groups, can, product, day)
     return _shown(turn, groups, can, product, day, can_set_by=setter if no_can else None)
 
 
@@ -70,7 +73,7 @@ def _shown(
 ) -> out.Answer:
     """The plan in words; `can_set_by` is who may tell the size of the can, None where known."""
     words = turn.words
-    lines = [_head(groups, day, turn), can.note]
+    lines = [_head(groups, day, turn), *_too_salty(groups, turn), can.note]
     lines += [f"{n}. {part.text}" for n, part in enumerate(can.parts, 1)]
     lines += [
         words.say("plan-nothing", plants=whom([g], turn)) for g in groups if g.action == "nothing"
@@ -93,6 +96,14 @@ def _shown(
         choices=("done",) if can.parts else (),
         details=_figures(groups, can, product, day),
     )
+
+
+def _too_salty(groups: list[Group], turn: Turn) -> list[str]:
+    """For which plants their water is too salty, with the feed in it; alike ones in one line."""
+    found: dict[str, list[Plant]] = {}
+    for plant, over in (pair for group in groups for pair in group.salty):
+        found.setdefault(over_limit_line(over, 1.0, turn.words), []).append(plant)
+    return [f"{labels(plants, turn.words)}: {line}" for line, plants in found.items()]
 
 
 def _given_on(plant: Plant, day: date) -> bool:
@@ -182,6 +193,15 @@ async def done(turn: Turn) -> out.Answer:
     if not ids:
         return turn.say("log", "done-nothing")
     return await _log(turn, kept, collection, ids, day)
+
+
+def left_of(turn: Turn) -> tuple[int, ...]:
+    """The plants of today's plan that are not ticked off, where some are; else none."""
+    kept = turn.remembered.get("plan")
+    if not isinstance(kept, dict) or kept["day"] != turn.today.isoformat() or not kept["ticked"]:
+        return ()
+    ids = {i for g in kept["groups"].values() for i in g["ids"]}
+    return tuple(sorted(ids - set(kept["ticked"])))
 
 
 def _ticked_ids(turn: Turn, kept: dict[str, Any], collection: Collection) -> set[int]:

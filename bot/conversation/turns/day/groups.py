@@ -10,7 +10,7 @@ from typing import TypeAlias
 from bot.conversation.answering import LEAST_N_PERCENT
 from bot.conversation.collection import Collection
 from bot.conversation.turn import Turn
-from bot.conversation.turns.shelf import analysis_of
+from bot.conversation.turns.shelf import analysis_of, nitrogen_forms
 from bot.conversation.turns.standing.advice import (
     Logged,
     advice_for,
@@ -20,7 +20,7 @@ from bot.conversation.turns.standing.advice import (
     water_for,
 )
 from bot.dosing.advice import Action
-from bot.dosing.dose import Dose, DoseRequest, Rate, pure_water_ec_ms_cm, work_out
+from bot.dosing.dose import Dose, DoseRequest, OverLimit, Rate, pure_water_ec_ms_cm, work_out
 from bot.dosing.plants import Genus
 from bot.dosing.pot_water import flush_volume_l
 from bot.dosing.season import season_of
@@ -33,7 +33,8 @@ class Group:
     """Plants that get the same from the can.
 
     `per_litre` is product in the mix [g/L or ml/L], 0 for clear water; `ceiling` the most;
-    `water_id` what it is mixed with, None for the usual water.
+    `water_id` what it is mixed with, None for the usual water; `salty` are those of the plants for
+    which that is too salty, with how much.
     """
 
     key: str
@@ -46,6 +47,7 @@ class Group:
     strength: float | None = None
     unit: str = "g"
     water_id: int | None = None
+    salty: tuple[tuple[Plant, OverLimit], ...] = ()
 
 
 #: Reasons that are said of a plant.
@@ -70,6 +72,7 @@ def groups_of(
     gathered: dict[_Key, list[Plant]] = {}
     why: dict[_Key, dict[tuple[str, ...], list[Plant]]] = {}
     doses: dict[_Key, Dose] = {}
+    salty: dict[_Key, list[tuple[Plant, OverLimit]]] = {}
     kitchen = _Kitchen(collection, product, day, turn, {})
     for plant in plants:
         known = (logged or {}).get(plant.id, Logged())
@@ -87,6 +90,8 @@ def groups_of(
         why.setdefault(key, {}).setdefault(said, []).append(plant)
         if dose is not None:
             doses[key] = dose
+        if dose is not None and dose.over_limit is not None:
+            salty.setdefault(key, []).append((plant, dose.over_limit))
     groups = []
     for number, (key, members) in enumerate(gathered.items()):
         dose = doses.get(key)
@@ -102,6 +107,7 @@ def groups_of(
                 strength=dose.strength if dose else None,
                 unit=dose.unit if dose else "g",
                 water_id=key[2],
+                salty=tuple(salty.get(key, ())),
             )
         )
     order = {"flush": 0, "clear": 1, "feed": 2, "nothing": 3}
@@ -164,6 +170,7 @@ class _Kitchen:
                     plants=(genus,) if genus else (),
                     water_kind=water.kind if water else None,
                     water_ec_ms_cm=ec,
+                    nitrogen=nitrogen_forms(product),
                     hardness_mg_l_caco3=water.hardness_mg_l_caco3 if water else None,
                     scale_step_g=owner.scale_step_g if owner else None,
                     syringe_step_ml=owner.syringe_step_ml if owner else None,

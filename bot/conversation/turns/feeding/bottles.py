@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from bot.conversation import answer as out
+from bot.conversation.answering import WEAKEST
 from bot.conversation.turn import Turn
+from bot.conversation.turns.feeding import doses
 from bot.conversation.turns.feeding.cautioning import with_cautions
 from bot.conversation.turns.shelf import analysis_of, title
 from bot.conversation.turns.standing.advice import genus_of
+from bot.conversation.wording import Wording
 from bot.dosing.blending import Blend, blend, goal
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.plants import of_name
@@ -28,13 +31,15 @@ from bot.dosing.stock import (
 )
 from bot.dosing.strength import CEILINGS
 from bot.records import models
-from grammar import FeedSaid
+from grammar import FeedSaid, Order
 
 #: Stock that is made where no volume was said [L], and the most that a home keeps [L]; ours.
 USUAL_STOCK_L, MOST_STOCK_L = 0.5, 20.0
 #: Nitrogen of a mix where none was said [mg/L]: a quarter of the assumed full strength.
 USUAL_N_MG_L = ASSUMED_N_MG_L / 4
 _USUAL_RATIO = 100.0
+#: Of full strength, where nothing was asked [1].
+_USUAL_SHARE = 0.25
 _SOLUBILITY = "solubilities: CRC Handbook of Chemistry and Physics; half of it is common practice"
 _CLASHES = "solubility of gypsum and calcium and magnesium phosphates, after PHREEQC's database"
 _ENOUGH = 0.01  # g/L of a mix below which a product is not worth weighing
@@ -69,7 +74,9 @@ def _meant(turn: Turn) -> list[models.Product]:
 def _of_label(feed: FeedSaid) -> models.Product:
     """A feed that was said by its numbers, as if it stood on the shelf; it is not put there."""
     n, p2o5, k2o = feed.analysis
-    return models.Product(n=n, p2o5=p2o5, k2o=k2o, extras=feed.extras, form=feed.form)
+    return models.Product(
+        n=n, p2o5=p2o5, k2o=k2o, extras=feed.extras, form=feed.form, name=feed.name
+    )
 
 
 async def stock(turn: Turn) -> out.Answer:
@@ -84,19 +91,79 @@ async def stock(turn: Turn) -> out.Answer:
     if not 0.01 <= volume_l <= MOST_STOCK_L:
         return turn.refuse("refuse-stock-volume", most=turn.words.number(MOST_STOCK_L))
     ratio = turn.reading.label_rate
+    aim = _aim(turn, meant)
+    if aim.share < WEAKEST:
+        return turn.refuse("refuse-target-zero")
     if len(meant) > 1 or (ratio is not None and ratio.unit == "ml"):
         times = 1000 / ratio.per_litre if ratio is not None else _USUAL_RATIO
-        return _by_ratio(turn, meant, times, volume_l)
-    return _strongest(turn, meant[0], volume_l)
+        return _by_ratio(turn, meant, aim, times, volume_l)
+    return _strongest(turn, meant[0], aim, volume_l)
 
 
-def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answer:
+@dataclass(frozen=True, slots=True)
+class _Aim:
+    """What the ready feed of a stock is to be.
+
+    `g_l` is each product in it [g/L], `share` that of its own full strength [1]; `how` says what
+    was asked: 'quarter' where nothing was, else 'share' (`value` of full strength), 'n' [mg/L] or
+    'ec' [mS/cm]; `held` is the most nitrogen that plants or the label let it have [mg/L].
+    """
+
+    g_l: tuple[float, ...]
+    share: float
+    how: str = "quarter"
+    value: float = _USUAL_SHARE
+    of_last: bool = False
+    held: float | None = None
+
+    def values(self, words: Wording) -> dict[str, str]:
+        """What a sentence needs to say it."""
+        shown = words.factor(self.value) if self.how in ("share", "quarter") else ""
+        return {"how": self.how, "value": shown or words.number(self.value)}
+
+
+def _aim(turn: Turn, meant: list[models.Product]) -> _Aim:
+    """What was asked of the feed, or of the last dose; held to the label and the plants."""
+    reading = turn.reading
+    said, of_last = (reading.strength, reading.target_n_mg_l, reading.target_ec_ms_cm), False
+    if not any(said):
+        said = doses.asked_last(turn)
+        of_last = any(said)
+    strength, n_mg_l, ec = said
+    full = [_full_g_l(p) for p in meant]
+    n_of_full = sum(10 * g * analysis_of(p)[0] for g, p in zip(full, meant, strict=True))
+    share, how, value = _USUAL_SHARE / len(meant), "quarter", _USUAL_SHARE
+    if n_mg_l and n_of_full > 0:
+        share, how, value = n_mg_l / n_of_full, "n", n_mg_l
+    elif ec and len(meant) == 1 and (found := _g_l_for_ec(turn, ec)) is not None:
+        share, how, value = found / full[0], "ec", ec
+    elif strength:
+        share, how, value = strength / len(meant), "share", strength
+    most = 1.0 / len(meant)
+    if n_of_full > 0:
+        most = min(1.0 if how == "n" else most, _ceiling(turn) / n_of_full)
+    held = most * n_of_full if share > most * (1 + 1e-9) else None
+    share = min(share, most)
+    return _Aim(tuple(g * share for g in full), share, how, value, of_last, held)
+
+
+def _g_l_for_ec(turn: Turn, ec_ms_cm: float) -> float | None:
+    """Product for an EC in the water that is meant [g/L], None where that cannot be."""
+    asked = Order("dose", products=turn.order.products)
+    litre = replace(
+        turn.reading, volume_l=1.0, label_rate=None, target_ec_ms_cm=ec_ms_cm, order=asked
+    )
+    found = doses.figures(turn, litre)
+    return found.dose.per_litre if found is not None and found.dose.unit == "g" else None
+
+
+def _strongest(turn: Turn, product: models.Product, aim: _Aim, volume_l: float) -> out.Answer:
     words, number = turn.words, turn.words.number
     dissolved = _dissolved(product, turn)
     limit = strongest_stock(dissolved)
     full = _full_g_l(product)
     grams = limit.g_l * volume_l
-    quarter_ml = 1000 * full / 4 / limit.g_l
+    aim_ml = 1000 * aim.g_l[0] / limit.g_l
     days = keeps_days(dissolved)
     name = title(product, turn)
     lines = [
@@ -105,9 +172,11 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
         ),
         words.say(
             "stock-use",
-            quarter=words.significant(quarter_ml),
-            full=words.significant(4 * quarter_ml),
+            use=words.significant(aim_ml),
+            full=words.significant(1000 * full / limit.g_l),
+            **aim.values(words),
         ),
+        *_aim_lines(turn, aim),
         words.say("stock-cautions"),
     ]
     most = words.say("stock-why", g_l=number(limit.g_l, 0), cold=number(limit.coldest_c, 0))
@@ -126,9 +195,24 @@ def _strongest(turn: Turn, product: models.Product, volume_l: float) -> out.Answ
     )
 
 
-def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: float) -> out.Answer:
-    """One bottle or two, each thinned by the same ratio, for a quarter of full strength."""
-    feed = [Part(_dissolved(p, turn), _full_g_l(p) / (4 * len(meant))) for p in meant]
+def _aim_lines(turn: Turn, aim: _Aim) -> list[str]:
+    """Where the aim is from, where it was held, and what each of several products has of it."""
+    words = turn.words
+    lines = [words.say("stock-of-last")] if aim.of_last else []
+    if aim.held is not None:
+        held = words.number(aim.held, 0) if aim.held > 0 else "none"
+        lines.append(words.say("stock-held", n=held))
+    if len(aim.g_l) > 1:
+        percent = words.number(100 * aim.share, 1)
+        lines.append(words.say("stock-shares", count=len(aim.g_l), percent=percent))
+    return lines
+
+
+def _by_ratio(
+    turn: Turn, meant: list[models.Product], aim: _Aim, times: float, volume_l: float
+) -> out.Answer:
+    """One bottle or two, each thinned by the same ratio, for what was asked."""
+    feed = [Part(_dissolved(p, turn), g) for p, g in zip(meant, aim.g_l, strict=True)]
     words, number = turn.words, turn.words.number
     if not 1 < times <= MOST_TIMES:
         return turn.refuse("refuse-stock-ratio", most=number(MOST_TIMES, 0))
@@ -138,7 +222,9 @@ def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: f
         if error.nearest is not None:
             return turn.refuse("refuse-stock-strong", times=number(error.nearest.times, 0))
         return turn.refuse("refuse-stock-clash", products=words.listed(list(error.keys)))
-    lines = [words.say("stock-ratio", times=number(times, 0), bottles=len(bottles))]
+    lines = [
+        words.say("stock-ratio", times=number(times, 0), bottles=len(bottles), **aim.values(words))
+    ]
     for bottle in bottles:
         lines.append(
             words.say(
@@ -149,10 +235,12 @@ def _by_ratio(turn: Turn, meant: list[models.Product], times: float, volume_l: f
                 use=number(1000 / times, 1),
             )
         )
+    lines += _aim_lines(turn, aim)
     lines.append(words.say("stock-ratio-means", times=number(times, 0)))
     lines.append(words.say("stock-cautions"))
     details = {
         "times": times,
+        "g_l": list(aim.g_l),
         "bottles": [
             {"name": b.name, "grams": b.grams(volume_l), "volume_l": volume_l} for b in bottles
         ],
@@ -173,15 +261,17 @@ def _label(turn: Turn, label: BottleLabel) -> str:
     return words.say(
         "stock-label",
         what=words.listed(
-            [
-                words.say("grams-of", grams=words.significant(g), name=name)
-                for name, g in label.grams
-            ]
+            [words.say("grams-of", grams=_grams(g, words), name=name) for name, g in label.grams]
         ),
         volume=turn.words.volume(label.millilitres / 1000),
         made=words.date(label.made, "pattern-date-year"),
         use_by=words.date(label.use_by, "pattern-date-year"),
     )
+
+
+def _grams(grams: float, words: Wording) -> str:
+    """As a scale of tenths of a gram shows it."""
+    return words.number(grams, 1) if grams >= 1 else words.significant(grams)
 
 
 def _reasons(turn: Turn, code: str, source: str) -> list[out.Why]:
@@ -191,7 +281,7 @@ def _reasons(turn: Turn, code: str, source: str) -> list[out.Why]:
 def _weighed(turn: Turn, bottle: Bottle, volume_l: float) -> str:
     return turn.words.listed(
         [
-            turn.words.say("grams-of", grams=turn.words.significant(g), name=key)
+            turn.words.say("grams-of", grams=_grams(g, turn.words), name=key)
             for key, g in bottle.grams(volume_l).items()
         ]
     )

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.answering import OnRecord, respond, understood, worked_out
+from bot.conversation.answering import OnRecord, answer_to, respond, understood, worked_out
 from bot.conversation.collection import (
     Collection,
     is_of,
@@ -21,15 +21,17 @@ from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
 from bot.conversation.turns import guide, home, shelf
 from bot.conversation.turns.plants import listing as plants_listed
-from bot.conversation.turns.standing import rescue_log
 from bot.conversation.turns.standing.advice import advice_for, genus_of, growth_on, water_for
-from bot.dosing.dose import Dose, DoseRequest
+from bot.conversation.turns.standing.healing import healing
+from bot.conversation.wording import METRIC
+from bot.dosing.dose import Dose, DoseRequest, pure_water_ec_ms_cm
+from bot.dosing.pot_water import flush_volume_l
 from bot.dosing.strength import BY_MEDIUM, CEILINGS, GROWING
 from bot.dosing.water import Report, read_report
 from bot.dosing.water import Water as WaterIons
 from bot.records.models import Plant, Product
 from bot.records.models import Water as WaterRow
-from grammar import LabelRate, Order, Reading, Target, Water
+from grammar import ElementTarget, LabelRate, MixSaid, Order, Reading, Target, Water
 
 #: So long a follow-up refers to the last request.
 FOLLOW_UP = timedelta(minutes=30)
@@ -54,6 +56,7 @@ _CARRIED = (
     "label_rate",
     "target_n_mg_l",
     "target_ec_ms_cm",
+    "target_element",
     "scale_step_g",
 )
 _PRODUCT_SLOTS = ("analysis", "extras", "form", "label_rate")
@@ -62,11 +65,21 @@ _PLANT_SLOTS = ("genera", "medium", "growth", "count")
 
 async def dose(turn: Turn) -> out.Answer:
     """A dose; a short message right after one, or an answer to our question, adds to it."""
+    if turn.order.newest and not turn.incoming.shared:
+        return await _of_the_newest(turn)
+    if turn.order.unit == "can" and not turn.incoming.shared:
+        return await _for_the_can(turn)
     collection = turn.collection
     last = _last(turn)
     reading = turn.reading
     if turn.incoming.shared:  # somebody else's words add to nothing of one's own
         return await _answered(turn, reading, collection)
+    told = await _only_told(turn)
+    if told is not None:
+        return told
+    mix = turn.order.mix
+    if mix is not None and not (_says(reading) or reading.mentions_feeding):
+        return await follow_up(turn) if last is not None else _told_of_blend(turn, mix)
     if _only_names(turn):
         return await plants_listed(turn)
     if _tells_of_plants(turn):
@@ -74,8 +87,10 @@ async def dose(turn: Turn) -> out.Answer:
     lacking_rate = [p for p in collection.products if p.label_per_litre is None]
     if len(lacking_rate) == 1 and _only_a_rate(turn):  # what `product-no-rate` asked for
         return await shelf.change(turn, lacking_rate[0])
+    if last is None and _of_those(turn) and turn.about_others:
+        return turn.ask("ask-them", known=labels(collection.plants[:5], turn.words))
     if last is not None and _adds(turn, collection):
-        reading = _merged(turn, last, reading)
+        reading = _multiplied(_merged(turn, last, reading), last)
         return _stays(turn, last, reading, await _answered(turn, reading, collection))
     unclear = bool(reading.conflicts or reading.problems)
     anew = reading.analysis or reading.volume_l is not None or turn.order.products
@@ -84,16 +99,127 @@ async def dose(turn: Turn) -> out.Answer:
     return await _answered(turn, reading, collection, kept=kept)
 
 
+async def feed_told(turn: Turn) -> out.Answer:
+    """A feed for the shelf; a bare label, while a dose is being asked for, belongs to that."""
+    open_ = turn.question.get("kind") == "dose" or _last(turn) is not None
+    if turn.order.asks_kind == "bare" and open_:
+        order = replace(turn.order, verb="dose", asks_kind=None)
+        return await dose(replace(turn, reading=replace(turn.reading, order=order)))
+    return await shelf.add(turn)
+
+
+async def no_such(turn: Turn) -> out.Answer:
+    """A volume of something that is neither a feed nor a plant on record: '3 l lemon'."""
+    shelf_, words = turn.collection.products, turn.words
+    if not shelf_:
+        order = replace(turn.order, verb="dose")
+        return await dose(replace(turn, reading=replace(turn.reading, order=order)))
+    feeds = words.listed([shelf.title(p, turn) for p in shelf_[:5]])
+    turn = replace(turn, reading=_without_strange(turn.reading, turn.order.strange))
+    return turn.ask("ask-no-such", meant=turn.order.strange, feeds=feeds)
+
+
+def _without_strange(reading: Reading, strange: str) -> Reading:
+    """A reading without the name that the answer itself says to be unknown."""
+    left = tuple(u for u in reading.unknown if u.text != strange)
+    return replace(reading, unknown=left)
+
+
+async def _for_the_can(turn: Turn) -> out.Answer:
+    """A dose for as much as the can on record holds; how much that is, where it is not known."""
+    can_l = turn.owner.can_l if turn.owner is not None else None
+    order = replace(turn.order, unit="")
+    turn = replace(turn, reading=replace(turn.reading, order=order))
+    if can_l is None:
+        return turn.ask("ask-can").model_copy(update={"details": {"waiting": {"kind": "dose"}}})
+    said = replace(turn.reading, volume_l=can_l)
+    answer = await _answered(turn, said, turn.collection)
+    if answer.kind != "dose":
+        return answer
+    return _beside(answer, turn.words.say("can-taken", volume=turn.words.volume(can_l)))
+
+
+async def _of_the_newest(turn: Turn) -> out.Answer:
+    """A dose of 'the new one': of the feed that was put on record last, and that is said."""
+    meant = shelf.newest(turn.collection)
+    order = replace(turn.order, newest=False)
+    if meant is not None and meant.name:
+        order = replace(order, products=(meant.name,))
+    turn = replace(turn, reading=replace(turn.reading, order=order))
+    if meant is None:
+        return await dose(turn)
+    if meant.name:
+        answer = await dose(turn)
+    else:
+        said = replace(turn.reading, analysis=shelf.analysis_of(meant), form=meant.form)
+        answer = await _answered(turn, said, turn.collection)
+    if answer.kind != "dose" or len(turn.collection.products) < 2:
+        return answer
+    return _beside(answer, turn.words.say("newest-taken", name=shelf.title(meant, turn)))
+
+
+def _beside(answer: out.Answer, note: str) -> out.Answer:
+    """An answer with a note right below the amount."""
+    first, _, rest = answer.reply.partition("\n")
+    return answer.model_copy(update={"reply": "\n".join((first, note, rest))})
+
+
+async def _only_told(turn: Turn) -> out.Answer | None:
+    """The answer where feed or plants were spoken of and no amount was asked for; else None."""
+    if turn.order.text == "ceased":
+        return turn.say("log", "feed-pause")
+    if turn.order.text == "clear":
+        return _clear_water(turn)
+    if turn.order.text == "denied":
+        return turn.say("log", "not-given")
+    if turn.order.text == "planned":
+        return turn.say("log", "not-told", verb="fed")
+    if turn.order.text == "unclear" and turn.question.get("kind") != "dose":
+        return await guide.greeted(turn)
+    return None
+
+
+def _clear_water(turn: Turn) -> out.Answer:
+    """So much clear water, and no feed in it; a flush takes more."""
+    words, reading = turn.words, turn.reading
+    if reading.conflicts or reading.volume_l is None:
+        return respond(reading, turn.setting)
+    target = turn.order.target
+    genera = target.genera or target.not_genera or reading.genera
+    plants = pick(replace(target, genera=genera, not_genera=()), turn.collection, turn.last_plants)
+    lines = [
+        words.say(
+            "clear-only",
+            volume=words.volume(reading.volume_l),
+            plants=labels(plants, words) if plants and len(plants) <= 4 else "none",
+        ),
+        words.say("clear-how"),
+    ]
+    if plants:
+        flush_l = sum(flush_volume_l(p.pot_cm) * p.count for p in plants)
+        enough = reading.volume_l >= flush_l
+        lines.append(
+            words.say("clear-flush", enough="yes" if enough else "no",
+                      volume=words.volume(round(flush_l, 1)))
+        )  # fmt: skip
+    return answer_to(reading, "no_feed", "\n".join(lines))
+
+
 async def listed(turn: Turn) -> out.Answer:
     """A bare list of plants: those of a dose that is being asked for, else to be put on record."""
     if turn.question.get("kind") == "dose" or _last(turn) is not None:
         order = replace(turn.order, verb="dose", plants=())
         return await dose(replace(turn, reading=replace(turn.reading, order=order)))
-    words = turn.words
-    said = "; ".join(plant_said(p, words) for p in turn.order.plants)
+    words, text, plants = turn.words, turn.incoming.text, turn.order.plants
+    if turn.question.get("kind") == "add":  # a further list while one is on offer: both
+        both = f"{turn.question['text']}; {text}"
+        whole = turn.read_again(both).order
+        if whole is not None and whole.verb == "add_offer" and len(whole.plants) > len(plants):
+            text, plants = both, whole.plants
+    said = "; ".join(plant_said(p, words) for p in plants)
     choices = (words.say("rescue-answer-yes"), words.say("rescue-answer-no"))
     answer = turn.ask("ask-add-listed", plants=said, choices=choices)
-    waiting = {"kind": "add", "text": turn.incoming.text}
+    waiting = {"kind": "add", "text": text}
     return answer.model_copy(update={"details": {"waiting": waiting}})
 
 
@@ -148,6 +274,8 @@ def _adds(turn: Turn, collection: Collection) -> bool:
         return False
     if turn.order.amends is not None:
         return True  # 'sorry, I meant 2 l'
+    if _of_those(turn) and turn.about_others and reading.analysis is None:
+        return True  # 'how much for them in 3 l', of plants that are not on record
     if turn.question.get("kind") == "dose":
         whole = reading.volume_l is not None and reading.analysis is not None
         return not whole and (_says(reading) or not turn.order.target.empty)
@@ -156,6 +284,12 @@ def _adds(turn: Turn, collection: Collection) -> bool:
     if reading.volume_l is not None or turn.order.products or not turn.order.target.empty:
         return reading.volume_l is not None and not collection.products
     return _says(reading)
+
+
+def _of_those(turn: Turn) -> bool:
+    """Whether plants are meant by 'them' and no more."""
+    target = turn.order.target
+    return target.again and not (target.named or turn.reading.genera)
 
 
 def _says(reading: Reading) -> bool:
@@ -168,6 +302,8 @@ async def follow_up(turn: Turn) -> out.Answer:
     if last is None and turn.incoming.overtaken:
         return turn.refuse("refuse-overtaken")
     if last is None:
+        if turn.order.mix is not None and not _says(turn.reading):
+            return _told_of_blend(turn, turn.order.mix)
         if turn.order.products and not _says(turn.reading):
             return await shelf.use(turn)
         if turn.order.factor is None and _says(turn.reading):
@@ -176,13 +312,29 @@ async def follow_up(turn: Turn) -> out.Answer:
             return await _answered(turn, turn.reading, collection)
         return turn.ask("ask-no-last")
     collection = turn.collection
+    turn = replace(turn, reading=_in_litres(turn, last))
     changes = turn.order.factor or turn.order.products or not turn.order.target.empty
-    if not changes and not _says(turn.reading):
-        return turn.ask("ask-follow-up")  # 'and for Dot?', where no Dot is known
+    changes = changes or turn.order.mix is not None
+    if not (changes or _says(turn.reading)):
+        if turn.order.strange and collection.plants:  # 'and for Dot?', where no Dot is known
+            known = labels(collection.plants[:5], turn.words)
+            return turn.ask("ask-not-on-record", meant=turn.order.strange, known=known)
+        return turn.ask("ask-follow-up")
     reading = _merged(turn, last, turn.reading)
     if turn.order.factor is not None:
         reading = _scaled(reading, last, turn.order.factor)
     return _stays(turn, last, reading, await _answered(turn, reading, collection))
+
+
+def _in_litres(turn: Turn, last: dict[str, Any]) -> Reading:
+    """'Make it 2' after a dose for some litres: a bare number is of these."""
+    reading = turn.reading
+    bare = [u for u in reading.unknown if u.text.replace(".", "", 1).isdigit()]
+    litres = turn.words.units == METRIC and last["slots"].get("volume_l") is not None
+    if len(bare) != 1 or not litres or turn.order.factor or _says(reading):
+        return reading
+    left = tuple(u for u in reading.unknown if u is not bare[0])
+    return replace(reading, volume_l=float(bare[0].text), unknown=left)
 
 
 def has_last(turn: Turn) -> bool:
@@ -190,8 +342,18 @@ def has_last(turn: Turn) -> bool:
     return _last(turn) is not None
 
 
+def _multiplied(reading: Reading, last: dict[str, Any]) -> Reading:
+    """'Double' right after a dose is of that dose, and not of the label."""
+    times = reading.strength
+    return reading if times is None or times <= 1 else _scaled(reading, last, times)
+
+
 def _stays(turn: Turn, last: dict[str, Any], reading: Reading, answer: out.Answer) -> out.Answer:
-    """Says where another rhythm leaves a strength as it is that was asked for by itself."""
+    """Says where another rhythm leaves a strength that was asked for, or 'half' gives more."""
+    part = turn.reading.strength
+    if answer.kind == "dose" and part is not None and last["asked"] < part < 1:
+        times = turn.words.number(part / last["asked"])
+        return _beside(answer, turn.words.say("follow-up-more", times=times))
     new, before = turn.reading, last["slots"]
     moved = new.strength is not None or new.target_n_mg_l is not None or turn.order.factor
     if new.regime in (None, before.get("regime")) or moved or reading.strength is None:
@@ -199,9 +361,7 @@ def _stays(turn: Turn, last: dict[str, Any], reading: Reading, answer: out.Answe
     if answer.kind != "dose":
         return answer
     share = turn.words.share(reading.strength)
-    first, _, rest = answer.reply.partition("\n")
-    note = turn.words.say("follow-up-strength-stays", share=share)
-    return answer.model_copy(update={"reply": "\n".join((first, note, rest))})
+    return _beside(answer, turn.words.say("follow-up-strength-stays", share=share))
 
 
 async def why(turn: Turn) -> out.Answer:
@@ -271,10 +431,11 @@ def _merged(turn: Turn, last: dict[str, Any], new: Reading) -> Reading:
     slots = dict(last["slots"])
     order = turn.order
     target, products = order.target, order.products
+    named = bool(new.genera) or not target.empty
     if products or new.analysis is not None:
         for slot in _PRODUCT_SLOTS:
             slots.pop(slot, None)
-    if new.genera or not target.empty:
+    if new.genera or not (target.empty or (_of_those(turn) and turn.about_others)):
         for slot in _PLANT_SLOTS:
             slots.pop(slot, None)
     elif last.get("target"):
@@ -285,8 +446,8 @@ def _merged(turn: Turn, last: dict[str, Any], new: Reading) -> Reading:
     products = products or tuple(last.get("products", ()))
     if new.analysis is not None:
         products = ()
-    if new.strength is not None or new.target_n_mg_l is not None:
-        for slot in ("strength", "target_n_mg_l", "target_ec_ms_cm"):
+    if any((new.strength, new.target_n_mg_l, new.target_ec_ms_cm, new.target_element)):
+        for slot in ("strength", "target_n_mg_l", "target_ec_ms_cm", "target_element"):
             slots.pop(slot, None)
     if new.season is not None:
         slots.pop("month", None)
@@ -299,7 +460,10 @@ def _merged(turn: Turn, last: dict[str, Any], new: Reading) -> Reading:
             said if said not in (None, (), {}, False) else _from_json(slot, slots.get(slot))
         )
     base = replace(new, **{k: v for k, v in merged.items() if v is not None})
-    return replace(base, order=Order("dose", target=target, products=products))
+    theirs = order.theirs or bool(last.get("theirs") and not (new.genera or order.target.named))
+    strange = order.strange or ("" if named else str(last.get("strange", "")))
+    asked = Order("dose", target=target, products=products, theirs=theirs, strange=strange)
+    return replace(base, order=asked)
 
 
 def _from_json(slot: str, value: Any) -> Any:
@@ -307,6 +471,8 @@ def _from_json(slot: str, value: Any) -> Any:
         return None
     if slot in ("analysis", "genera"):
         return tuple(value)
+    if slot == "target_element":
+        return ElementTarget(**value)
     if slot == "water":
         return Water(**value)
     if slot == "label_rate":
@@ -380,6 +546,12 @@ def last_figures(turn: Turn) -> Figures | None:
     return figures(asked, _merged(asked, last, blank))
 
 
+def asked_last(turn: Turn) -> tuple[float | None, float | None, float | None]:
+    """Strength [1], nitrogen [mg/L] and EC [mS/cm] that were asked of the last dose."""
+    slots = (_last(turn) or {}).get("slots", {})
+    return slots.get("strength"), slots.get("target_n_mg_l"), slots.get("target_ec_ms_cm")
+
+
 async def answered(turn: Turn, reading: Reading) -> out.Answer:
     """The answer to a request, kept for follow-ups."""
     return await _answered(turn, reading, turn.collection)
@@ -437,21 +609,106 @@ def mix_talked_of(turn: Turn) -> tuple[Reading, OnRecord, bool]:
 async def _answered(
     turn: Turn, reading: Reading, collection: Collection, *, kept: bool = True
 ) -> out.Answer:
+    if reading.order is not None and reading.order.theirs:
+        collection = Collection()  # nothing on record is somebody else's
+    order = reading.order or turn.order
+    strange = order.strange if collection.plants else ""
+    if strange and not turn.order.target.named_one:
+        collection = replace(collection, plants=())  # a name nobody bears: any plant
+        order = replace(order, target=Target())
+        said = turn.reading
+        reading = replace(reading, genera=(), medium=said.medium, growth=said.growth, order=order)
+        turn.keep_plants([])
+    mix = turn.order.mix
+    if mix is not None:
+        reading = replace(reading, water=_blended(turn, mix, reading))
     filled, on_record = _filled(turn, reading, collection)
     setting = replace(turn.setting, on_record=on_record)
     answer = respond(filled, setting)
+    if mix is not None and answer.kind == "dose":
+        answer = _beside(answer, _blend_note(turn, mix, reading.water))
     answer = answer.model_copy(
         update={"understood": understood(turn.reading), "message": turn.incoming.text}
     )
     if answer.kind == "dose":
         answer = answer.model_copy(update={"details": {"known": _known(filled)}})
-        _, plants, _ = _counted(turn, reading, collection)
-        recovers = await rescue_log.note(turn, plants)
-        if recovers:
-            answer = answer.model_copy(update={"reply": f"{recovers}\n{answer.reply}"})
+        product, plants, _ = _counted(turn, reading, collection)
+        further = reading.order.products[1:] if reading.order is not None else ()
+        if product is not None and further:
+            name, others = shelf.title(product, turn), turn.words.listed(list(further))
+            answer = _beside(answer, turn.words.say("one-feed", name=name, others=others))
+        heal = await healing(turn, plants)
+        if heal.ids and not _not_on_record(reading, plants) and heal.ids >= {p.id for p in plants}:
+            answer = turn.tell("no_feed", [heal.lines])
+        elif heal.lines:
+            answer = answer.model_copy(update={"reply": f"{heal.lines}\n{answer.reply}"})
+        if strange:
+            known = labels(turn.collection.plants[:5], turn.words)
+            some = labels(_counted(turn, reading, collection)[1], turn.words) or "none"
+            note = turn.words.say("dose-for-nobody", meant=strange, known=known, some=some)
+            answer = answer.model_copy(update={"reply": f"{note}\n{answer.reply}"})
     if kept and answer.kind in ("dose", "ask", "no_feed"):
+        if _names_plants(reading):
+            turn.keep_plants(_counted(turn, reading, collection)[1])
         await _remember(turn, reading, answer)
     return answer
+
+
+def _blended(turn: Turn, mix: MixSaid, reading: Reading) -> Water | None:
+    """A mix of waters by what is on record of each, None where that is nothing.
+
+    References
+    ----------
+    FAO Irrigation and Drainage Paper 29: C = a C1 + (1 - a) C2.
+    """
+    shares = dict(zip(mix.kinds, (mix.target, 1 - mix.target), strict=True))
+    rows = {kind: _row_of(turn, kind, reading) for kind in shares}
+    figures: dict[str, float] = {}
+    for quantity in ("hardness_mg_l_caco3", "ec_ms_cm", "alkalinity_mg_l_caco3"):
+        own = {kind: _figure_of(rows[kind], kind, quantity) for kind in shares}
+        if None not in own.values():
+            figures[quantity] = sum(a * (own[kind] or 0.0) for kind, a in shares.items())
+    return Water("tap", **figures) if figures else None
+
+
+def _row_of(turn: Turn, kind: str, reading: Reading) -> WaterRow | None:
+    if kind:
+        fitting = [w for w in turn.collection.waters if w.kind == kind]
+        return next((w for w in fitting if w.is_default), fitting[0] if fitting else None)
+    plants = _counted(turn, reading, turn.collection)[1]
+    return _water(replace(reading, water=None), turn.collection, plants)
+
+
+def _figure_of(row: WaterRow | None, kind: str, quantity: str) -> float | None:
+    """What is known of a water; one without salts has no hardness."""
+    known: float | None = getattr(row, quantity) if row is not None else None
+    if known is None and (ec := pure_water_ec_ms_cm(kind)) is not None:
+        return ec if quantity == "ec_ms_cm" else 0.0
+    return known
+
+
+def _told_of_blend(turn: Turn, mix: MixSaid) -> out.Answer:
+    """What a mix of waters makes, where no dose is gone on from."""
+    return turn.tell("water", [_blend_note(turn, mix, _blended(turn, mix, turn.reading))])
+
+
+def _blend_note(turn: Turn, mix: MixSaid, blend: Water | None) -> str:
+    words = turn.words
+    pure = next((k for k in mix.kinds if pure_water_ec_ms_cm(k) is not None), mix.kinds[0])
+    share = mix.target if pure == mix.kinds[0] else 1 - mix.target
+    said = {"percent": words.number(100 * share, 0), "water": words.say(f"water-{pure}")}
+    if blend is None:
+        return words.say("blend-unknown", **said)
+    quantities = ("hardness_mg_l_caco3", "ec_ms_cm")
+    known = {q: v for q in quantities if (v := getattr(blend, q)) is not None}
+    values = [home.figure(quantity, value, turn) for quantity, value in known.items()]
+    return words.say("blend-taken", values=words.listed(values), **said)
+
+
+def _names_plants(reading: Reading) -> bool:
+    """Whether some plants were said, and not all or none: 'it' in the next message is these."""
+    target = (reading.order or Order("dose")).target
+    return target.named_one or bool(reading.genera)
 
 
 def _known(filled: Reading) -> list[str]:
@@ -470,7 +727,7 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
     order = reading.order or Order("dose")
     slots = {s: getattr(reading, s) for s in _CARRIED}
     known = {
-        s: asdict(v) if isinstance(v, Water | LabelRate) else v
+        s: asdict(v) if isinstance(v, Water | LabelRate | ElementTarget) else v
         for s, v in slots.items()
         if v not in (None, (), {}, False)
     }
@@ -484,6 +741,8 @@ async def _remember(turn: Turn, reading: Reading, answer: out.Answer) -> None:
         "slots": known,
         "target": {k: v for k, v in asdict(order.target).items() if v},
         "products": list(order.products),
+        "theirs": order.theirs,
+        "strange": order.strange,
         "asked": asked,
         "cut": cut,
         "why": [[w.text, w.source] for w in answer.why],
@@ -501,9 +760,15 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
     words = turn.words
     used: list[str] = []
     notes: list[str] = []
-    product, plants, asleep = _counted(turn, reading, collection)
     own_rate = reading.label_rate is not None
+    product, plants, asleep = _counted(turn, reading, collection)
     if product is not None:
+        above = _above_label(reading, product)
+        if above is not None:  # never more than the label on record
+            rate = words.number(above.per_litre, 3)
+            notes.append(words.say("on-record-rate", rate=rate, unit=above.unit,
+                                   name=shelf.title(product, turn)))  # fmt: skip
+            reading, own_rate = replace(reading, label_rate=None), False
         reading = _with_product(reading, product)
         used.append(shelf.described(product, turn))
     if asleep:
@@ -540,6 +805,14 @@ def _filled(turn: Turn, reading: Reading, collection: Collection) -> tuple[Readi
         water=_reported(water, turn.reading),
         lines=tuple(lines),
     )
+
+
+def _above_label(reading: Reading, product: Product) -> LabelRate | None:
+    """A rate that was said and is above the label on record; None where it is not."""
+    said, kept = reading.label_rate, product.label_per_litre
+    if said is None or kept is None or said.unit != (product.label_unit or "g"):
+        return None
+    return said if said.per_litre > kept * 1.01 else None
 
 
 def _counted(

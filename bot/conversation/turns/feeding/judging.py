@@ -1,4 +1,4 @@
-"""Short answers beside a dose: whether an amount is too much, home remedies, pets."""
+"""Short answers beside a dose: whether an amount is too much, home remedies, pests."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from math import floor, log10
 
 from bot.conversation import answer as out
 from bot.conversation.answering import OnRecord, respond, worked_out
+from bot.conversation.collection import pick
 from bot.conversation.replies import (
     chain_line,
     last_spoons,
@@ -14,7 +15,7 @@ from bot.conversation.replies import (
     measure_line,
     shown_amount,
 )
-from bot.conversation.turn import Turn
+from bot.conversation.turn import Turn, day_past
 from bot.conversation.turns.feeding.doses import (
     GIVEN,
     counts_still,
@@ -22,6 +23,8 @@ from bot.conversation.turns.feeding.doses import (
     mix_asked_about,
     mix_given,
 )
+from bot.conversation.turns.standing import rescue_log
+from bot.dosing.concentration import liquid_ml
 from bot.dosing.dose import (
     ASSUMED_DENSITY_KG_L,
     HEAVIEST_TEASPOON_G,
@@ -30,12 +33,16 @@ from bot.dosing.dose import (
     DoseRequest,
 )
 from bot.dosing.measuring import LEVEL_TEASPOON_G
+from bot.records import log
+from bot.records.models import Plant
 from grammar import Reading
 
 #: Up to so much over what we would give is the same to a kitchen scale [1]; ours.
 _ABOUT = 1.15
 #: A rounded figure is not over its ceiling [1].
 _OVER = 1.01
+#: Verdicts that it is, or may be, over the most.
+_TOO_MUCH = ("over", "perhaps-over")
 #: Answers that stand in the way of a figure.
 _INSTEAD = ("no_feed", "refused")
 #: Steps that say what was assumed of a feed.
@@ -54,13 +61,63 @@ async def judge(turn: Turn) -> out.Answer:
     """Whether so much feed is too much for so much water, and what to do."""
     if turn.order.amount is None:
         return turn.ask("ask-judge-measure")
-    return _judge(turn, *mix_asked_about(turn))
+    answer = _judge(turn, *_mix(turn))
+    if not turn.order.given or "verdict" not in (answer.details or {}):
+        return answer
+    keep_given(turn)
+    if (answer.details or {})["verdict"] not in _TOO_MUCH:
+        await turn.keep()
+        return answer
+    return await _keep_overfed(turn, answer)
+
+
+def _mix(turn: Turn) -> tuple[Reading, OnRecord]:
+    """The mix that is judged; one that was given goes to all plants where none were named."""
+    if turn.order.text == "vessel":  # how much that holds nobody said
+        return turn.reading, OnRecord()
+    if turn.order.given and turn.reading.volume_l is not None:
+        filled, on_record = mix_given(turn)
+        if filled.analysis is not None:
+            return filled, on_record
+    return mix_asked_about(turn)
+
+
+async def overdone(turn: Turn) -> out.Answer:
+    """More than usual was given, without a figure: the safe side."""
+    return await _keep_overfed(turn, turn.say("cautions", "overfed-told"))
+
+
+async def _keep_overfed(turn: Turn, answer: out.Answer) -> out.Answer:
+    """The answer, with what the plants had written down: it is rinsed out before they are fed."""
+    plants = _reached(turn)
+    if not plants:
+        return answer
+    on = day_past(turn.order.when, turn.today)
+    turn.keep_plants(plants)
+    async with turn.writing() as told:
+        await log.record(told, rescue_log.overfed(plants, on))
+    line = rescue_log.overfed_line(turn, plants, on)
+    hint = turn.words.say("overfed-undo")
+    return answer.model_copy(
+        update={
+            "reply": f"{answer.reply}\n{line} {hint}",
+            "choices": [*answer.choices, "undo"],
+            "details": {**(answer.details or {}), "overfed": [p.id for p in plants]},
+        }
+    )
+
+
+def _reached(turn: Turn) -> list[Plant]:
+    """The plants a feed went to; all of them where nobody said which."""
+    found = pick(turn.order.target, turn.collection, turn.last_plants)
+    return found if found or turn.order.target.named else list(turn.collection.plants)
 
 
 def _judge(turn: Turn, filled: Reading, on_record: OnRecord) -> out.Answer:
     order = turn.order
     if filled.volume_l is None:
-        return turn.ask("ask-judge-volume")
+        code = "ask-judge-volume-given" if order.given else "ask-judge-volume"
+        return turn.ask(code)
     if filled.analysis is None:
         return turn.ask("ask-judge-product")
     found = _judged(turn, filled, on_record)
@@ -95,7 +152,7 @@ class _Judged:
     @property
     def too_much(self) -> bool:
         """Whether it is, or may be, over the most."""
-        return self.verdict in ("over", "perhaps-over")
+        return self.verdict in _TOO_MUCH
 
     @property
     def strength(self) -> float:
@@ -148,6 +205,18 @@ def _verdict_lines(turn: Turn, found: _Judged, volume_l: float) -> list[str]:
     ]
 
 
+def too_much(turn: Turn, filled: Reading, on_record: OnRecord) -> list[str]:
+    """That the amount of the order is over the most, or may be; nothing where it is not."""
+    found = _judged(turn, filled, on_record)
+    if isinstance(found, out.Answer) or not found.too_much:
+        return []
+    words, dose = turn.words, found.dose
+    most = words.significant(_down(dose.most))
+    volume = words.volume(filled.volume_l or 0.0)
+    sure = "yes" if found.verdict == "over" else "no"
+    return [words.say("brings-over", sure=sure, most=most, unit=dose.unit, volume=volume)]
+
+
 def given(turn: Turn) -> tuple[float | None, list[str]]:
     """The strength of a feed that was given by amount and volume [1], and what is wrong with it.
 
@@ -163,6 +232,12 @@ def given(turn: Turn) -> tuple[float | None, list[str]]:
         return None, []
     lines = _verdict_lines(turn, found, turn.reading.volume_l) if found.too_much else []
     return found.strength, [*lines, turn.words.say("judge-rinse")] if lines else []
+
+
+def too_strong(turn: Turn) -> bool:
+    """Whether a feed that is told was too strong, by its amount or over full strength."""
+    strength = turn.reading.strength
+    return (strength is not None and strength > _OVER) or bool(given(turn)[1])
 
 
 def keep_given(turn: Turn) -> None:
@@ -206,7 +281,7 @@ def _in_unit_of(dose: Dose, value: float, unit: str, density_kg_l: float | None)
     if unit == dose.unit:
         return _Amount(value, value)
     if dose.unit == "ml":
-        ml = value * US_TEASPOON_ML if unit == "tsp" else value / density
+        ml = value * US_TEASPOON_ML if unit == "tsp" else liquid_ml(value, density)
         return _Amount(ml, ml)
     spoons = value if unit == "tsp" else value / US_TEASPOON_ML
     if dose.unit == "tsp":
@@ -229,6 +304,9 @@ async def of_the_last(turn: Turn) -> out.Answer:
     if told is not None:
         return _judge(told, *mix_given(told))
     found = last_figures(turn)
+    if found is None and turn.order.text == "safe":
+        lines = [turn.words.say("pets-call", who="anyone"), turn.words.say("pets-keep")]
+        return turn.tell("cautions", lines)
     if found is None:
         return turn.ask("ask-no-last")
     words, dose = turn.words, found.dose
@@ -263,13 +341,6 @@ async def remedy(turn: Turn) -> out.Answer:
     return turn.refuse("refuse-remedy", what=turn.order.text, kind=turn.order.asks_kind or "other")
 
 
-async def pets(turn: Turn) -> out.Answer:
-    """What to keep from pets and children, and whom to call."""
-    who = turn.order.text or "other"
-    call = turn.words.say("pets-call", who=who)
-    return turn.tell("cautions", [call, turn.words.say("pets-keep")])
-
-
 async def argued(turn: Turn) -> out.Answer:
     """To who holds with more, or less: why, and how to have it otherwise."""
     return turn.say("explain", "argue-stays")
@@ -278,18 +349,3 @@ async def argued(turn: Turn) -> out.Answer:
 async def pests(turn: Turn) -> out.Answer:
     """No dose of what kills pests or mould."""
     return turn.refuse("refuse-pests")
-
-
-async def food(turn: Turn) -> out.Answer:
-    """No feed for what is eaten."""
-    return turn.refuse("refuse-food")
-
-
-async def hurt(turn: Turn) -> out.Answer:
-    """What to do where somebody got some of it, and whom to call."""
-    return turn.say("cautions", "hurt-call", how=turn.order.text or "other")
-
-
-async def spilled(turn: Turn) -> out.Answer:
-    """What to do where feed was spilled."""
-    return turn.say("cautions", "spill-wipe")

@@ -21,16 +21,15 @@ from bot.dosing.dose import (
     water_ec_by_hardness,
 )
 from bot.dosing.label import elemental_percent
-from bot.dosing.meter import Feed, Meaning, excess, meaning, reading_ms_cm
+from bot.dosing.meter import Excess, Feed, Meaning, excess, meaning, product_g_l, reading_ms_cm
 from bot.dosing.meter import water_to_add_l as water_to_add
 from bot.dosing.plants import named, of_name
 from bot.dosing.strength import limits, most_sensitive
 from bot.dosing.supplement import ec_ceiling
 from bot.dosing.water import Range, Water
-from grammar import LabelRate, MeterSaid, Reading
-from grammar.orders.measured import MOST_MS_CM
+from grammar import MOST_MS_CM, LabelRate, MeterSaid, Reading
 
-_UNITS = {
+METER_UNITS = {
     "": "mS/cm", "ms_cm": "mS/cm", "us_cm": "µS/cm", "ds_m": "dS/m", "ms_m": "mS/m", "cf": "CF",
     "ppm": "ppm",
 }  # fmt: skip
@@ -39,10 +38,17 @@ _BY_DIFFERENCE = (
     "Purdue Extension HO-286-W"
 )
 _TEMPERATURE = "ISO 7888:1985"
-_SCALE = "common practice, no source: meters show 500, 640 or 700 ppm for 1 mS/cm"
+SCALE_SOURCE = "common practice, no source: meters show 500, 640 or 700 ppm for 1 mS/cm"
+#: What a reading tells of a feed in tap water is so sure [1]: against PHREEQC 3.7.3 about 5 % in
+#: pure water, twice that in hard; a reading within it is as meant.
+_MODEL = 0.1
+#: Where most and least lie further apart [1], a reading may be as meant, but need not.
+_NARROW = 1.3
+_AS_MEANT = ("same", "fine")
+_NOT_TOLD = Range(0.0, 0.0)
 #: Water thins where the EC that plants bear is over this times its own [1]; ours.
 _MUCH_WATER = 1.2
-_DILUTION = "mass balance of two waters, FAO Irrigation and Drainage Paper 29"
+DILUTION_SOURCE = "mass balance of two waters, FAO Irrigation and Drainage Paper 29"
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +91,7 @@ async def meter(turn: Turn) -> out.Answer:
     try:
         ec = reading_ms_cm(
             said.value,
-            _UNITS.get(unit, unit),
+            METER_UNITS.get(unit, unit),
             scale=said.scale,
             temp_c=said.temp_c,
             compensated=said.compensated,
@@ -270,6 +276,7 @@ def _answer(
     deciding = [e.factor for e in (product, salts) if e.verdict == verdict]
     factor = max(deciding or [product.factor, salts.factor])
     add_l, wanted, purer = _thinning(found, mix) if verdict != "under" else (0.0, 0.0, False)
+    water_line = _water_line(turn, found, mix, product)
     volume_l = mix.volume_l or 1.0
     lines = [
         words.say(
@@ -278,12 +285,13 @@ def _answer(
             factor=_range(turn, factor.low, factor.high, 1),
             high=number(factor.high, 1),
         ),
+        water_line,
         _add_line(turn, verdict, add_l * volume_l, mix, wanted, purer=purer)
         if 0 < add_l <= _MOST_ADDED
         else "",
         words.say(
             "meter-anew",
-            grams=number(mix.most_g_l),
+            grams=words.significant(_anew_g_l(mix, found.water.high, purer=purer)),
             instead="no" if add_l <= _MOST_ADDED else "yes",
             water="pure" if purer else "own",
         )
@@ -296,7 +304,8 @@ def _answer(
             grams=_range(turn, found.product_g_l.low, found.product_g_l.high),
             water=_range(turn, found.water.low, found.water.high) if mix.water_known else "none",
         ),
-        _against_meant(turn, found, verdict),
+        "" if water_line and _beside_meant(found.strength or _NOT_TOLD) != "more"
+        else _against_meant(turn, found, verdict),
         words.say("meter-scale-unknown") if said.unit == "ppm" and said.scale is None else "",
         words.say("meter-unit-taken") if not said.unit and said.scale is None else "",
         words.say("meter-temperature") if said.temp_c is not None and said.compensated is None
@@ -331,12 +340,14 @@ def _as_meant(found: Meaning, mix: Mix) -> bool:
         return False
     if mix.estimated is not None:
         return False
-    low, high = found.strength
-    return low <= 1 <= high and mix.meant_g_l <= mix.most_g_l * (1 + 1e-9)
+    same = _beside_meant(found.strength) in _AS_MEANT
+    return same and mix.meant_g_l <= mix.most_g_l * (1 + 1e-9)
 
 
 #: Nobody pours more than so much water to a litre of feed [L]: it is mixed anew; ours.
 _MOST_ADDED = 3.0
+#: So much of one's own water, and purer water does it sooner [L]; ours.
+_MOST_OF_ITS_OWN = 2.0
 
 
 def _thinning(found: Meaning, mix: Mix) -> tuple[float, float, bool]:
@@ -347,6 +358,8 @@ def _thinning(found: Meaning, mix: Mix) -> tuple[float, float, bool]:
     own = found.water.high
     pure = pure_water_ec_ms_cm("rain") or 0.0
     purer = found.reading.high > mix.ec_ceiling and own * _MUCH_WATER > mix.ec_ceiling
+    if not purer and own > pure:  # its own water would take a flood
+        purer = water_to_add(1.0, found.reading.high, mix.ec_ceiling, own) > _MOST_OF_ITS_OWN
     thinner = pure if purer else own
     by_product = max(found.product_g_l.high / mix.most_g_l - 1, 0.0)
     by_ec = water_to_add(1.0, found.reading.high, mix.ec_ceiling, thinner)
@@ -381,14 +394,46 @@ def _against_meant(turn: Turn, found: Meaning, verdict: str) -> str:
     if found.strength is None:
         return ""
     low, high = found.strength
-    if low <= 0 or (verdict == "over" and low <= 1 <= high):
+    code = _beside_meant(found.strength)
+    if low <= 0 or (verdict == "over" and code in _AS_MEANT):
         return ""
-    code = "less" if high < 1 else "more" if low > 1 else "same"
     return turn.words.say(
         f"meter-meant-{code}",
         share=_range(turn, 100 * low, 100 * high, 0),
         whose="given" if turn.order.value is None else "said",
     )
+
+
+def _beside_meant(strength: Range) -> str:
+    """Less or more than was meant, or the same as far as a meter and the model can tell."""
+    if strength.high * (1 + _MODEL) < 1:
+        return "less"
+    if strength.low > 1 + _MODEL:
+        return "more"
+    return "same" if strength.high > _NARROW * strength.low else "fine"
+
+
+def _water_line(turn: Turn, found: Meaning, mix: Mix, product: Excess) -> str:
+    """That it is the water that makes it too much, and not the feed; empty where it is not."""
+    if not mix.water_known or found.reading.low <= mix.ec_ceiling:
+        return ""
+    alone = found.water.low > mix.ec_ceiling
+    as_meant = found.strength is not None and _beside_meant(found.strength) in _AS_MEANT
+    if not alone and not (as_meant and product.factor.low <= 1 + _MODEL):
+        return ""
+    return turn.words.say(
+        "meter-water-alone" if alone else "meter-water-adds",
+        own=_range(turn, found.water.low, found.water.high),
+        most=turn.words.number(mix.ec_ceiling),
+    )
+
+
+def _anew_g_l(mix: Mix, own_ms_cm: float, *, purer: bool) -> float:
+    """The most product in a new mix: what label and plants allow, and the EC leaves room for."""
+    pure = pure_water_ec_ms_cm("rain") or 0.0
+    water = pure if purer else own_ms_cm if mix.estimated is not None else mix.water
+    ceiling = EcRange(mix.ec_ceiling, mix.ec_ceiling)
+    return min(mix.most_g_l, product_g_l(mix.feed, ceiling, water).low)
 
 
 def _range(turn: Turn, low: float, high: float, digits: int = 2) -> str:
@@ -408,9 +453,9 @@ def _why(turn: Turn, said: MeterSaid, mix: Mix, *, thinned: bool) -> list[out.Wh
     if said.temp_c is not None:
         rules.append(("meter.temperature", _TEMPERATURE))
     if said.unit == "ppm":
-        rules.append(("meter.scale", _SCALE))
+        rules.append(("meter.scale", SCALE_SOURCE))
     if thinned:
-        rules.append(("meter.dilution", _DILUTION))
+        rules.append(("meter.dilution", DILUTION_SOURCE))
     rules.append(("meter.ceiling", mix.ec_source))
     return [
         out.Why(rule=rule, factor=1.0, source=source,

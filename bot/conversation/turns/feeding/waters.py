@@ -43,8 +43,7 @@ from bot.dosing.water import (
 from bot.records import waters
 from bot.records.models import Product
 from bot.records.models import Water as WaterRow
-from grammar import MixSaid, Reading
-from grammar.words.units import to_canonical
+from grammar import MixSaid, Reading, to_canonical
 
 _BALANCE = "IUPAC atomic weights; charges within 10 %, as laboratories hold them"
 _BLENDING = "mass balance of two waters, FAO Irrigation and Drainage Paper 29"
@@ -371,6 +370,45 @@ def _tap_share(known: Known, bad: list[Finding]) -> float | None:
 # --- mixing two ----------------------------------------------------------------------------------
 
 
+async def by_parts(turn: Turn) -> out.Answer:
+    """What two waters make that are mixed by parts: hardness and EC of each, by its share.
+
+    References
+    ----------
+    FAO Irrigation and Drainage Paper 29: C = a C1 + (1 - a) C2.
+    """
+    said = turn.order.mix
+    assert said is not None  # the form needs one
+    shares = dict(zip(said.kinds, (said.target, 1 - said.target), strict=True))
+    rows = {kind: _row(turn, kind) for kind in shares}
+    figures: dict[str, float] = {}
+    for quantity in ("hardness_mg_l_caco3", "ec_ms_cm"):
+        own = [_own_figure(rows[kind], kind, quantity) for kind in shares]
+        if None not in own:
+            parts = zip(shares.values(), own, strict=True)
+            figures[quantity] = sum(share * (value or 0.0) for share, value in parts)
+    words = turn.words
+    named = {kind: words.say(f"water-{kind}") for kind in shares}
+    if not figures:
+        lacking = next(k for k in shares if k not in _PURE_KINDS)
+        return turn.ask("ask-mix-figure", water=named[lacking], quantity="hardness_mg_l_caco3")
+    shown = [home.figure(quantity, value, turn) for quantity, value in figures.items()]
+    (first, a), (second, b) = shares.items()
+    line = words.say(
+        "mix-parts", first=named[first], second=named[second], values=words.listed(shown),
+        first_percent=words.number(100 * a, 0), second_percent=words.number(100 * b, 0),
+    )  # fmt: skip
+    return turn.tell("water", [line], details={"shares": shares, **figures})
+
+
+def _own_figure(row: WaterRow | None, kind: str, quantity: str) -> float | None:
+    """What is known of a water; one without salts has no hardness."""
+    known: float | None = getattr(row, quantity) if row is not None else None
+    if known is None and kind in _PURE_KINDS:
+        return pure_water_ec_ms_cm(kind) if quantity == "ec_ms_cm" else 0.0
+    return known
+
+
 async def mix(turn: Turn) -> out.Answer:
     """How much of two waters makes one of a hardness, an EC or a sodium limit."""
     said = turn.order.mix
@@ -474,18 +512,26 @@ async def supplement(turn: Turn) -> out.Answer:
         worked = worked_out(filled, replace(turn.setting, on_record=on_record))
         elements = dict(worked[1].elements_mg_l) if worked is not None else {}
         n_mg_l = elements.get("N", 0.0) or _USUAL_N_MG_L
-        row = _row(turn, None)
-        own = _known(row.kind if row is not None else None, row, _said(turn)) or {}
+        told = turn.reading.water
+        said_kind = told.kind if told is not None and not _taken_as_tap(turn) else None
+        row = _row(turn, said_kind)
+        kind = said_kind or (row.kind if row is not None else None)
+        own = _known(kind, row, _said(turn)) or {}
+        if kind in _PURE_KINDS and not _said(turn):  # hold none, whatever their EC could be of
+            own = {**own, "ca_mg_l": Range(0.0, 0.0), "mg_mg_l": Range(0.0, 0.0)}
         gaps = missing(n_mg_l, own, elements)
         short = {e: g for e, g in gaps.items() if g.missing.high > _NEGLIGIBLE_MG_L}
         lines = [_gap_line(turn, gaps, short, n_mg_l)]
+        fed = [f"{e} {turn.words.significant(elements[e])}" for e in gaps if elements.get(e)]
+        if short and fed:
+            lines.append(turn.words.say("supplement-fed", what=turn.words.figures(fed)))
         if not own:
             lines.append(turn.words.say("supplement-water-unknown"))
         dose = None
         if short:
             present = _present_ec(filled, on_record, own, worked[1].per_litre if worked else 0.0)
             dose = _best(turn, gaps, product, present, elements.get("N", 0.0), filled)
-            lines += _dose_lines(turn, dose, short, volume_l)
+            lines += _dose_lines(turn, dose, short, volume_l, fed=bool(fed))
     except ValueError as error:
         return impossible(turn, error)
     details: dict[str, Any] = {
@@ -606,17 +652,22 @@ def _dose_lines(
     dose: tuple[Supplement, Product] | None,
     short: dict[str, Missing],
     volume_l: float,
+    *,
+    fed: bool,
 ) -> list[str]:
     words, number = turn.words, turn.words.number
+    by_feed = "yes" if fed else "no"
     if dose is None:
         both = "both" if len(short) > 1 else next(iter(short))
-        return [words.say("supplement-none", kind=both)]
+        return [words.say("supplement-none", kind=both, fed=by_feed)]
     found, product = dose
     amount = found.product_g_l / _grams_in_unit(product) * volume_l
     if amount <= 0:
         code = found.limited_by.replace("_", "-")
         both = "both" if len(short) > 1 else next(iter(short))
-        return [words.say(f"supplement-no-room-{code}" if code else "supplement-none", kind=both)]
+        if code:
+            return [words.say(f"supplement-no-room-{code}")]
+        return [words.say("supplement-none", kind=both, fed=by_feed)]
     how = _measuring(turn, product, amount, volume_l)
     lines = [
         words.say(

@@ -8,6 +8,7 @@ from bot.conversation import answer as out
 from bot.conversation.collection import labels
 from bot.conversation.reminding import instant
 from bot.conversation.turn import Turn
+from bot.conversation.turns import diary
 from bot.conversation.turns.day import day as days
 from bot.conversation.turns.reminders.open import ms, newest_open, shown_ms
 from bot.conversation.turns.reminders.rules import moment
@@ -22,11 +23,12 @@ from bot.reminders.rhythm import to_local
 
 
 async def done(turn: Turn) -> out.Answer:
-    """Log what a ping was for; where none waits, tick off the plan."""
+    """Log what a ping was for; where none waits, tick off the plan, or log a dose told just now."""
     narrowed = bool(turn.order.steps) or not turn.order.target.empty
     opened = [] if narrowed else await newest_open(turn)
     if not opened or _plan_is_newer(turn, opened):
-        return await days.done(turn)
+        dosed = await diary.dose_given(turn) if not _plan_is_open(turn) else None
+        return dosed if dosed is not None else await days.done(turn)
     found = await _reminders_of(turn, opened)
     work = await work_for(found, turn, turn.today)
     entries = work.entries(turn.today)
@@ -68,6 +70,14 @@ def next_lines(found: Sequence[Reminder], turn: Turn) -> list[str]:
     return [turn.words.say("reminder-next", what=what(row, turn), next=then)]
 
 
+def _plan_is_open(turn: Turn) -> bool:
+    """Whether a plan of today was asked for and is not all done."""
+    plan = turn.remembered.get("plan")
+    if not isinstance(plan, dict) or plan.get("day") != turn.today.isoformat():
+        return False
+    return bool({i for g in plan["groups"].values() for i in g["ids"]} - set(plan["ticked"]))
+
+
 def _plan_is_newer(turn: Turn, opened: Sequence[Ping]) -> bool:
     """Whether a plan of today was asked for after the ping, and is not all done."""
     kept = turn.recalled.get("plan")
@@ -95,10 +105,10 @@ async def bare(turn: Turn) -> out.Answer | None:
         return await reminders_change.stop(turn)
     opened = await newest_open(turn)
     if not opened:
-        return None
+        return turn.say("reminder", "reminder-not-now") if text == "now" else None
     if not await turn.administers():  # as at the buttons: when all are reminded is not theirs
         return turn.refuse("refuse-administrators-reminders")
-    return await (_later if text == "later" else _skip)(turn, opened)
+    return await (_later if text in ("later", "now") else _skip)(turn, opened)
 
 
 async def _any(turn: Turn) -> bool:

@@ -10,9 +10,10 @@ from bot.conversation import answer as out
 from bot.conversation.turn import Turn
 from bot.conversation.turns import home, meeting
 from bot.conversation.turns.reminders.after import after_home
+from bot.conversation.turns.reminders.rules import as_often
 from bot.conversation.turns.reminders.setting import UTC, settled, zone_of
 from bot.records import log, owners
-from grammar import Order, read_rhythm
+from grammar import Order, Rhythm, read_rhythm
 
 #: Readings that an answer to a question of ours can have by itself.
 _ANSWERS = frozenset({
@@ -32,6 +33,8 @@ Then: TypeAlias = Callable[[Turn, str | None], Awaitable[out.Answer | None]]
 async def answered(turn: Turn) -> out.Answer | None:
     """What an answer to a question of ours leads to; None where it is none."""
     step, verb = str(turn.question["step"]), turn.order.verb
+    if (verb, turn.order.text) == ("skip", "now"):  # 'don't remind me now'
+        return turn.say("reminder", "reminder-dropped")
     if step == "home" and turn.question.get("late") and verb in ("no", "skip"):
         return turn.say("reminder", "reminder-dropped")  # other things were said since
     if step == "home":
@@ -56,15 +59,34 @@ def _home_first(turn: Turn) -> out.Answer:
 def _asked(turn: Turn) -> Order | None:
     """The message that led to the question, with what was answered since."""
     order = turn.read_again(str(turn.question["text"])).order
-    if order is None or order.verb != "remind":
+    if order is None or order.verb not in ("remind", "remind_wish"):
         return None
+    order = replace(order, verb="remind")
     rhythm, about = turn.question.get("rhythm"), turn.question.get("about")
     if rhythm:
-        order = replace(order, rhythm=read_rhythm(rhythm, turn.reading.tongue)[0])
+        told = read_rhythm(rhythm, turn.reading.tongue)[0]
+        order = replace(order, rhythm=_over(order.rhythm, told or _hour(rhythm)))
     if about:
-        told = _about(turn, about)
-        order = replace(order, task=told.task, text=told.text, target=told.target)
+        wish = _about(turn, about)
+        order = replace(order, task=wish.task, text=wish.text, target=wish.target)
     return order
+
+
+def _hour(text: str) -> Rhythm | None:
+    """A number alone: 'make it 9'."""
+    return Rhythm(clock=(int(text), 0), half_guessed=True) if text.isdecimal() else None
+
+
+def _over(before: Rhythm | None, told: Rhythm | None) -> Rhythm | None:
+    """What was told last; an hour or a day alone leaves the rest of what was said."""
+    if before is None or told is None:
+        return told
+    if not told.says_when and (told.clock or told.part):
+        clock = told.clock, told.half_guessed, told.part
+        return replace(before, clock=clock[0], half_guessed=clock[1], part=clock[2])
+    clocked = told.clock or told.part
+    kept = told if clocked else replace(told, clock=before.clock, part=before.part)
+    return as_often(kept, before.every, before.unit) if before.every is not None else kept
 
 
 def _about(turn: Turn, text: str) -> Order:
@@ -119,7 +141,7 @@ async def _earlier(turn: Turn, zone: str) -> list[str]:
 async def home_told(turn: Turn, then: Then) -> out.Answer | None:
     """Where somebody lives, and then what they had asked for; UTC where they do not say."""
     meant = meeting.meant(turn, 0)
-    if meant is None:
+    if meant is None or await home.says_else(turn, meant):
         return None
     if meant.verb == "skip":
         return await then(turn, UTC)

@@ -28,7 +28,7 @@ from bot.records.kinds import PingState
 from bot.records.models import Reminder
 from bot.reminders.catching_up import following
 from bot.reminders.rhythm import Due, Rhythm, to_local, to_utc
-from grammar import Order
+from grammar import Order, When
 
 
 async def picked(turn: Turn) -> out.Answer | None:
@@ -168,7 +168,31 @@ async def not_then(turn: Turn) -> out.Answer:
 
 async def skip(turn: Turn) -> out.Answer:
     """Pass the coming one over, or the one that was just pinged."""
+    said = turn.order.rhythm
+    if turn.order.text == "on" and said is not None and said.day is not None:
+        return await _skip_on(turn, said.day)
     return await on(turn, _skip, several=False)
+
+
+async def _skip_on(turn: Turn, said: When) -> out.Answer:
+    """Pass over what comes on that day; where nothing does, say what comes next."""
+    found = await listed(turn)
+    if not found:
+        return turn.say("reminder", "reminders-none", whose=turn.whose)
+
+    def local(row: Reminder) -> datetime:
+        return to_local(instant(row.due_ms or 0), row.zone)
+
+    here = to_local(turn.incoming.said_at, found[0].zone)
+    day = next_day(said, datetime.combine(here.date(), time()), time(23, 59))
+    then = [r for r in found if r.due_ms is not None and local(r).date() == day]
+    if not then:
+        row = found[0]
+        coming = comes(row.due_ms or 0, row.zone, turn)
+        return turn.say("reminder", "reminder-not-due", what=what(row, turn), next=coming)
+    async with turn.writing() as told:
+        lines = [await _skip_one(turn, told, row, None) for row in then]
+    return turn.tell("reminder", lines, choices=("undo",))
 
 
 async def _skip(turn: Turn, found: list[Reminder]) -> out.Answer:

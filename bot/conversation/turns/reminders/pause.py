@@ -71,6 +71,8 @@ def _until(turn: Turn) -> date | None:
 async def _pause(turn: Turn, found: list[Reminder]) -> out.Answer:
     until = _until(turn)
     if not found or until is None:
+        if turn.order.text == "away":  # nothing to pause, and still something to know
+            return turn.say("explain", "tell-away")
         return turn.say("reminder", "reminders-none", whose=turn.whose)
     if until <= turn.today:
         raise UnfitDay("refuse-reminder-past")

@@ -136,6 +136,18 @@ def clock_of(said: Said) -> time:
     return time(*said.clock) if said.clock is not None else PARTS.get(said.part, USUAL)
 
 
+def as_often(said: Said, every: int, unit: str) -> Said:
+    """A day that is named for what comes every week or month: that of each."""
+    if said.recurs:
+        return said
+    if said.month_days and unit == "month":
+        return replace(said, every=every, unit=unit)
+    weekday = said.day.value if said.day is not None and said.day.kind == "weekday" else None
+    if weekday is None or unit != "week":
+        return said
+    return replace(said, every=every, unit=unit, weekdays=(weekday,), day=None)
+
+
 # --- once ---------------------------------------------------------------------------------------
 
 
@@ -210,6 +222,9 @@ def _recurring(
     every, clock = said.every or 1, clock_of(said)
     start = _start_day(said, local, clock, last)
     months = said.months or _season_months(said.season, south=south)
+    if said.not_season:
+        left_out = _season_months(said.not_season, south=south)
+        months = tuple(m for m in months or range(1, 13) if m not in left_out)
     if months and said.start is None and said.unit != "year" and start.month not in months:
         start = _into(months, start)
     parts = [f"FREQ={_FREQUENCIES[said.unit]}"]
@@ -223,6 +238,9 @@ def _recurring(
         if said.unit == "week" and said.weekdays:
             parts.append(f"BYDAY={','.join(DAYS[d - 1] for d in said.weekdays)}")
             start = _on_weekday(start, said.weekdays, local, clock)
+        elif said.unit == "day" and said.not_weekdays:  # RFC 5545: BYDAY limits what is daily
+            kept = [d for n, d in enumerate(DAYS, 1) if n not in said.not_weekdays]
+            parts.append(f"BYDAY={','.join(kept)}")
         elif said.unit == "month":
             parts += _days_of_month(said) or _days_of_month(replace(said, month_days=(start.day,)))
     ends = _end(said, start, local)

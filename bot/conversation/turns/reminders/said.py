@@ -15,6 +15,9 @@ from bot.conversation.wording import Wording
 from bot.records.models import Plant
 from bot.reminders.rhythm import to_local
 
+#: From so many months on, those are told in which it does not come.
+_MOST_OF_A_YEAR = 10
+
 
 class Reminding(Protocol):
     """A reminder, as the records or what is due have it."""
@@ -80,6 +83,9 @@ def cadence(reminder: Reminding, words: Wording) -> str:
         return ""
     parts = dict(p.split("=", 1) for p in reminder.rule.split(";"))
     said = [_often(parts, start, words)]
+    if parts["FREQ"] == "DAILY" and "BYDAY" in parts:
+        left_out = [_weekday(d, words) for d in DAYS if d not in parts["BYDAY"].split(",")]
+        said.append(words.say("reminder-not-days", days=words.listed(left_out)))
     if "BYMONTH" in parts and parts["FREQ"] != "YEARLY":
         said.append(_months([int(m) for m in parts["BYMONTH"].split(",")], words))
     said.append(words.say("reminder-at", time=words.clock(start.time())))
@@ -157,6 +163,9 @@ def _weekday(code: str, words: Wording) -> str:
 
 def _months(months: Sequence[int], words: Wording) -> str:
     names = get_month_names("wide", locale=words.language)
+    if len(months) >= _MOST_OF_A_YEAR:
+        left_out = [str(names[m]) for m in range(1, 13) if m not in months]
+        return words.say("reminder-not-months", months=words.listed(left_out))
     run = _run(months)
     if run is not None and len(run) > 2:
         return words.say("reminder-months", first=str(names[run[0]]), last=str(names[run[-1]]))

@@ -77,6 +77,33 @@ async def remind(turn: Turn) -> out.Answer:
     return await settled(asked, turn.order, await zone_of(turn))
 
 
+async def wished(turn: Turn) -> out.Answer:
+    """A rhythm of one's own: whether to be reminded of it."""
+    words = turn.words
+    answer = turn.ask("ask-remind-wish", choices=(words.say("offer-yes"), words.say("offer-no")))
+    waiting = {"kind": "reminder_wish", "text": turn.incoming.text}
+    return answer.model_copy(update={"details": {"waiting": waiting}})
+
+
+async def wish_answered(turn: Turn) -> out.Answer | None:
+    """Yes or no to that."""
+    if turn.order.verb in ("no", "skip"):
+        return turn.say("reminder", "reminder-dropped")
+    if turn.order.verb != "yes":
+        return None
+    if not await turn.administers():
+        return turn.refuse("refuse-administrators-reminders")
+    wish = turn.read_again(str(turn.question["text"])).order
+    if wish is None or wish.rhythm is None:
+        return None
+    order = replace(wish, verb="remind", text="")
+    question = {"text": str(turn.question["text"])}
+    reading = replace(turn.reading, order=order, unknown=(), read_as=())
+    return await settled(
+        replace(turn, reading=reading, question=question), order, await zone_of(turn)
+    )
+
+
 async def zone_of(turn: Turn) -> str | None:
     """Where they live; UTC where they would not say before; None where it is to be asked."""
     if turn.owner is not None and turn.owner.zone:

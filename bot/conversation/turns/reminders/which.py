@@ -26,6 +26,9 @@ async def on(turn: Turn, act: Act, *, several: bool) -> out.Answer:
     `several` where it can be done to more than one at once.
     """
     found = await listed(turn)
+    if not found and turn.order.task == "feed":  # 'stop feeding Ruby': no reminder was meant
+        stops = turn.order.verb == "reminder_stop"
+        return turn.say("log", "feed-pause" if stops else "not-given")
     if not found:
         return turn.say("reminder", "reminders-none", whose=turn.whose)
     ids = turn.question.get("ids")

@@ -7,13 +7,14 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, labels, pick
+from bot.conversation.collection import Collection, pick
 from bot.conversation.turn import Turn, UnfitDay, day_past
 from bot.conversation.turns.feeding.doses import keep_why
 from bot.conversation.turns.plants import move, which
-from bot.conversation.turns.rescue.plan import planned
+from bot.conversation.turns.rescue.plan import planned, shape_of, whom_said
+from bot.conversation.turns.splitting import some_of
 from bot.conversation.turns.standing import rescue_log
-from bot.conversation.turns.standing.advice import growth_on
+from bot.conversation.turns.standing.advice import advice_for, genus_of, growth_on
 from bot.dosing.dose import ASSUMED_N_MG_L
 from bot.dosing.rescue import (
     NO,
@@ -22,6 +23,7 @@ from bot.dosing.rescue import (
     Case,
     Facts,
     Feed,
+    answer_in,
     close,
     feeds_count_days,
     judge,
@@ -29,9 +31,11 @@ from bot.dosing.rescue import (
     most_questions,
     next_question,
     plan,
+    settled_by,
+    sheds_leaves,
 )
 from bot.dosing.season import season_of
-from bot.dosing.strength import BY_MEDIUM, NOTHING_SAID
+from bot.dosing.strength import BY_MEDIUM, BY_REGIME, NOTHING_SAID
 from bot.records import log
 from bot.records.kinds import CARE, EventKind
 from bot.records.models import Event, Plant
@@ -43,15 +47,21 @@ _LOOKED_BACK = 365
 _READING_LASTS = 30
 #: Answers to a question by the verb of the message.
 _ANSWERS = {"yes": YES, "no": NO, "skip": UNKNOWN}
+#: Readings of a message that may be an answer in other words: none of them changes the records.
+_WANTS_NOTHING = frozenset({"dose", "follow_up", "not_given", "tell", "explain", "growth", "last"})
 #: Signs that are told within this time are of one harm; ours.
 GOES_ON = timedelta(minutes=30)
 #: A plant that hangs its leaves: by what else is known of its pot, else as wrinkled leaves.
 _LIMP = "limp"
-#: Without roots nothing is fed, whatever took them: people should look at it at once.
-_SETTLES = "roots_gone"
+#: Nitrogen of the most common powders, 20-20-20 [% of mass]; common practice, no source.
+COMMON_N_PERCENT = 20.0
+#: Without roots nothing is fed, whatever took them, and rot that is seen is cut out at once.
+_SETTLES = frozenset({"roots_gone", "crown_rot", "leaf_rot"})
 #: Where only too much was given and no harm is seen yet, there is nothing to ask.
 _ONLY_TOO_MUCH = {"fed_strong"}
 _KINDS = tuple(CARE)
+#: What a plant that drops its leaves before a rest shows.
+_SHEDDING = frozenset({"yellow_old_leaf", "leaves_gone"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,12 +79,14 @@ class Told:
 
     def with_answer(self, asked: str, answer: str | None, turn: Turn) -> Told:
         """With the answer to a question, and what else was told with it."""
-        there = tuple(dict.fromkeys((*self.signs, *turn.order.signs)))
+        said = turn.reading.ails
+        there = tuple(dict.fromkeys((*self.signs, *turn.order.signs, *said.there)))
+        there = tuple(c for c in there if c != asked or answer != NO)
         answers = dict(self.answers)
         if answer is not None:
             answers[asked] = answer
         told = replace(self, signs=there, answers=answers)
-        return told.denying(turn.order.denied)
+        return told.denying((*turn.order.denied, *said.denied))
 
     def denying(self, denied: tuple[str, ...]) -> Told:
         """With signs that were said not to be there; what is there stays so."""
@@ -95,6 +107,8 @@ async def rescue(turn: Turn) -> out.Answer:
     told = Told(order.signs, {}, _said(turn), tuple(p.id for p in found), turn.incoming.text)
     told = _with_before(turn, told)
     answer = await _judged(turn, told.denying(order.denied))
+    if line := _their_rate_line(turn):
+        answer = answer.model_copy(update={"reply": f"{line}\n{answer.reply}"})
     if moved is None:
         return answer
     reply = f"{moved.reply}\n{answer.reply}"
@@ -131,20 +145,61 @@ async def _moved(turn: Turn) -> out.Answer:
 async def answered(turn: Turn) -> out.Answer | None:
     """The next question, or the plan, where the message answers our question."""
     question, order = turn.question, turn.order
-    if order.verb == "no" and order.text == "leave":
+    if order.verb == "no" and order.text in ("leave", "stop", "thanks"):
         return turn.say("help", "question-left")
+    said = turn.reading.ails
+    asked = str(question["asked"])
+    by_state = answer_in(asked, dict(said.states))
     another = order.verb == "rescue" and (order.target.named_one or not order.signs)
-    if order.verb not in (*_ANSWERS, "rescue") or (another and not order.text):
+    plainly = order.verb in (*_ANSWERS, "rescue") and (not another or bool(order.text))
+    if order.verb == "dose" and order.only_plants and order.target.named_one and not said.there:
+        return await _of_these(turn)
+    if not plainly and not _in_other_words(turn, tuple(question["ids"]), by_state):
         return None
+    if not plainly:  # its words were understood, if not as those of a dose
+        turn = replace(turn, reading=replace(turn.reading, unknown=(), read_as=()))
     told = Told(
         tuple(question["signs"]), dict(question["answers"]), dict(question["said"]),
         tuple(question["ids"]), str(question["text"]),
     )  # fmt: skip
-    answer = _ANSWERS.get(order.text or order.verb)
-    if answer is None and question["asked"] not in (*order.signs, *order.denied):
+    answer = _ANSWERS.get(order.text or order.verb) or by_state
+    if order.verb in _ANSWERS and said.there:
+        answer = None  # 'gießen passt' says yes to nothing
+    if answer is None and settled_by(asked, said.there):
+        answer = NO  # 'the roots are firm', to soft roots
+    if answer is None and asked not in (*said.there, *said.denied):
         answer = UNKNOWN  # they told something else: the same question again would not hear it
-    told = told.with_answer(str(question["asked"]), answer, turn)
+    told = told.with_answer(asked, answer, turn)
     return await keep_why(turn, await _judged(turn, told))
+
+
+async def _of_these(turn: Turn) -> out.Answer | None:
+    """The same signs of other plants: 'the cymbidiums', told while a question is open."""
+    question = turn.question
+    found = pick(turn.order.target, turn.collection)
+    if not found:
+        return None
+    if len(found) > 1 and not turn.order.target.everything:
+        kinds = {p.genus for p in found}
+        if len(kinds) > 1 or len(turn.order.target.genera) != 1:
+            return None
+    told = Told(tuple(question["signs"]), {}, {}, tuple(p.id for p in found), str(question["text"]))
+    return await keep_why(turn, await _judged(turn, told))
+
+
+def _in_other_words(turn: Turn, ids: tuple[int, ...], by_state: str | None) -> bool:
+    """Whether a message that wants nothing else tells what was asked: 'the roots are fine'."""
+    order, reading = turn.order, turn.reading
+    if order.verb not in _WANTS_NOTHING or reading.problems:
+        return False
+    if reading.volume_l is not None or reading.analysis is not None or order.products:
+        return False
+    if not (reading.ails.there or reading.ails.denied or by_state):
+        return False
+    if not (order.target.names or order.target.genera):
+        return True
+    found = pick(order.target, turn.collection)
+    return bool(found) and {p.id for p in found} <= set(ids)
 
 
 def _meant(turn: Turn) -> tuple[list[Plant], bool]:
@@ -176,7 +231,34 @@ def _said(turn: Turn) -> dict[str, Any]:
     }
     if order.asks_kind == "fed" and reading.strength is not None:
         said["feed"] = [_days_ago(turn), reading.strength]
+    elif order.theirs and (of_label := _their_rate(reading)) is not None:
+        said["feed"] = [0, of_label]
     return {name: value for name, value in said.items() if value is not None}
+
+
+def _their_rate(reading: Reading) -> float | None:
+    """What somebody else gives, of a full label [1]; without its numbers as a 20-20-20."""
+    rate, analysis = reading.label_rate, reading.analysis
+    if rate is None or rate.unit != "g":
+        return None
+    n_percent = analysis[0] if analysis is not None else COMMON_N_PERCENT
+    return rate.per_litre * 10 * n_percent / ASSUMED_N_MG_L
+
+
+def _their_rate_line(turn: Turn) -> str:
+    """That what somebody else gives is over a full label; empty where it is not."""
+    reading = turn.reading
+    of_label = _their_rate(reading) if turn.order.theirs else None
+    if of_label is None or reading.label_rate is None or of_label <= 1:
+        return ""
+    words, full = turn.words, reading.label_rate.per_litre / of_label
+    return words.say(
+        "rescue-their-rate",
+        rate=words.significant(reading.label_rate.per_litre),
+        times=words.significant(of_label),
+        part=words.significant(full * BY_REGIME["weekly"].factor),
+        known="yes" if reading.analysis is not None else "no",
+    )
 
 
 def _runoff(reading: Reading, number: float | None) -> float | None:
@@ -197,7 +279,8 @@ def _days_ago(turn: Turn) -> int:
 async def _judged(turn: Turn, told: Told) -> out.Answer:
     collection = turn.collection
     plants = [p for p in collection.plants if p.id in told.ids]
-    turn.keep_plants(plants)
+    if plants or told.said.get("genus"):
+        turn.keep_plants(plants)
     if turn.owner is not None or turn.incoming.person:
         kept = {"ids": list(told.ids), "signs": list(told.signs), "answers": told.answers}
         at = turn.incoming.said_at.isoformat()
@@ -205,12 +288,24 @@ async def _judged(turn: Turn, told: Told) -> out.Answer:
         await turn.keep()
     case = _case(told, await _facts(turn, collection, plants, told.said), plants, turn)
     judgement = judge(case)
-    settled = _SETTLES in case.signs or set(told.signs) == _ONLY_TOO_MUCH or not close(judgement)
+    settled = not _SETTLES.isdisjoint(case.signs) or not close(judgement)
+    settled = settled or set(told.signs) == _ONLY_TOO_MUCH
     question = None if settled else next_question(case)
     if question is not None:
-        return _asking(turn, told, question.sign, plants)
-    answer = planned(turn, case, judgement, plants, told.said.get("genus"))
-    return await rescue_log.write(turn, answer, plan(case), plants)
+        some = _part(told, plants)
+        spoken_of = [some_of(plants[0], some)] if some else plants
+        return _asking(turn, told, question.sign, spoken_of, case)
+    some = _part(told, plants)
+    spoken_of = [some_of(plants[0], some)] if some else plants
+    answer = planned(turn, case, judgement, spoken_of, told.said.get("genus"))
+    return await rescue_log.write(turn, answer, plan(case), plants, some=some)
+
+
+def _part(told: Told, plants: list[Plant]) -> int | None:
+    """How many of several alike ail; None where all of them do."""
+    some = told.said.get("count")
+    fewer = len(plants) == 1 and some is not None and 0 < some < plants[0].count
+    return int(some) if fewer and some is not None else None
 
 
 def _case(told: Told, facts: Facts, plants: list[Plant], turn: Turn) -> Case:
@@ -221,8 +316,18 @@ def _case(told: Told, facts: Facts, plants: list[Plant], turn: Turn) -> Case:
         there.add("wilting_wet" if wet else "wilting_dry" if dry else "pleated_leaves")
     if plants and all(growth_on(p, turn.today) == "seedling" for p in plants):
         there.add("young_plant")
+    if plants and there & _SHEDDING and all(_sheds(turn, p) for p in plants):
+        there.add("sheds_in_rest")
     answers = {c: a for c, a in told.answers.items() if c not in there}
     return Case(frozenset(there), answers, facts)
+
+
+def _sheds(turn: Turn, plant: Plant) -> bool:
+    """Whether a plant rests now, of a kind that drops old leaves then."""
+    genus = genus_of(plant)
+    advice = advice_for(plant, turn.today, south=turn.south)
+    rests = any(reason.code.startswith("rest") for reason in advice.reasons)
+    return rests and genus is not None and sheds_leaves(genus.name)
 
 
 async def _facts(
@@ -303,12 +408,13 @@ def _ec(turn: Turn, rows: list[Event]) -> float | None:
 # --- asking --------------------------------------------------------------------------------
 
 
-def _asking(turn: Turn, told: Told, sign: str, plants: list[Plant]) -> out.Answer:
+def _asking(turn: Turn, told: Told, sign: str, plants: list[Plant], case: Case) -> out.Answer:
     words = turn.words
     choices = tuple(words.say(f"rescue-answer-{answer}") for answer in (YES, NO, UNKNOWN))
     text = words.say(
         f"ask-rescue-{sign.replace('_', '-')}",
-        plant=labels(plants, words) if plants else told.said.get("genus") or "none",
+        plant=whom_said(turn, plants, told.said.get("genus")),
+        **shape_of(plants, case),
     )
     waiting = {
         "kind": "rescue", "asked": sign, "signs": list(told.signs), "answers": told.answers,

@@ -41,18 +41,19 @@ def planned(
     """
     words = turn.words
     made = plan(case)
-    whom = labels(plants, words) if plants else genus or "none"
+    whom = whom_said(turn, plants, genus)
+    shape = shape_of(plants, case)
     strength = _resumed(turn, case, made, plants, genus)
     today = [a for a in made.actions if a.day == 0 and a.code != "feed"]  # that is in `_resume`
     poured = [a for a in today if a.code in _WATERED]
     first = poured if made.cause != "root_rot" else []  # rot: out of the pot, then rinse
     ordered = [*first, *(a for a in today if a not in first)]
     lines = [
-        " ".join(_done(turn, a, whom, lead=a is ordered[0]) for a in ordered),
+        " ".join(_done(turn, a, whom, shape, lead=a is ordered[0]) for a in ordered),
         _people(turn, made),
         _likely(turn, judgement),
         _resume(turn, made, strength, plants),
-        *_later(turn, made),
+        *_later(turn, made, shape),
         _assumed(turn, made),
     ]
     cautions = [
@@ -70,10 +71,30 @@ def planned(
     )
 
 
-def _done(turn: Turn, action: Action, plant: str, *, lead: bool = False) -> str:
+def whom_said(turn: Turn, plants: list[Plant], genus: str | None) -> str:
+    """The plants, as a sentence names them; 'none' where nobody said which."""
+    text = labels(plants, turn.words) if plants else genus
+    if not text:
+        return "none"
+    named = any(p.name for p in plants)
+    return turn.words.say("rescue-whom", plant=text, named="yes" if named else "no")
+
+
+def shape_of(plants: list[Plant], case: Case) -> dict[str, str]:
+    """What its sentences agree with: one or many; whether in a pot, or perhaps in a basket."""
+    many = (sum(p.count for p in plants) if plants else case.facts.count) > 1
+    mounted = case.facts.medium == "mounted"
+    told = bool(case.facts.medium or case.facts.pot_cm or not plants)
+    pot = "no" if mounted else "yes" if told else "maybe"
+    return {"n": "many" if many else "one", "pot": pot}
+
+
+def _done(
+    turn: Turn, action: Action, plant: str, shape: dict[str, str], *, lead: bool = False
+) -> str:
     """One thing to do, as a sentence."""
     words = turn.words
-    values = {"plant": plant if lead else "none", "lead": "yes" if lead else "no"}
+    values = {"plant": plant if lead else "none", "lead": "yes" if lead else "no", **shape}
     if action.volume_l:
         passes = action.passes or 1
         values |= {
@@ -96,7 +117,7 @@ def _likely(turn: Turn, judgement: Judgement) -> str:
         word: [
             words.say(f"cause-{f.cause.replace('_', '-')}")
             for f in judgement.likelihoods
-            if f.word == word
+            if f.word == word and f.evidence  # of what no sign speaks nobody asks
         ]
         for word in (LIKELY, POSSIBLE, UNLIKELY)
     }
@@ -137,6 +158,8 @@ def _resumed(
 def _resume(turn: Turn, made: Plan, strength: float | None, plants: list[Plant]) -> str:
     words = turn.words
     day = turn.today + timedelta(days=made.pause_days)
+    if made.cause == "rest":
+        return words.say("rescue-rests")
     if strength is None:
         code = "rescue-no-feed" if made.cause else "rescue-no-feed-yet"
         return words.say(code, days=made.pause_days, day=words.day(day, turn.today))
@@ -155,7 +178,7 @@ def _resume(turn: Turn, made: Plan, strength: float | None, plants: list[Plant])
     )
 
 
-def _later(turn: Turn, made: Plan) -> list[str]:
+def _later(turn: Turn, made: Plan, shape: dict[str, str]) -> list[str]:
     """What comes after today, one line for each thing, with its days."""
     words = turn.words
     later: dict[tuple[str, str], list[Action]] = {}
@@ -169,7 +192,7 @@ def _later(turn: Turn, made: Plan) -> list[str]:
             words.say(
                 "rescue-later",
                 days=words.listed(days),
-                what=_done(turn, actions[0], "none"),
+                what=_done(turn, actions[0], "none", shape),
                 condition=condition.replace("_", "-") or "none",
             )
         )

@@ -46,6 +46,7 @@ class Logged:
     too_salty: bool = False
     pause_days: int | None = None
     resume_share: float | None = None
+    flush_first: bool = False
 
 
 def state_of(plant: Plant, day: date, *, south: bool, logged: Logged = Logged()) -> PlantState:
@@ -70,6 +71,7 @@ def state_of(plant: Plant, day: date, *, south: bool, logged: Logged = Logged())
         too_salty=logged.too_salty,
         pause_days=logged.pause_days,
         resume_share=logged.resume_share,
+        flush_first=logged.flush_first,
     )
 
 

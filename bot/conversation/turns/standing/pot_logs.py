@@ -94,7 +94,21 @@ class PotLog:
         """Whether its log alone brings the pore water over its ceiling, and a flush would help."""
         if not self.events or not flushing_helps(self.water_ec, self.ceiling_ec):
             return False
+        if self.read_over():
+            return True
         return wet_ec(self.pot, self.state(day, self.least_start)) > self.ceiling_ec
+
+    def read_over(self) -> bool:
+        """Whether runoff was measured over the ceiling and nothing washed the pot since.
+
+        The model weighs a reading against itself; who was told to flush by it is not told to feed.
+        """
+        for event in reversed(self.events):
+            if event.kind is PotEventKind.READING:
+                return event.ec > self.ceiling_ec
+            if event.kind in (PotEventKind.CLEAR, PotEventKind.FLUSH):
+                return False
+        return False
 
 
 @lru_cache(maxsize=_KEPT_LOGS)
@@ -113,7 +127,8 @@ async def logged(
         pause = paused.get(plant_id)
         left = pause.days_left(day) if pause is not None else 0
         share = pause.share if pause is not None and not left else None
-        found[plant_id] = Logged(plant_id in salty, left or None, share)
+        flush = pause is not None and pause.flush_first
+        found[plant_id] = Logged(plant_id in salty, left or None, share, flush)
     return found
 
 
