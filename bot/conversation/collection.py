@@ -261,6 +261,15 @@ _MOST_NAMES = 6
 _MOST_KINDS = 7
 
 
+def whom_said(plants_: Sequence[Plant], genus: str | None, words: Wording) -> str:
+    """Plants as a sentence names them; 'none' where nobody said which."""
+    text = labels(plants_, words) if plants_ else genus
+    if not text:
+        return "none"
+    named = any(p.name for p in plants_)
+    return words.say("rescue-whom", plant=text, named="yes" if named else "no")
+
+
 def labels(plants_: Iterable[Plant], words: Wording) -> str:
     """Several plants in a few words; those without a name, or too many, are counted by kind."""
     listed = list(plants_)

@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bot.conversation import answer as out
-from bot.conversation.collection import pick
+from bot.conversation.collection import pick, whom_said
 from bot.conversation.turn import Turn
-from bot.conversation.turns.rescue.plan import whom_said
 from bot.dosing.advice import AFTER_REPOT_DAYS
 from bot.dosing.plants import Genus, of_name, rest_span, types_of
 from bot.dosing.rescue import Facts, flush
@@ -181,7 +180,7 @@ def _flush_of(turn: Turn, plants: list[Plant]) -> out.Answer:
     words = turn.words
     turn.keep_plants(plants)
     return turn.say(
-        "explain", "flush-now", plants=whom_said(turn, plants, None), passes=words.number(passes),
+        "explain", "flush-now", plants=whom_said(plants, None, words), passes=words.number(passes),
         volume=words.volume(float(f"{litres:.2g}")),
         part=words.volume(float(f"{litres / passes:.2g}")),
         rest=words.number(flushes[0].rest_min or 0), choices=(),

@@ -7,11 +7,11 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import Collection, pick
+from bot.conversation.collection import Collection, pick, whom_said
 from bot.conversation.turn import Turn, UnfitDay, day_past
 from bot.conversation.turns.feeding.doses import keep_why
 from bot.conversation.turns.plants import move, which
-from bot.conversation.turns.rescue.plan import planned, shape_of, whom_said
+from bot.conversation.turns.rescue.plan import planned, shape_of
 from bot.conversation.turns.splitting import some_of
 from bot.conversation.turns.standing import rescue_log
 from bot.conversation.turns.standing.advice import advice_for, genus_of, growth_on
@@ -413,7 +413,7 @@ def _asking(turn: Turn, told: Told, sign: str, plants: list[Plant], case: Case) 
     choices = tuple(words.say(f"rescue-answer-{answer}") for answer in (YES, NO, UNKNOWN))
     text = words.say(
         f"ask-rescue-{sign.replace('_', '-')}",
-        plant=whom_said(turn, plants, told.said.get("genus")),
+        plant=whom_said(plants, told.said.get("genus"), turn.words),
         **shape_of(plants, case),
     )
     waiting = {

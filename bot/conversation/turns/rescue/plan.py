@@ -7,7 +7,7 @@ from math import prod
 from typing import Any
 
 from bot.conversation import answer as out
-from bot.conversation.collection import label, labels
+from bot.conversation.collection import label, whom_said
 from bot.conversation.replies import SHOWN_CAUTIONS
 from bot.conversation.turn import Turn
 from bot.conversation.turns.standing.advice import advice_for, genus_of, growth_on
@@ -41,7 +41,7 @@ def planned(
     """
     words = turn.words
     made = plan(case)
-    whom = whom_said(turn, plants, genus)
+    whom = whom_said(plants, genus, turn.words)
     shape = shape_of(plants, case)
     strength = _resumed(turn, case, made, plants, genus)
     today = [a for a in made.actions if a.day == 0 and a.code != "feed"]  # that is in `_resume`
@@ -69,15 +69,6 @@ def planned(
     return answer.model_copy(
         update={"cautions": cautions, "why": _why(turn, case, judgement, made)}
     )
-
-
-def whom_said(turn: Turn, plants: list[Plant], genus: str | None) -> str:
-    """The plants, as a sentence names them; 'none' where nobody said which."""
-    text = labels(plants, turn.words) if plants else genus
-    if not text:
-        return "none"
-    named = any(p.name for p in plants)
-    return turn.words.say("rescue-whom", plant=text, named="yes" if named else "no")
 
 
 def shape_of(plants: list[Plant], case: Case) -> dict[str, str]:
