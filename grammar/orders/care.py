@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from grammar.lexicon import phrases_under, words_under
+from grammar.lexicon import words_under
 from grammar.order import Order, Target, When
 from grammar.orders import asked, clauses, meant, others, reminding
 from grammar.orders.facts import Facts
@@ -50,18 +50,15 @@ def _asks_who(facts: Facts) -> bool:
 
 def _asks_how_much(facts: Facts) -> bool:
     """'wie viel hab ich diesen Monat gedüngt': what was given, asked in the words of a dose."""
-    language = facts.words.lexicon.language
-    got = phrases_under(language, "how_much_got")
-    size = max((len(p) for p in got if facts.stands_at(0, p)), default=0)
+    size = facts.phrase_at(0, "how_much_got")
     places = facts.named | {i for i, _ in facts.genus_places}
     if size and places.intersection(range(size, size + 2)):  # not 'how much did you say for Ruby'
         return True
     done = facts.first("fed", "gave", "watered", "flush")
     if done is None:
         return False
-    phrases = phrases_under(language, "how_much_did")
     for index in range(done.at):
-        size = max((len(p) for p in phrases if facts.stands_at(index, p)), default=0)
+        size = facts.phrase_at(index, "how_much_did")
         known = facts.named | facts.when[1] | {i for i, _ in facts.genus_places}
         between = range(index + size, done.at)
         if size and all(i in known or facts.is_filler(i) for i in between):
@@ -126,8 +123,7 @@ def _asks_when(facts: Facts) -> bool:
     """'when do the phals get feed again', 'whens the next feed'."""
     if not facts.rest.mentions_feeding or facts.has("repot", "choose", "dose", "dose_word"):
         return False
-    phrases = phrases_under(facts.words.lexicon.language, "asks_when")
-    return any(facts.stands_at(0, phrase) for phrase in phrases) and not facts.rest.unknown
+    return facts.starts_any("asks_when") and not facts.rest.unknown
 
 
 def done(facts: Facts) -> Order | None:
@@ -203,8 +199,8 @@ def after_repotting(facts: Facts) -> Order | None:
     feeds = facts.rest.mentions_feeding or facts.has("fed", "plan")
     if cue is None or not feeds or facts.asks_dose or not facts.says_any("asks_when"):
         return None
-    target, after = facts.target, phrases_under(facts.words.lexicon.language, "afterwards")
-    only_when = any(facts.stands_at(i, phrase) for i in range(cue.at + 1) for phrase in after)
+    target = facts.target
+    only_when = any(facts.phrase_at(i, "afterwards") for i in range(cue.at + 1))
     if only_when or target.empty or facts.starts_any("asks_when"):
         return Order("tell", text="repotted", target=target)
     return Order("repot", target=replace(target, medium=None), when=facts.when[0])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from grammar.folding import plain
-from grammar.lexicon import phrases_under, settings_of, words_under
+from grammar.lexicon import settings_of, words_under
 from grammar.order import Order, PlantSaid
 from grammar.orders import counting
 from grammar.orders.additions import borders, names_at, plants, too_many_names
@@ -355,8 +355,7 @@ def _divided(facts: Facts, plant: PlantSaid) -> PlantSaid:
 
 def _headed(facts: Facts) -> bool:
     """'my plants are 3 phals in bark, 2 vandas mounted': a list of what one has."""
-    phrases = phrases_under(facts.words.lexicon.language, "list_heads")
-    size = max((len(p) for p in phrases if facts.stands_at(0, p)), default=0)
+    size = facts.phrase_at(0, "list_heads")
     rest = facts.rest
     if not size or size >= len(facts.raws) or rest.mentions_feeding or facts.target.names:
         return False

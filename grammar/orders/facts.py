@@ -129,6 +129,8 @@ class Facts:
 
     def phrase_at(self, index: int, key: str) -> int:
         """How many words the longest of the phrases takes that stands here; 0 for none."""
+        if index >= len(self.words.raws):
+            return 0
         phrases = phrases_from(self.words.lexicon.language, key)
         found = phrases.get(self.words.raws[index].text, ())
         return next((len(phrase) for phrase in found if self.stands_at(index, phrase)), 0)

@@ -42,8 +42,6 @@ _RECORDED: dict[str, frozenset[str]] = {
 #: A question begins behind so many words that carry nothing.
 _HEAD = 3
 
-Phrases = tuple[tuple[str, ...], ...]
-
 
 def held_back(facts: Facts, order: Order) -> Order | None:
     """What is meant instead of a change, None where the change is.
@@ -78,8 +76,7 @@ def held_back(facts: Facts, order: Order) -> Order | None:
     if order.verb in _CARE and cue.at == begin and "?" not in facts.folded.text:
         back = back and not settings_of(facts.words.lexicon.language).get("verb_last")
     if back and order.verb == "add":  # 'hab ich eine Vanda' asks, 'dazu hab ich eine Vanda' tells
-        phrases = phrases_under(facts.words.lexicon.language, "asks_back")
-        back = _phrase_at(facts, begin, phrases) > 0
+        back = facts.phrase_at(begin, "asks_back") > 0
     planned = _planned(facts, begin, cue.at) or _planned_behind(facts, cue)
     if order.verb == "add":
         return Order("plants", target=facts.target) if asked or back else None
@@ -123,10 +120,9 @@ def _leads_on(facts: Facts, index: int) -> bool:
 
 def begins_with(facts: Facts, key: str) -> bool:
     """Whether a message begins with a phrase of the settings, behind words that carry nothing."""
-    phrases = phrases_under(facts.words.lexicon.language, key)
     index = 0
     while index < min(_HEAD, len(facts.raws)):
-        if _phrase_at(facts, index, phrases):
+        if facts.phrase_at(index, key):
             return True
         if not facts.is_filler(index) and facts.words.cue_at(index) not in ("yes", "no", "hail"):
             return False
@@ -300,9 +296,8 @@ def _is_unsure(mark: Mark) -> bool:
 
 def _doubted(facts: Facts, cue: Mark, begin: int) -> bool:
     """Whether it may have been done: 'maybe I fed Ruby', 'fed Ruby, not sure'."""
-    phrases = phrases_under(facts.words.lexicon.language, "doubts")
     for index in range(len(facts.raws)):
-        size = 0 if index in facts.named else _phrase_at(facts, index, phrases)
+        size = 0 if index in facts.named else facts.phrase_at(index, "doubts")
         last = index + size == len(facts.raws) and facts.raws[index].after_break
         head = index == 0 and size == begin
         if size and (begin <= index < cue.at or last or head):
@@ -313,12 +308,11 @@ def _doubted(facts: Facts, cue: Mark, begin: int) -> bool:
 def _did_not_happen(facts: Facts, cue: Mark, begin: int) -> bool:
     """Whether it was wished for, nearly done or forgotten: 'would have fed', 'forgot to flush'."""
     language = facts.words.lexicon.language
-    phrases = phrases_under(language, "not_so")
     spoken, marked = words_under(language, "tells"), words_under(language, "marked")
     last = settings_of(language).get("verb_last") and cue.end < len(facts.raws)
     behind = (cue.end,) if last else ()  # 'umtopfen wollte ich Ruby'
     for index in (*range(begin, cue.at), *behind):
-        size = 0 if index in facts.named else _phrase_at(facts, index, phrases)
+        size = 0 if index in facts.named else facts.phrase_at(index, "not_so")
         if facts.raws[index].text in marked and not _is_marked(facts, index):
             continue  # 'hatte umgetopft' is past
         if size and all(facts.raws[i].text not in spoken for i in range(index + size, cue.at)):
@@ -346,11 +340,10 @@ def _begins(facts: Facts, begin: int, key: str) -> bool:
 
     'was fed: Ruby' does not ask.
     """
-    phrases = phrases_under(facts.words.lexicon.language, key)
     stops = people(facts) | words_under(facts.words.lexicon.language, "opines")
     held = {m.at for m in facts.found if m.type == "ORDER" and m.size > 1 and m.value != "having"}
     for index in range(begin, min(begin + _HEAD, len(facts.raws))):
-        if index not in held and _phrase_at(facts, index, phrases):
+        if index not in held and facts.phrase_at(index, key):
             return True
         if facts.raws[index].text in stops:
             return False  # 'mein Mann hat gedüngt', 'creo que aboné'
@@ -362,23 +355,21 @@ def _begins(facts: Facts, begin: int, key: str) -> bool:
 
 def _stands(facts: Facts, begin: int, end: int, key: str) -> bool:
     """Whether one of the phrases stands somewhere in a stretch."""
-    phrases = phrases_under(facts.words.lexicon.language, key)
     places = (i for i in range(begin, end) if i not in facts.named)
-    return any(_phrase_at(facts, i, phrases) for i in places)
+    return any(facts.phrase_at(i, key) for i in places)
 
 
 def _planned(facts: Facts, begin: int, end: int) -> bool:
     """Whether it is only planned: 'need to flush Ruby', and not 'she needs water, so I flushed'."""
     language = facts.words.lexicon.language
     speakers = words_under(language, "speakers")
-    phrases = phrases_under(language, "intends")
     for index in range(end - 1, begin - 1, -1):
         if index in facts.named:
             continue
-        if _phrase_at(facts, index, phrases):
+        if facts.phrase_at(index, "intends"):
             return True
         if facts.raws[index].text in speakers:  # 'should I flush' asks
-            return index > begin and _phrase_at(facts, index - 1, phrases) > 0
+            return index > begin and facts.phrase_at(index - 1, "intends") > 0
     return False
 
 
@@ -391,7 +382,7 @@ def _planned_behind(facts: Facts, cue: Mark) -> bool:
     last = settings_of(language).get("verb_last") and cue.end < len(facts.raws)
     if not last or facts.raws[cue.end].after_break:
         return False
-    return _phrase_at(facts, cue.end, phrases_under(language, "intends")) > 0
+    return facts.phrase_at(cue.end, "intends") > 0
 
 
 def rather(facts: Facts) -> Facts:
@@ -456,9 +447,8 @@ def then_done(facts: Facts) -> Facts:
     cue = facts.first("repot")
     if cue is None or not facts.has("fed", "clear", "flush"):
         return facts
-    after = phrases_under(facts.words.lexicon.language, "afterwards")
     for index in range(cue.at):
-        size = _phrase_at(facts, index, after)
+        size = facts.phrase_at(index, "afterwards")
         behind = range(index + size, cue.at)
         if size and all(i in facts.named or facts.is_filler(i) for i in behind):
             words = facts.words
@@ -497,27 +487,29 @@ def but_not(facts: Facts) -> Facts:
     return replace(facts.part(range(begin)), spares=spared.target)
 
 
+#: What was done by the words of a phrase.
+_DID = frozenset({"fed", "flush", "clear", "watered", "gave", "repot"})
+
+
 def done_all_the_same(facts: Facts) -> Facts:
     """What was done, without 'I forgot that', 'before I left' at its head."""
-    if facts.question or not facts.has("fed", "clear", "flush", "watered", "gave", "repot"):
+    if facts.question or not facts.has(*_DID):
         return facts
-    language = facts.words.lexicon.language
-    phrases, turned = phrases_under(language, "all_the_same"), phrases_under(language, "asks_back")
     plants = facts.named | {i for i, _ in facts.genus_places}
     for index in range(min(_HEAD + 1, len(facts.raws))):
-        size = _phrase_at(facts, index, phrases)
+        size = facts.phrase_at(index, "all_the_same")
         if size and plants.isdisjoint(range(index)):
             end = index + size
-            return facts.cut(range(end + _phrase_at(facts, end, turned)))  # '... hab ich gegossen'
+            if any(m.at < index and _DID & set(m.value.split()) for m in facts.found):
+                return facts.cut(range(index, end))  # 'watered before I left'
+            return facts.cut(range(end + facts.phrase_at(end, "asks_back")))  # 'hab ich gegossen'
     return facts
 
 
 def no_longer(facts: Facts) -> Facts:
     """What holds of 'no longer in moss but in bark': without the medium or place that was."""
-    language = facts.words.lexicon.language
-    heads = phrases_under(language, "not_there")
     but = [m for m in phrases(facts.raws, facts.words.lexicon.amends) if "but" in m.value.split()]
-    index = next((i for i in range(len(facts.raws)) if _phrase_at(facts, i, heads)), None)
+    index = next((i for i in range(len(facts.raws)) if facts.phrase_at(i, "not_there")), None)
     turn = next((m for m in but if index is not None and m.at > index), None)
     if index is None or turn is None:
         return facts
@@ -538,7 +530,7 @@ def in_place_of(facts: Facts) -> tuple[Facts, tuple[str, ...]] | None:
     for index, raw in enumerate(facts.raws):
         if raw.text not in begins or index in facts.named:
             continue
-        size = _phrase_at(facts, index, phrases_)
+        size = facts.phrase_at(index, "in_place_of")
         end = index + size
         while size and end < len(facts.raws) and facts.words.type_at(end) in ("ARTICLE", "TO"):
             end += 1
@@ -565,15 +557,3 @@ def _only_plans(facts: Facts, span: range) -> bool:
     cared = any(m.type == "ORDER" and m.at in span and not _CARE.isdisjoint(m.value.split())
                 for m in facts.found)  # fmt: skip
     return not cared and _stands(facts, span.start, span.stop, "intends")
-
-
-def _phrase_at(facts: Facts, index: int, phrases: Phrases) -> int:
-    """The number of words of the phrase that stands here, 0 for none."""
-    first = facts.raws[index].text
-    for phrase in phrases:
-        if phrase[0] != first:
-            continue
-        raws = facts.raws[index : index + len(phrase)]
-        if tuple(raw.text for raw in raws) == phrase:
-            return len(phrase)
-    return 0

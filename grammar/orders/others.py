@@ -234,8 +234,7 @@ _ACTS = frozenset({"fed", "clear", "watered", "flush", "repot", "move", "moved",
 
 def _does(facts: Facts, index: int) -> bool:
     """Whether a word for what only a person has or does stands here."""
-    does = phrases_under(facts.words.lexicon.language, "person_does")
-    return index < len(facts.raws) and any(facts.stands_at(index, phrase) for phrase in does)
+    return facts.phrase_at(index, "person_does") > 0
 
 
 def _is_a_name(facts: Facts, index: int) -> bool:
@@ -264,9 +263,8 @@ def given_to(facts: Facts) -> bool:
     """'gave 1 phal to mum', 'di una phal a una señora': plants that somebody else has now."""
     rest, language = facts.rest, facts.words.lexicon.language
     fed = rest.mentions_feeding or rest.water or rest.volume_l is not None or rest.analysis
-    gave = phrases_under(language, "gives_away")
     places = _plants(facts)
-    said = any(facts.stands_at(i, p) for p in gave for i in range(len(facts.raws)))
+    said = facts.says_any("gives_away")
     if fed or not said or not places:
         return False
     to, takers = words_under(language, "given_to"), words_under(language, "takers")

@@ -94,3 +94,15 @@ def test_what_was_forgotten_was_not_done() -> None:
 def test_water_without_feed_stays_water() -> None:
     assert order_of("en", "no feed for Hugo and Lola, Mia just water").verb != "two_things"
     assert order_of("de", "Hugo und Lola nur Wasser").verb == "clear"
+
+
+@pytest.mark.parametrize(
+    ("language", "line", "verb"),
+    [("en", "fed before I left", "fed"), ("en", "fed, forgot to say", "fed"),
+     ("de", "gedüngt bevor ich gefahren bin", "fed"), ("es", "regué antes de irme", "clear"),
+     ("pl", "podlałam zanim wyjechałam", "clear")],
+)  # fmt: skip
+def test_what_was_done_first_is_done_all_the_same(language: str, line: str, verb: str) -> None:
+    order = read(line, language, names=Names(plants=("Ruby",))).order
+    assert order is not None
+    assert order.verb == verb
